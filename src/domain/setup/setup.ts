@@ -1,0 +1,41 @@
+import * as z from 'zod/mini';
+import { feeScheduleSchema } from '../fees/fee-schedule.ts';
+import { carryingSchema } from './carrying.ts';
+import { profitRulesSchema, standingCostsSchema, titleBrandSchema, undoneSchema } from './money-rules.ts';
+import { rushSchema, storeSchema } from './store.ts';
+import { venueSchema } from './venue.ts';
+
+const distinctIds = z.refine<readonly { id: string }[]>((list) => new Set(list.map((x) => x.id)).size === list.length, {
+  error: 'two entries have the same id',
+});
+
+/** How early the alert before each close comes. */
+export const alertRulesSchema = z.strictObject({
+  leadMinutes: z.int().check(z.gte(1), z.lte(24 * 60)),
+});
+export type AlertRules = z.infer<typeof alertRulesSchema>;
+
+/** The sections of the setup. Each is replaced whole by a journal entry, so that two devices merge section by section. */
+export const setupSectionsSchema = z.strictObject({
+  store: storeSchema,
+  venues: z.array(venueSchema).check(distinctIds),
+  feeSchedules: z.array(feeScheduleSchema).check(distinctIds),
+  titles: z.array(titleBrandSchema).check(distinctIds),
+  rules: profitRulesSchema,
+  costs: standingCostsSchema,
+  undone: undoneSchema,
+  carrying: carryingSchema,
+  rush: rushSchema,
+  alerts: alertRulesSchema,
+});
+export type Setup = z.infer<typeof setupSectionsSchema>;
+export type SetupSection = keyof Setup;
+
+/** The file that the Setup screen saves and loads, and that the command-line worksheet reads. */
+export const setupFileSchema = z.strictObject({
+  $schema: z.optional(z.string()),
+  format: z.literal('headroom-setup'),
+  version: z.literal(1),
+  ...setupSectionsSchema.shape,
+});
+export type SetupFile = z.infer<typeof setupFileSchema>;

@@ -1,0 +1,36 @@
+import * as z from 'zod/mini';
+import { localDateSchema, localTimeSchema } from '../time/local-date.ts';
+import { zoneSchema } from '../time/zone.ts';
+
+/** The dealership: its name for printed sheets, and the zone in which every close is shown. */
+export const storeSchema = z.strictObject({
+  name: z.string().check(z.maxLength(80)),
+  zone: zoneSchema,
+});
+export type Store = z.infer<typeof storeSchema>;
+
+export const WEEKDAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const;
+export type Weekday = (typeof WEEKDAYS)[number];
+
+const span = { from: localTimeSchema, to: localTimeSchema };
+const endsLater = z.refine<{ from: string; to: string }>((s) => s.from < s.to, {
+  error: 'busy hours must end after they begin',
+});
+
+/** Hours in store time when the people who bid are with customers. */
+export const rushHoursSchema = z.strictObject({ weekday: z.enum(WEEKDAYS), ...span }).check(endsLater);
+export type RushHours = z.infer<typeof rushHoursSchema>;
+
+/** A date that differs from its weekday: other busy hours (a holiday sale), or none at all (closed). */
+export const rushExceptionSchema = z.strictObject({
+  date: localDateSchema,
+  note: z._default(z.string().check(z.maxLength(80)), ''),
+  hours: z.array(z.strictObject(span).check(endsLater)),
+});
+export type RushException = z.infer<typeof rushExceptionSchema>;
+
+export const rushSchema = z.strictObject({
+  weekly: z.array(rushHoursSchema),
+  exceptions: z._default(z.array(rushExceptionSchema), []),
+});
+export type Rush = z.infer<typeof rushSchema>;

@@ -1,0 +1,27 @@
+import * as z from 'zod/mini';
+import { incrementsSchema } from '../bid/increments.ts';
+import { positiveCentsSchema, ZERO } from '../money/cents.ts';
+import { zoneSchema } from '../time/zone.ts';
+
+/** What it costs to bring a car home from a venue, unless a lot has its own quote. */
+export const transportRuleSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('flat'), cents: positiveCentsSchema }),
+  z.strictObject({
+    kind: z.literal('per-mile'),
+    miles: z.int().check(z.gte(0), z.lte(10_000), z.describe('road miles from the venue to the store')),
+    centsPerMile: positiveCentsSchema,
+    minimumCents: z._default(positiveCentsSchema, ZERO),
+  }),
+]);
+export type TransportRule = z.infer<typeof transportRuleSchema>;
+
+/** One place that sells: its zone, its fees, its steps and the way home. */
+export const venueSchema = z.strictObject({
+  id: z.string().check(z.minLength(1), z.maxLength(60)),
+  name: z.string().check(z.minLength(1), z.maxLength(80)),
+  zone: zoneSchema,
+  feeScheduleIds: z.array(z.string()).check(z.describe('ids of the fee schedules that a buyer pays here')),
+  increments: incrementsSchema,
+  transport: transportRuleSchema,
+});
+export type Venue = z.infer<typeof venueSchema>;

@@ -1,0 +1,29 @@
+import * as z from 'zod/mini';
+import { instantSchema } from './instant.ts';
+import { zoneSchema } from './zone.ts';
+
+/**
+ * Why a close time deserves a second look:
+ * - `gap`: the wall time is skipped by a daylight-saving change and does not exist;
+ * - `overlap`: the wall time happens twice that night;
+ * - `abbreviation`: the page's zone letters contradict the date (EST in July) or can mean several zones;
+ * - `no-zone`: nothing said which zone; the store's was taken;
+ * - `zone-data`: the zone's rules changed lately and this browser may have old ones.
+ */
+export const CLOSE_DOUBTS = ['gap', 'overlap', 'abbreviation', 'no-zone', 'zone-data'] as const;
+export type CloseDoubt = (typeof CLOSE_DOUBTS)[number];
+
+/**
+ * When a lot closes: the instant, what was typed or read, the zone it was read in, and how it was settled. While in
+ * doubt, `instant` is the earliest reading, so that alerts come early rather than late.
+ */
+export const closeTimeSchema = z.strictObject({
+  instant: instantSchema,
+  text: z.string().check(z.maxLength(200)),
+  zone: zoneSchema,
+  how: z.enum(['stated-offset', 'stated-zone', 'venue-zone', 'store-zone', 'countdown', 'picked']),
+  doubts: z.array(z.enum(CLOSE_DOUBTS)),
+  /** The other instants it could mean; the user picks one, after which `how` is `picked`. */
+  otherwise: z.array(instantSchema),
+});
+export type CloseTime = z.infer<typeof closeTimeSchema>;

@@ -1,0 +1,29 @@
+import * as z from 'zod/mini';
+
+/** Whether this runtime knows `zone` as an IANA zone of the Area/Place form (or UTC). Abbreviations are never zones. */
+export function isZone(zone: string): boolean {
+  if (zone !== 'UTC' && !/^[A-Za-z_]+\/[A-Za-z0-9_+/-]+$/.test(zone)) return false;
+  try {
+    new Intl.DateTimeFormat('en-US', { timeZone: zone });
+    return true;
+  } catch {
+    // RangeError is how Intl says "no such zone".
+    return false;
+  }
+}
+
+/** An IANA zone name such as America/Denver. */
+export const zoneSchema = z
+  .string()
+  .check(
+    z.refine(isZone, { error: 'not an IANA zone such as America/Denver' }),
+    z.describe('an IANA time zone such as America/Denver'),
+  )
+  .brand<'Zone'>();
+export type Zone = z.infer<typeof zoneSchema>;
+
+/** @throws RangeError when `name` is not a zone this runtime knows. */
+export function zone(name: string): Zone {
+  if (!isZone(name)) throw new RangeError(`not an IANA zone: ${name}`);
+  return name as Zone;
+}
