@@ -1,0 +1,24 @@
+import type { Instant } from '../domain/time/instant.ts';
+import { api } from './extension-api.ts';
+
+/** Browsers raise anything nearer to this; asking for less only hides the delay. */
+const NEAREST_MS = 30_000;
+
+/** Asks to be woken at `when`, or half a minute from `now` if that is later. A second call replaces the first. */
+export async function wakeAt(name: string, when: Instant, now: Instant): Promise<void> {
+  await api.alarms.create(name, { when: Math.max(when, now + NEAREST_MS) });
+}
+
+/** Asks to be woken again and again: the safety net under a single alarm that might get lost. */
+export async function wakeEvery(name: string, minutes: number): Promise<void> {
+  const standing = await api.alarms.get(name);
+  if (standing?.periodInMinutes !== minutes) await api.alarms.create(name, { periodInMinutes: minutes });
+}
+
+export async function cancelWake(name: string): Promise<void> {
+  await api.alarms.clear(name);
+}
+
+export function onWake(listener: (name: string) => void): void {
+  api.alarms.onAlarm.addListener((alarm) => listener(alarm.name));
+}

@@ -1,0 +1,41 @@
+import {
+  type Answer,
+  envelopeSchema,
+  type MessageName,
+  PROTOCOL,
+  type ReplyOf,
+  type RequestOf,
+  type Sender,
+} from './protocol.ts';
+
+export type Handlers = { [Name in MessageName]: (request: RequestOf<Name>) => Promise<ReplyOf<Name>> };
+
+/**
+ * Answers one raw message, or returns null at once when it is not ours to answer: another listener's, or from a sender
+ * who may not say it. Errors come back as data.
+ */
+export function answerMessage(raw: unknown, sender: Sender, handlers: Handlers): Promise<Answer> | null {
+  const envelope = envelopeSchema.safeParse(raw);
+  if (!envelope.success || !isMessageName(envelope.data.headroom)) return null;
+  const name = envelope.data.headroom;
+  const senders: readonly Sender[] = PROTOCOL[name].from;
+  if (!senders.includes(sender)) return null;
+  return answer(name, envelope.data.request, handlers);
+}
+
+async function answer<Name extends MessageName>(name: Name, raw: unknown, handlers: Handlers): Promise<Answer> {
+  const request = PROTOCOL[name].request.safeParse(raw);
+  if (!request.success)
+    return { ok: false, name: 'BadRequest', message: `"${name}" came with a request it can't read` };
+  try {
+    return { ok: true, value: await handlers[name](request.data as RequestOf<Name>) };
+  } catch (error) {
+    return error instanceof Error
+      ? { ok: false, name: error.name, message: error.message }
+      : { ok: false, name: 'Error', message: String(error) };
+  }
+}
+
+function isMessageName(name: string): name is MessageName {
+  return Object.hasOwn(PROTOCOL, name);
+}
