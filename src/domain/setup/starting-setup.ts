@@ -1,0 +1,25 @@
+import { cents } from '../money/cents.ts';
+import { PPM, ppm } from '../money/rate.ts';
+import type { LocalTime } from '../time/local-date.ts';
+import type { Zone } from '../time/zone.ts';
+import { type Setup, setupSectionsSchema } from './setup.ts';
+
+/**
+ * What the tool works with until the user says otherwise: no venue and no fee, because those are his; plain assumptions
+ * for the rest, each of which Setup shows and lets him change.
+ * @param zone the zone this computer is set to, taken as the store's
+ */
+export function startingSetup(zone: Zone): Setup {
+  return setupSectionsSchema.parse({
+    store: { name: '', zone },
+    venues: [],
+    feeSchedules: [],
+    titles: [{ id: 'clean', name: 'Clean', keepsPpm: ppm(PPM), floorable: true }],
+    rules: { dollarsCents: cents(150_000) },
+    costs: {},
+    undone: {},
+    carrying: { cashAnnualRatePpm: ppm(100_000), daysToSell: { kind: 'median', days: 40 } },
+    rush: { weekly: [{ weekday: 'sat', from: '10:00' as LocalTime, to: '17:00' as LocalTime }] },
+    alerts: { leadMinutes: 15 },
+  });
+}
