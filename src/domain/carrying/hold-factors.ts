@@ -1,6 +1,6 @@
 import { type Cents, cents, ZERO } from '../money/cents.ts';
 import { type Factor, factor, PPM } from '../money/rate.ts';
-import type { Carrying, DayCount, FloorPlan } from '../setup/carrying.ts';
+import type { Carrying, FloorPlan } from '../setup/carrying.ts';
 import { daysBelief, type StockCar, type Survival, survivalOf } from './days-to-sell.ts';
 
 /**
@@ -86,9 +86,7 @@ function stillAdvanced(floorPlan: FloorPlan, day: number): number {
   return share;
 }
 
-/** Days of a year by which a yearly rate is divided. A year of 30/360 costs one year's interest, so an average day is a 365th. */
-const YEAR_DAYS: Record<DayCount, number> = { 'actual/365': 365, 'actual/360': 360, '30/360': 365 };
-
-function dailyRate(floorPlan: FloorPlan): number {
-  return floorPlan.annualRatePpm / PPM / YEAR_DAYS[floorPlan.dayCount];
+/** Interest of an average day. Under every rule but actual/360 a whole year costs one year's interest, however its days are counted. */
+function dailyRate({ annualRatePpm, dayCount }: FloorPlan): number {
+  return annualRatePpm / PPM / (dayCount === 'actual/360' ? 360 : 365);
 }

@@ -2,7 +2,8 @@ import * as z from 'zod/mini';
 import { positiveCentsSchema, ZERO } from '../money/cents.ts';
 import { PPM, ppm, ppmSchema, sharePpmSchema } from '../money/rate.ts';
 
-export const DAY_COUNTS = ['actual/365', 'actual/360', '30/360'] as const;
+/** How a lender counts the days of a year; the last three are rarer and follow the definitions of ISDA. */
+export const DAY_COUNTS = ['actual/365', 'actual/360', '30/360', '30E/360', '30E/360 ISDA', 'actual/actual'] as const;
 export type DayCount = (typeof DAY_COUNTS)[number];
 
 /** A lender's line that pays for cars until they sell. */

@@ -46,5 +46,6 @@ export const titleBrandSchema = z.strictObject({
   keepsPpm: z._default(sharePpmSchema.check(z.describe('share of clean retail that it leaves, ppm')), ppm(PPM)),
   floorable: z._default(z.boolean().check(z.describe('whether it can go on the floor plan')), true),
   paper: z.optional(z.string().check(z.maxLength(400), z.describe('the paper it needs'))),
+  caution: z.optional(z.string().check(z.maxLength(400), z.describe('what to mind when buying or selling one'))),
 });
 export type TitleBrand = z.infer<typeof titleBrandSchema>;
