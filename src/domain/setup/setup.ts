@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { feeScheduleSchema } from '../fees/fee-schedule.ts';
+import { alertRulesSchema } from './alert-rules.ts';
 import { carryingSchema } from './carrying.ts';
 import { estimationSchema } from './estimation.ts';
 import { profitRulesSchema, standingCostsSchema, titleBrandSchema, undoneSchema } from './money-rules.ts';
@@ -9,12 +10,6 @@ import { venueSchema } from './venue.ts';
 const distinctIds = z.refine<readonly { id: string }[]>((list) => new Set(list.map((x) => x.id)).size === list.length, {
   error: 'two entries have the same id',
 });
-
-/** How early the alert before each close comes. */
-export const alertRulesSchema = z.strictObject({
-  leadMinutes: z.int().check(z.gte(1), z.lte(24 * 60)),
-});
-export type AlertRules = z.infer<typeof alertRulesSchema>;
 
 /** The sections of the setup. Each is replaced whole by a journal entry, so that two devices merge section by section. */
 export const setupSectionsSchema = z.strictObject({

@@ -20,6 +20,6 @@ export function startingSetup(zone: Zone): Setup {
     undone: {},
     carrying: { cashAnnualRatePpm: ppm(100_000), daysToSell: { kind: 'median', days: 40 } },
     rush: { weekly: [{ weekday: 'sat', from: '10:00' as LocalTime, to: '17:00' as LocalTime }] },
-    alerts: { leadMinutes: 15 },
+    alerts: {},
   });
 }
