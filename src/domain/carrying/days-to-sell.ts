@@ -1,3 +1,5 @@
+import { lnGamma } from '../statistics/gamma.ts';
+
 /**
  * How long one car has been watched on the lot, in days since it arrived.
  * `enteredAt` is its age when the record began (0 when it was recorded from its first day): a car that was already old
@@ -64,4 +66,13 @@ export function survivalOf(belief: DaysBelief): Survival {
 /** The day by which half of the cars are sold. */
 export function medianDays(belief: DaysBelief): number {
   return (belief.weight * (2 ** (1 / belief.cars) - 1)) ** (1 / belief.shape);
+}
+
+/**
+ * The average number of days, with no horizon: b^(1/k)·Γ(1+1/k)·Γ(a−1/k)/Γ(a). It counts the few that would stand
+ * for years, so what a car is expected to cost is summed up to the horizon instead.
+ */
+export function meanDays({ shape, cars, weight }: DaysBelief): number {
+  const power = 1 / shape;
+  return weight ** power * Math.exp(lnGamma(1 + power) + lnGamma(cars - power) - lnGamma(cars));
 }
