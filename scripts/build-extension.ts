@@ -1,0 +1,91 @@
+import { existsSync } from 'node:fs';
+import { cp, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import { type BuildOptions, build, type Metafile } from 'esbuild';
+import { type BrowserName, manifest, type Variant } from '../manifest/manifest.ts';
+import { drawIcon } from './draw-icon.ts';
+import { noInnerHtml } from './no-inner-html.ts';
+
+/** Everything both browsers share: the files by their place in the package, and how each came about. */
+export interface Bundle {
+  readonly files: ReadonlyMap<string, Uint8Array>;
+  readonly metafile: Metafile;
+}
+
+const BACKGROUND = { background: 'src/background/main.ts' };
+const PAGES = { 'popup/main': 'src/popup/main.tsx', 'options-page/main': 'options-page/main.tsx' };
+const READER = { 'capture/inject': 'src/capture/inject.ts' };
+const HTML = { 'popup/popup.html': 'src/popup/popup.html', 'options-page/index.html': 'options-page/index.html' };
+const ICON_SIZES = [16, 32, 48, 128];
+
+const SHARED: BuildOptions = {
+  outdir: 'out',
+  bundle: true,
+  write: false,
+  metafile: true,
+  minify: true,
+  target: ['chrome120', 'firefox142'],
+  jsx: 'automatic',
+  jsxImportSource: 'preact',
+  loader: { '.woff2': 'file' },
+  assetNames: 'fonts/[name]-[hash]',
+  chunkNames: 'chunks/[name]-[hash]',
+  legalComments: 'none',
+  logLevel: 'warning',
+  plugins: [noInnerHtml],
+};
+
+/** Bundles the program. Throws a sentence when an entry is missing; esbuild prints what else is wrong. */
+export async function bundleExtension(): Promise<Bundle> {
+  for (const entry of [BACKGROUND, PAGES, READER, HTML].flatMap((entries) => Object.values(entries))) {
+    if (!existsSync(entry)) throw new Error(`${entry} is missing, so there is nothing to build the extension from.`);
+  }
+  const results = await Promise.all([
+    // One file each: a worker starts faster without further files, and an injected script can't load any.
+    build({ ...SHARED, entryPoints: BACKGROUND, format: 'esm' }),
+    build({ ...SHARED, entryPoints: READER, format: 'iife' }),
+    build({ ...SHARED, entryPoints: PAGES, format: 'esm', splitting: true }),
+  ]);
+  const files = new Map<string, Uint8Array>();
+  const metafile: Metafile = { inputs: {}, outputs: {} };
+  for (const result of results) {
+    for (const { path: file, contents } of result.outputFiles ?? []) files.set(inPackage(file), contents);
+    Object.assign(metafile.inputs, result.metafile?.inputs);
+    for (const [file, output] of Object.entries(result.metafile?.outputs ?? {})) {
+      metafile.outputs[inPackage(file)] = output;
+    }
+  }
+  for (const size of ICON_SIZES) files.set(`icons/${size}.png`, drawIcon(size));
+  for (const [place, source] of Object.entries(HTML)) files.set(place, await readFile(source));
+  for (const place of Object.keys(HTML)) demandLinkedFiles(place, files);
+  return { files, metafile };
+}
+
+/** Writes the package of one browser into `folder`, which is emptied first. */
+export async function writePackage(bundle: Bundle, browser: BrowserName, variant: Variant, folder: string) {
+  await rm(folder, { recursive: true, force: true });
+  for (const [place, contents] of bundle.files) {
+    await mkdir(path.dirname(path.join(folder, place)), { recursive: true });
+    await writeFile(path.join(folder, place), contents);
+  }
+  if (variant === 'test') await addTestPages(folder);
+  await writeFile(path.join(folder, 'manifest.json'), `${JSON.stringify(manifest(browser, variant), null, 2)}\n`);
+}
+
+/** Pages without any program of ours, from which tests ask the browser and against which benchmarks compare. */
+async function addTestPages(folder: string): Promise<void> {
+  const source = 'tests/browser/drivers/bare-pages';
+  for (const file of await readdir(source)) await cp(path.join(source, file), path.join(folder, 'bare-pages', file));
+}
+
+function inPackage(file: string): string {
+  return path.relative('out', path.relative(process.cwd(), path.resolve(file))).replaceAll(path.sep, '/');
+}
+
+function demandLinkedFiles(page: string, files: ReadonlyMap<string, Uint8Array>): void {
+  const html = new TextDecoder().decode(files.get(page));
+  for (const [, link = ''] of html.matchAll(/\b(?:src|href)="([^"#:]+)"/g)) {
+    const place = path.posix.join(path.posix.dirname(page), link);
+    if (!files.has(place)) throw new Error(`${page} asks for ${link}, but the build makes no ${place}.`);
+  }
+}
