@@ -1,0 +1,194 @@
+import { type BrowserContext, type CDPSession, chromium, type Worker } from 'playwright-core';
+import { TEST_CHROMIUM_ID } from '../../../manifest/test-identity.ts';
+import { ensureBrowser } from '../../../scripts/ensure-browser.ts';
+import type { Browser, Page, Popup } from './browser.ts';
+import { ChromiumPage } from './chromium-page.ts';
+import { ChromiumPopup } from './chromium-popup.ts';
+import { removeFolder, temporaryFolder } from './temporary-folder.ts';
+import { waitUntil } from './wait-until.ts';
+
+const ORIGIN = `chrome-extension://${TEST_CHROMIUM_ID}/`;
+
+interface Target {
+  readonly targetId: string;
+  readonly type: string;
+  readonly url: string;
+  readonly attached: boolean;
+}
+
+/** Starts Chromium, without a window, with the unpacked extension of `folder`. */
+export async function startChromium(folder: string, timeZone?: string): Promise<Browser> {
+  const browser = new ChromiumBrowser(folder, timeZone);
+  await browser.start();
+  return browser;
+}
+
+class ChromiumBrowser implements Browser {
+  readonly name = 'chromium';
+  readonly #profile = temporaryFolder();
+  readonly #folder: string;
+  readonly #timeZone: string | undefined;
+  #running: { context: BrowserContext; protocol: CDPSession; askPage: ChromiumPage } | undefined;
+  #complaints: string[] = [];
+
+  constructor(folder: string, timeZone: string | undefined) {
+    this.#folder = folder;
+    this.#timeZone = timeZone;
+  }
+
+  async start(): Promise<void> {
+    const context = await chromium.launchPersistentContext(this.#profile, {
+      executablePath: ensureBrowser('chromium'),
+      headless: true,
+      // As root, which is what test machines often are, Chromium does not start with its sandbox.
+      chromiumSandbox: process.getuid?.() !== 0,
+      viewport: { width: 1280, height: 800 },
+      args: [`--disable-extensions-except=${this.#folder}`, `--load-extension=${this.#folder}`],
+      env: { ...process.env, ...(this.#timeZone ? { TZ: this.#timeZone } : {}) },
+    });
+    context.on('console', (message) => {
+      const from = message.location().url || message.page()?.url() || ORIGIN;
+      if (message.type() === 'error' && from.startsWith(ORIGIN)) this.#complaints.push(message.text());
+    });
+    context.on('weberror', (failure) => {
+      if (failure.page()?.url().startsWith(ORIGIN)) this.#complaints.push(String(failure.error()));
+    });
+    const protocol = await context.browser()?.newBrowserCDPSession();
+    if (protocol === undefined) throw new Error('Chromium gave no connection of its own to talk to');
+    const first = context.pages()[0] ?? (await context.newPage());
+    const askPage = new ChromiumPage(first, (file) => this.url(file));
+    this.#running = { context, protocol, askPage };
+    await waitUntil('Chromium to load the extension', async () => {
+      await askPage.go('bare-pages/bare.html');
+      return true;
+    });
+  }
+
+  url(file: string): string {
+    return /^[a-z-]+:/.test(file) ? file : ORIGIN + file;
+  }
+
+  async open(fileOrUrl: string): Promise<Page> {
+    const page = this.#wrap(await this.#use().context.newPage());
+    await page.go(fileOrUrl);
+    return page;
+  }
+
+  pageAt(fileOrUrl: string): Promise<Page> {
+    return waitUntil(`a tab at ${fileOrUrl}`, async () => {
+      const found = this.#pagesAt(fileOrUrl)[0];
+      return found && this.#wrap(found);
+    });
+  }
+
+  async countPages(fileOrUrl: string): Promise<number> {
+    return this.#pagesAt(fileOrUrl).length;
+  }
+
+  async clickToolbarButton(page: Page): Promise<Popup> {
+    await page.toFront();
+    const { context, protocol } = this.#use();
+    if (!(page instanceof ChromiumPage)) throw new TypeError('this page is of another browser');
+    const session = await context.newCDPSession(page.inner);
+    const { targetInfo } = await session.send('Target.getTargetInfo');
+    await session.detach();
+    // The button belongs to the tab, which is a target of its own around the page's.
+    const tabs = await this.#targets([{ type: 'tab' }, {}]);
+    const tab = tabs.find((target) => target.type === 'tab' && target.url === targetInfo.url);
+    if (tab === undefined) throw new Error(`Chromium knows no tab at ${targetInfo.url}`);
+    const action = { id: TEST_CHROMIUM_ID, targetId: tab.targetId };
+    // The command is newer than the typings of the protocol.
+    await protocol.send('Extensions.triggerAction' as 'Target.activateTarget', action);
+    const popup = await waitUntil('the popup to open', async () => {
+      const pages = await this.#targets([{ type: 'page' }]);
+      return pages.find((target) => target.url === this.url('popup/popup.html') && !target.attached);
+    });
+    return ChromiumPopup.attach(protocol, popup.targetId);
+  }
+
+  async stopBackground(): Promise<void> {
+    for (const worker of await this.#workers()) {
+      await this.#use().protocol.send('Target.closeTarget', { targetId: worker.targetId });
+    }
+    await waitUntil('the background to stop', async () => !(await this.backgroundRuns()));
+  }
+
+  async backgroundRuns(): Promise<boolean> {
+    return (await this.#workers()).length > 0;
+  }
+
+  async noticeIds(): Promise<readonly string[]> {
+    return this.ask(async () => Object.keys(await chrome.notifications.getAll()));
+  }
+
+  async clickNotice(id: string): Promise<void> {
+    await waitUntil(`the notice ${id}`, async () => (await this.noticeIds()).includes(id));
+    // Without a screen there is nothing to click on, so the listeners are called as the browser would call them.
+    const worker = await this.#awakeWorker();
+    await worker.evaluate(
+      (clicked) => (chrome.notifications.onClicked as unknown as { dispatch(id: string): void }).dispatch(clicked),
+      id,
+    );
+  }
+
+  ask<Args extends readonly unknown[], Result>(
+    task: (...args: Args) => Result | Promise<Result>,
+    ...args: Args
+  ): Promise<Result> {
+    return this.#use().askPage.run(task, ...args);
+  }
+
+  async restart(): Promise<void> {
+    await this.#use().context.close();
+    await this.start();
+  }
+
+  async takeComplaints(): Promise<readonly string[]> {
+    const taken = this.#complaints;
+    this.#complaints = [];
+    return taken;
+  }
+
+  async close(): Promise<void> {
+    await this.#running?.context.close();
+    this.#running = undefined;
+    removeFolder(this.#profile);
+  }
+
+  #use() {
+    if (this.#running === undefined) throw new Error('Chromium is closed');
+    return this.#running;
+  }
+
+  #wrap(page: ChromiumPage['inner']): ChromiumPage {
+    return new ChromiumPage(page, (file) => this.url(file));
+  }
+
+  #pagesAt(fileOrUrl: string): ChromiumPage['inner'][] {
+    const start = this.url(fileOrUrl);
+    return this.#use()
+      .context.pages()
+      .filter((page) => page.url().startsWith(start));
+  }
+
+  async #targets(filter: readonly object[]): Promise<readonly Target[]> {
+    const { targetInfos } = await this.#use().protocol.send('Target.getTargets', { filter: [...filter] });
+    return targetInfos;
+  }
+
+  async #workers(): Promise<readonly Target[]> {
+    const all = await this.#targets([{ type: 'service_worker' }]);
+    return all.filter((target) => target.url.startsWith(ORIGIN));
+  }
+
+  /** A stopped worker never answers, so it is woken first, by a message that nobody has to understand. */
+  async #awakeWorker(): Promise<Worker> {
+    await this.ask(() => chrome.runtime.sendMessage({}).catch(() => undefined));
+    return waitUntil('the background to wake', async () => {
+      if (!(await this.backgroundRuns())) return undefined;
+      return this.#use()
+        .context.serviceWorkers()
+        .find((worker) => worker.url().startsWith(ORIGIN));
+    });
+  }
+}

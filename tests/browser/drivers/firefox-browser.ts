@@ -1,0 +1,174 @@
+import { writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { GECKO_ID } from '../../../manifest/manifest.ts';
+import { TEST_FIREFOX_HOST } from '../../../manifest/test-identity.ts';
+import type { Browser, Page, Popup } from './browser.ts';
+import { FirefoxPage } from './firefox-page.ts';
+import { FirefoxPopup } from './firefox-popup.ts';
+import { downloadFolder, type FirefoxProcess, startFirefoxProcess } from './firefox-process.ts';
+import type { Marionette } from './marionette.ts';
+import { packZip } from './pack-zip.ts';
+import { removeFolder, temporaryFolder } from './temporary-folder.ts';
+import { waitUntil } from './wait-until.ts';
+
+const ORIGIN = `moz-extension://${TEST_FIREFOX_HOST}/`;
+
+/** Starts Firefox, without a window, with the unpacked extension of `folder` packed and installed for good. */
+export async function startFirefox(folder: string, timeZone?: string): Promise<Browser> {
+  const browser = new FirefoxBrowser(timeZone);
+  await browser.start();
+  await browser.install(folder);
+  return browser;
+}
+
+class FirefoxBrowser implements Browser {
+  readonly name = 'firefox';
+  readonly #profile = temporaryFolder();
+  readonly #timeZone: string | undefined;
+  #running: { process: FirefoxProcess; askPage: FirefoxPage } | undefined;
+
+  constructor(timeZone: string | undefined) {
+    this.#timeZone = timeZone;
+  }
+
+  async start(): Promise<void> {
+    const process = await startFirefoxProcess(this.#profile, this.#timeZone);
+    const { marionette } = process;
+    const handle = (await marionette.send<{ value: string }>('WebDriver:GetWindowHandle')).value;
+    this.#running = { process, askPage: this.#page(marionette, handle) };
+  }
+
+  async install(folder: string): Promise<void> {
+    const archive = path.join(this.#profile, 'headroom.xpi');
+    writeFileSync(archive, packZip(folder));
+    await this.#marionette.send('Addon:Install', { path: archive, temporary: false });
+    await this.#use().askPage.go('bare-pages/bare.html');
+  }
+
+  url(file: string): string {
+    return /^[a-z-]+:/.test(file) ? file : ORIGIN + file;
+  }
+
+  async open(fileOrUrl: string): Promise<Page> {
+    const { handle } = await this.#marionette.alone(() =>
+      this.#marionette.send<{ handle: string }>('WebDriver:NewWindow', { type: 'tab', focus: true }),
+    );
+    const page = this.#page(this.#marionette, handle);
+    await page.go(fileOrUrl);
+    return page;
+  }
+
+  pageAt(fileOrUrl: string): Promise<Page> {
+    return waitUntil(`a tab at ${fileOrUrl}`, async () => (await this.#pagesAt(fileOrUrl))[0]);
+  }
+
+  async countPages(fileOrUrl: string): Promise<number> {
+    return (await this.#pagesAt(fileOrUrl)).length;
+  }
+
+  async clickToolbarButton(page: Page): Promise<Popup> {
+    await page.toFront();
+    await this.#privileged(`async (id) => {
+      const { ExtensionParent } = ChromeUtils.importESModule("resource://gre/modules/ExtensionParent.sys.mjs");
+      const { extension } = WebExtensionPolicy.getByID(id);
+      ExtensionParent.apiManager.global.browserActionFor(extension).triggerAction(window);
+    }`);
+    const popup = new FirefoxPopup(this.#marionette);
+    await waitUntil('the popup to open', () => popup.isOpen());
+    return popup;
+  }
+
+  async stopBackground(): Promise<void> {
+    await this.#privileged(`async (id) => {
+      const { extension } = WebExtensionPolicy.getByID(id);
+      await extension.terminateBackground({ ignoreDevToolsAttached: true, disableResetIdleForTest: true });
+    }`);
+    await waitUntil('the background to stop', async () => !(await this.backgroundRuns()));
+  }
+
+  async backgroundRuns(): Promise<boolean> {
+    const state = await this.#privileged('async (id) => WebExtensionPolicy.getByID(id).extension.backgroundState');
+    return state === 'running' || state === 'starting';
+  }
+
+  async noticeIds(): Promise<readonly string[]> {
+    return this.ask(async () => Object.keys(await chrome.notifications.getAll()));
+  }
+
+  async clickNotice(id: string): Promise<void> {
+    await waitUntil(`the notice ${id}`, async () => (await this.noticeIds()).includes(id));
+    // As Firefox itself tells of a click on the notice, whatever stands on the screen at the moment.
+    await this.#privileged(
+      `async (id, notice) => {
+        const { ExtensionParent } = ChromeUtils.importESModule("resource://gre/modules/ExtensionParent.sys.mjs");
+        const { extension } = WebExtensionPolicy.getByID(id);
+        const shown = ExtensionParent.apiManager.getAPI("notifications", extension).notificationsMap.get(notice);
+        shown.observe(null, "alertclickcallback");
+        shown.observe(null, "alertfinished");
+      }`,
+      id,
+    );
+  }
+
+  ask<Args extends readonly unknown[], Result>(
+    task: (...args: Args) => Result | Promise<Result>,
+    ...args: Args
+  ): Promise<Result> {
+    return this.#use().askPage.run(task, ...args);
+  }
+
+  async restart(): Promise<void> {
+    await this.#use().process.quit();
+    await this.start();
+    await waitUntil('the extension to be there again', async () => {
+      await this.#use().askPage.go('bare-pages/bare.html');
+      return true;
+    });
+  }
+
+  async takeComplaints(): Promise<readonly string[]> {
+    return this.#privileged(
+      `async (_, origin) => {
+        const errors = Services.console.getMessageArray().filter(
+          (entry) => entry instanceof Ci.nsIScriptError && !(entry.flags & Ci.nsIScriptError.warningFlag)
+            && (entry.sourceName ?? "").startsWith(origin));
+        Services.console.reset();
+        return errors.map((entry) => entry.errorMessage);
+      }`,
+      ORIGIN,
+    );
+  }
+
+  async close(): Promise<void> {
+    await this.#running?.process.quit();
+    this.#running = undefined;
+    removeFolder(this.#profile);
+  }
+
+  get #marionette(): Marionette {
+    return this.#use().process.marionette;
+  }
+
+  #use() {
+    if (this.#running === undefined) throw new Error('Firefox is closed');
+    return this.#running;
+  }
+
+  #page(marionette: Marionette, handle: string): FirefoxPage {
+    const downloads = downloadFolder(this.#profile);
+    return new FirefoxPage({ marionette, handle, downloads, address: (file) => this.url(file) });
+  }
+
+  async #pagesAt(fileOrUrl: string): Promise<FirefoxPage[]> {
+    const start = this.url(fileOrUrl);
+    const handles = await this.#marionette.send<readonly string[]>('WebDriver:GetWindowHandles');
+    const pages = handles.map((handle) => this.#page(this.#marionette, handle));
+    const urls = await Promise.all(pages.map((page) => page.url()));
+    return pages.filter((_, i) => urls[i]?.startsWith(start));
+  }
+
+  /** Runs `task` in the browser's own window; its first argument is the extension's id. */
+  #privileged<Result>(task: string, ...args: readonly unknown[]): Promise<Result> {
+    return this.#marionette.alone(() => this.#marionette.run<Result>(task, [GECKO_ID, ...args], true));
+  }
+}

@@ -1,0 +1,24 @@
+import path from 'node:path';
+import type { TestProject } from 'vitest/node';
+import type { BrowserName } from '../../../manifest/manifest.ts';
+import { bundleExtension, writePackage } from '../../../scripts/build-extension.ts';
+import { removeFolder, sweepLeftovers, temporaryFolder } from './temporary-folder.ts';
+
+declare module 'vitest' {
+  interface ProvidedContext {
+    browserName: BrowserName;
+    /** The folder of the unpacked test variant of this run. */
+    extensionFolder: string;
+  }
+}
+
+/** Builds the extension as it is now into a folder of this run alone, so that no test looks at an older one. */
+export default async function setup(project: TestProject): Promise<() => void> {
+  sweepLeftovers();
+  const top = temporaryFolder();
+  const folder = path.join(top, 'extension');
+  await writePackage(await bundleExtension(), project.name as BrowserName, 'test', folder);
+  project.provide('browserName', project.name as BrowserName);
+  project.provide('extensionFolder', folder);
+  return () => removeFolder(top);
+}

@@ -1,0 +1,63 @@
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+
+const PREFIX = 'headroom-test-';
+
+/** A new folder for this process alone, named so that a later run knows whose it was. */
+export function temporaryFolder(): string {
+  return mkdtempSync(path.join(tmpdir(), `${PREFIX}${process.pid}-`));
+}
+
+export function removeFolder(folder: string): void {
+  // A browser that has just quit may still be writing for a moment.
+  rmSync(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+}
+
+/**
+ * Clears away what runs that were killed have left behind: browsers that still use a folder of a process that no longer
+ * exists, and these folders. Nothing of a living run is touched.
+ */
+export function sweepLeftovers(): void {
+  const left = readdirSync(tmpdir()).filter((name) => name.startsWith(PREFIX) && !ownerLives(name));
+  for (const name of left) {
+    endUsers(path.join(tmpdir(), name));
+    removeFolder(path.join(tmpdir(), name));
+  }
+}
+
+function ownerLives(folderName: string): boolean {
+  const pid = Number(folderName.slice(PREFIX.length).split('-')[0]);
+  if (!Number.isSafeInteger(pid) || pid <= 0) return false;
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    // Not permitted means that there is such a process, of somebody else.
+    return (error as NodeJS.ErrnoException).code === 'EPERM';
+  }
+}
+
+function endUsers(folder: string): void {
+  if (!existsSync('/proc')) return;
+  for (const pid of readdirSync('/proc').filter((name) => /^\d+$/.test(name))) {
+    if (commandLine(pid).includes(folder)) killIfThere(Number(pid));
+  }
+}
+
+function commandLine(pid: string): string {
+  try {
+    return readFileSync(`/proc/${pid}/cmdline`, 'utf8');
+  } catch {
+    // It ended while we were looking.
+    return '';
+  }
+}
+
+function killIfThere(pid: number): void {
+  try {
+    process.kill(pid, 'SIGKILL');
+  } catch {
+    // It ended by itself, with its parent.
+  }
+}

@@ -1,0 +1,27 @@
+/** How long a condition may take; generous, because test machines are busy. */
+const PATIENCE_MS = 20_000;
+const PAUSE_MS = 50;
+
+/**
+ * Asks again and again until the answer is truthy, and gives it back. Throws with `what` in words when it never is.
+ * An error in asking counts as "not yet" (a page may be on its way elsewhere) and is told as the cause in the end.
+ */
+export async function waitUntil<Answer>(
+  what: string,
+  ask: () => Promise<Answer>,
+  patienceMs = PATIENCE_MS,
+): Promise<NonNullable<Answer>> {
+  const end = performance.now() + patienceMs;
+  let cause: unknown;
+  do {
+    try {
+      const answer = await ask();
+      if (answer) return answer;
+      cause = undefined;
+    } catch (error) {
+      cause = error;
+    }
+    await new Promise((resolve) => setTimeout(resolve, PAUSE_MS));
+  } while (performance.now() < end);
+  throw new Error(`waited ${patienceMs / 1000} s in vain for ${what}`, { cause });
+}
