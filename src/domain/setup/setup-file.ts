@@ -1,0 +1,60 @@
+import { ok } from '../outcome.ts';
+import { type Setup, setupFileSchema } from './setup.ts';
+import { type SetupFault, setupFaults } from './setup-faults.ts';
+
+/** The name a saved setup is given. */
+export const SETUP_FILE_NAME = 'headroom-setup.json';
+
+/** Larger files are not setups; reading one would only hold the page up. */
+export const LARGEST_SETUP_BYTES = 5_000_000;
+
+/** A setup as the text of a file: JSON that a person can read and change, with the units in the names. */
+export function writeSetupFile(setup: Setup): string {
+  return `${JSON.stringify({ format: 'headroom-setup', version: 1, ...setup }, null, 2)}\n`;
+}
+
+export type SetupReading =
+  | { readonly ok: true; readonly value: Setup }
+  | { readonly ok: false; readonly faults: readonly SetupFault[] };
+
+/**
+ * Reads the text of a setup file. Everything is checked before anything is taken from it; with a single fault nothing
+ * is.
+ * @returns the setup, or every fault that was found, in the order of the file
+ */
+export function readSetupFile(text: string): SetupReading {
+  let file: unknown;
+  try {
+    // Windows editors put a byte-order mark in front, which JSON does not allow.
+    file = JSON.parse(text.replace(/^\uFEFF/, ''));
+  } catch (error) {
+    return whole(notJson(text, error));
+  }
+  const known = setupFileSchema.safeParse(file);
+  if (known.success) {
+    const { $schema, format, version, ...setup } = known.data;
+    return ok(setup);
+  }
+  if (Object(file).format !== 'headroom-setup') {
+    return whole('This is not a setup file: it has no line "format": "headroom-setup". Choose a file saved by Setup.');
+  }
+  if (Object(file).version !== 1) {
+    return whole(
+      `This setup file says it is version ${JSON.stringify(Object(file).version) ?? 'nothing'}, and this program reads version 1. A newer version of the program wrote it; use that one, or correct the line "version".`,
+    );
+  }
+  return { ok: false, faults: setupFaults(known.error.issues, file) };
+}
+
+const whole = (message: string): SetupReading => ({ ok: false, faults: [{ path: [], place: '', message }] });
+
+/** Browsers word the error differently; where one tells the place, the line is worked out from it. */
+function notJson(text: string, error: unknown): string {
+  if (text.trim() === '') return 'The file is empty. Choose a file saved by Setup.';
+  const reason = error instanceof Error ? error.message : '';
+  const named = /line (\d+)/.exec(reason)?.[1];
+  const position = /position (\d+)/.exec(reason)?.[1];
+  const line = named ?? (position === undefined ? undefined : text.slice(0, Number(position)).split('\n').length);
+  const where = line === undefined ? '' : ` It stops making sense at line ${line}.`;
+  return `The file is not JSON, or was cut off.${where} Look there for a missing comma, quote or brace, or save the setup again.`;
+}

@@ -1,0 +1,26 @@
+import { type Cents, cents, LARGEST_CENTS } from '../money/cents.ts';
+import { formatMoney } from '../money/format-money.ts';
+import { PPM } from '../money/rate.ts';
+import { weekdayWord } from './setup-words.ts';
+
+/** A single value of a setup as it is read aloud, in the unit its key carries: 12345 under `packCents` is "$123.45". */
+export function valueInWords(key: string, value: unknown): string {
+  if (value === undefined) return 'nothing';
+  if (value === null) return 'off';
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (typeof value === 'string') return key === 'weekday' ? weekdayWord(value) : `“${value}”`;
+  if (typeof value !== 'number') return JSON.stringify(value);
+  if (/^cents|Cents/.test(key)) return isCents(value) ? formatMoney(value) : `${value} cents`;
+  if (key.endsWith('Ppm')) return percentInWords(value);
+  const figure = value.toLocaleString('en-US');
+  return MINUTES.test(key) ? `${figure} ${value === 1 ? 'minute' : 'minutes'}` : figure;
+}
+
+const MINUTES = /Minutes$/;
+
+/** Parts per million as a percentage with as many decimals as it needs: 86250 is "8.625 %". */
+export const percentInWords = (ppm: number): string => `${Number(((ppm / PPM) * 100).toFixed(4))} %`;
+
+function isCents(value: number): value is Cents {
+  return Number.isInteger(value) && Math.abs(value) <= LARGEST_CENTS && cents(value) === value;
+}

@@ -1,0 +1,55 @@
+import { describe, expect, test } from 'vitest';
+import { setupSectionsSchema } from '../../../src/domain/setup/setup.ts';
+import { setupChanges } from '../../../src/domain/setup/setup-changes.ts';
+import { startingSetup } from '../../../src/domain/setup/starting-setup.ts';
+import { zone } from '../../../src/domain/time/zone.ts';
+
+const venue = (id: string, name: string, cents = 40_000) => ({
+  id,
+  name,
+  zone: 'America/Phoenix',
+  feeScheduleIds: [],
+  increments: [{ fromCents: 0, stepCents: 5000 }],
+  transport: { kind: 'flat', cents },
+});
+const setup = (over: object) => setupSectionsSchema.parse({ ...startingSetup(zone('America/Boise')), ...over });
+
+describe('what a loaded setup would change', () => {
+  test('is nothing where both are alike', () => {
+    expect(setupChanges(setup({}), setup({}))).toEqual([]);
+  });
+
+  test('is told value by value, in the units of the screen', () => {
+    const changes = setupChanges(setup({}), setup({ rules: { dollarsCents: 200_000 }, costs: { packCents: 12_345 } }));
+    expect(changes).toEqual([
+      { section: 'rules', place: 'Money rules › least profit', what: 'changed', before: '$1,500', after: '$2,000' },
+      { section: 'costs', place: 'Costs › pack', what: 'changed', before: '$0', after: '$123.45' },
+    ]);
+  });
+
+  test('pairs venues by their id, so that a move in the list is no change', () => {
+    const before = setup({ venues: [venue('a', 'Riverbend'), venue('b', 'Two Forks')] });
+    expect(setupChanges(before, setup({ venues: [venue('b', 'Two Forks'), venue('a', 'Riverbend')] }))).toEqual([]);
+    expect(setupChanges(before, setup({ venues: [venue('b', 'Two Forks', 50_000), venue('c', 'Saltgrass')] }))).toEqual(
+      [
+        {
+          section: 'venues',
+          place: 'Venues › Two Forks › transport › amount',
+          what: 'changed',
+          before: '$400',
+          after: '$500',
+        },
+        { section: 'venues', place: 'Venues › Saltgrass', what: 'new' },
+        { section: 'venues', place: 'Venues › Riverbend', what: 'gone' },
+      ],
+    );
+  });
+
+  test('names a floor plan that comes or goes', () => {
+    const carrying = { daysToSell: { kind: 'median', days: 40 }, cashAnnualRatePpm: 100_000 };
+    const floored = setup({ carrying: { ...carrying, floorPlan: { annualRatePpm: 90_000 } } });
+    expect(setupChanges(setup({ carrying }), floored)).toEqual([
+      { section: 'carrying', place: 'Holding › floor plan', what: 'new' },
+    ]);
+  });
+});
