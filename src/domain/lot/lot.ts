@@ -1,5 +1,8 @@
 import * as z from 'zod/mini';
+import { claimsSchema } from '../claims/claim.ts';
 import { positiveCentsSchema } from '../money/cents.ts';
+import { ceilingsSchema } from '../retail/ceiling.ts';
+import { compsSchema } from '../retail/comp.ts';
 import { closeTimeSchema } from '../time/close-time.ts';
 import { estimateSchema, reconLineSchema } from './estimate.ts';
 
@@ -36,6 +39,12 @@ export const lotFactsSchema = z.strictObject({
   /** The lot's own step, where it differs from the venue's. */
   increment: z.optional(positiveCentsSchema.check(z.gte(1))),
   retail: z.optional(estimateSchema),
+  /** Cars like this one that sold or are for sale. */
+  comps: z.optional(compsSchema),
+  /** What a customer could buy instead. */
+  ceilings: z.optional(ceilingsSchema),
+  /** Statements of the listing that carry money. */
+  claims: z.optional(claimsSchema),
   recon: z.optional(z.array(reconLineSchema)),
   /** `id` of a title brand in the setup. */
   titleId: z.optional(shortText),
