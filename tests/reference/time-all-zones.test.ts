@@ -1,0 +1,120 @@
+import { DateTime } from 'luxon';
+import { Temporal } from 'temporal-polyfill';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { startOfDay } from '../../src/domain/time/calendar-day.ts';
+import { type Instant, instant } from '../../src/domain/time/instant.ts';
+import { asIfUtc, resolveWallTime, type WallTime } from '../../src/domain/time/resolve-wall-time.ts';
+import { wallClock, zoneOffset } from '../../src/domain/time/wall-clock.ts';
+import { type Zone, zone } from '../../src/domain/time/zone.ts';
+
+const WEEK = 7 * 86_400_000;
+const zones = Intl.supportedValuesOf('timeZone')
+  .filter((name) => name.includes('/'))
+  .map(zone);
+
+interface Change {
+  readonly at: Instant;
+  readonly zone: Zone;
+}
+
+/** Every moment of 2015 to 2035 at which a zone's offset changes, found week by week and then by halving. */
+function changesOf(place: Zone): Change[] {
+  const changes: Change[] = [];
+  for (let from = Date.UTC(2015, 0, 1); from < Date.UTC(2036, 0, 1); from += WEEK) {
+    let [low, high] = [from, from + WEEK];
+    const old = zoneOffset(instant(low), place);
+    if (zoneOffset(instant(high), place) === old) continue;
+    while (high - low > 1000) {
+      const middle = Math.floor((low + high) / 2000) * 1000;
+      if (zoneOffset(instant(middle), place) === old) low = middle;
+      else high = middle;
+    }
+    changes.push({ at: instant(high), zone: place });
+  }
+  return changes;
+}
+
+/** What clocks show shortly before and after a change, by the old and by the new offset. */
+function wallsAround({ at, zone: place }: Change): WallTime[] {
+  const offsets = [zoneOffset(instant(at - 1000), place), zoneOffset(at, place)];
+  return offsets.flatMap((offset) =>
+    [-90, -1, 0, 29, 90].map((minutes) => {
+      const text = new Date(at + offset + minutes * 60_000).toISOString();
+      return { date: text.slice(0, 10), time: text.slice(11, 16), second: 0 } as WallTime;
+    }),
+  );
+}
+
+function byTemporal(wall: WallTime, place: Zone) {
+  const plain = Temporal.PlainDateTime.from(`${wall.date}T${wall.time}`);
+  const as = (disambiguation: 'earlier' | 'later') => plain.toZonedDateTime(place, { disambiguation });
+  const [earlier, later] = [as('earlier'), as('later')];
+  const exists = earlier.toPlainDateTime().equals(plain);
+  const [earliest, latest] = [earlier.epochMilliseconds, later.epochMilliseconds];
+  return { kind: earliest === latest ? 'unique' : exists ? 'overlap' : 'gap', earliest, latest };
+}
+
+describe('every zone this runtime knows, around every change of 2015 to 2035', () => {
+  let changes: Change[] = [];
+  beforeAll(() => {
+    changes = zones.flatMap(changesOf);
+  });
+
+  test('has changes to look at', () => {
+    expect(zones.length).toBeGreaterThan(380);
+    expect(changes.length).toBeGreaterThan(3500);
+  });
+
+  test('resolves wall times as Temporal does, gap and overlap included', () => {
+    const kinds = new Set<string>();
+    for (const change of changes.filter((_, i) => i % 3 === 0))
+      for (const wall of wallsAround(change)) {
+        const ours = resolveWallTime(wall, change.zone);
+        kinds.add(ours.kind);
+        expect({ ...wall, zone: change.zone, ...ours }).toEqual({
+          ...wall,
+          zone: change.zone,
+          ...byTemporal(wall, change.zone),
+        });
+      }
+    expect([...kinds].sort()).toEqual(['gap', 'overlap', 'unique']);
+  });
+
+  test('resolves wall times to the moments that luxon calls possible', () => {
+    let [compared, misread] = [0, 0];
+    for (const change of changes.filter((_, i) => i % 11 === 0))
+      for (const wall of wallsAround(change)) {
+        const ours = resolveWallTime(wall, change.zone);
+        if (ours.kind === 'gap') continue;
+        compared += 1;
+        const written = `${wall.date}T${wall.time}`;
+        const readsBack = (at: DateTime) => at.toFormat("yyyy-MM-dd'T'HH:mm") === written;
+        const theirs = DateTime.fromISO(written, { zone: change.zone });
+        // Around changes at midnight luxon reads some wall times as others (Ittoqqortoormiit, 2020-03-28 23:59).
+        if (!readsBack(theirs)) misread += 1;
+        else {
+          const possible = theirs.getPossibleOffsets().filter(readsBack);
+          expect([...new Set([ours.earliest, ours.latest])]).toEqual(possible.map((at) => at.toMillis()).sort());
+        }
+      }
+    expect(misread).toBeLessThan(compared / 100);
+  });
+
+  test('reads every clock back to where it came from', () => {
+    for (const change of changes)
+      for (const around of [-3_600_000, -1000, 0, 1_800_000]) {
+        const at = instant(change.at + around);
+        const { earliest, latest } = resolveWallTime(wallClock(at, change.zone), change.zone);
+        expect([earliest, latest]).toContain(at);
+        expect(earliest + zoneOffset(earliest, change.zone)).toBe(asIfUtc(wallClock(at, change.zone)));
+      }
+  });
+
+  test('begins its days when Temporal does, where a change skips midnight too', () => {
+    for (const change of changes.filter((_, i) => i % 5 === 0)) {
+      const { date } = wallClock(change.at, change.zone);
+      const theirs = Temporal.PlainDate.from(date).toZonedDateTime({ timeZone: change.zone }).epochMilliseconds;
+      expect([change.zone, date, startOfDay(date, change.zone)]).toEqual([change.zone, date, theirs]);
+    }
+  });
+});
