@@ -1,0 +1,90 @@
+import type { LotFacts } from '../domain/lot/lot.ts';
+import type { TitleBrand } from '../domain/setup/money-rules.ts';
+import type { Venue } from '../domain/setup/venue.ts';
+import type { Evidence } from '../journal/entry.ts';
+import type { DraftFieldName, DraftFields, DraftLot, FieldValue } from './draft-lot.ts';
+
+/** A drafted lot in the journal's own terms, ready to be added once it has an id. */
+export interface DraftFacts {
+  readonly facts: LotFacts;
+  readonly evidence: Readonly<Record<string, Evidence>>;
+}
+
+/** What of the setup gives words a meaning: venues and title states by their names. */
+export interface KnownNames {
+  readonly venues: readonly Pick<Venue, 'id' | 'name'>[];
+  readonly titles: readonly Pick<TitleBrand, 'id' | 'name'>[];
+}
+
+/**
+ * The facts of a draft with their evidence. Unsettled fields are left out: they are the user's to decide. A venue or
+ * title state gets its id only where its name is written out in full.
+ */
+export function factsOf(draft: DraftLot, known: KnownNames): DraftFacts {
+  const facts: LotFacts = {};
+  const evidence: Record<string, Evidence> = {};
+  const put = <Name extends DraftFieldName, Field extends keyof LotFacts>(
+    name: Name,
+    field: Field,
+    value: (read: FieldValue<Name>) => LotFacts[Field] | undefined,
+  ) => {
+    const reading = settledReading(draft.fields, name);
+    const fact = reading === undefined ? undefined : value(reading.value);
+    if (reading === undefined || fact === undefined || facts[field] !== undefined) return;
+    facts[field] = fact;
+    evidence[field] = { from: reading.from, text: reading.text, sure: reading.sure };
+  };
+  put('vin', 'vin', (vin) => vin);
+  put('year', 'year', (year) => year);
+  put('make', 'make', (make) => make);
+  put('model', 'model', (model) => model);
+  put('trim', 'trim', (trim) => trim);
+  put('miles', 'miles', (miles) => miles);
+  put('lotNumber', 'lotNumber', (number) => number);
+  put('runNumber', 'lotNumber', (number) => number);
+  put('venueName', 'venueName', (name) => name);
+  put('venueName', 'venueId', (name) => idNamed(known.venues, name));
+  put('sale', 'sale', (sale) => sale);
+  put('seller', 'seller', (seller) => seller);
+  put('location', 'location', (location) => location);
+  put('close', 'close', (close) => close);
+  put('priceNow', 'priceNow', (price) => price);
+  put('increment', 'increment', (increment) => (increment >= 1 ? increment : undefined));
+  put('title', 'titleId', (title) => idNamed(known.titles, title.replace(/\s*\b(?:title|certificate)$/i, '')));
+  const notes = notesOf(draft.fields);
+  if (notes !== '') facts.notes = notes;
+  if (draft.pageUrl !== '') facts.pageUrl = draft.pageUrl;
+  return { facts, evidence };
+}
+
+function settledReading<Name extends DraftFieldName>(fields: DraftFields, name: Name) {
+  const field = fields[name];
+  return field?.settled === true ? (field.readings[0] as Reading<Name> | undefined) : undefined;
+}
+type Reading<Name extends DraftFieldName> = NonNullable<DraftFields[Name]>['readings'][number] & {
+  value: FieldValue<Name>;
+};
+
+const plain = (name: string): string => name.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, ' ').trim();
+
+function idNamed(list: readonly { id: string; name: string }[], name: string): string | undefined {
+  const matches = list.filter((one) => plain(one.name) === plain(name));
+  return matches.length === 1 ? matches[0]?.id : undefined;
+}
+
+/** What has no field of its own is kept as text, so that nothing the page said of the car is lost. */
+function notesOf(fields: DraftFields): string {
+  const said: [string, DraftFieldName][] = [
+    ['Title', 'title'],
+    ['Condition', 'condition'],
+    ['Transmission', 'transmission'],
+    ['Drive', 'drive'],
+  ];
+  return said
+    .flatMap(([label, name]) => {
+      const reading = settledReading(fields, name);
+      return reading === undefined ? [] : [`${label}: ${String(reading.value)}`];
+    })
+    .join('\n')
+    .slice(0, 4000);
+}

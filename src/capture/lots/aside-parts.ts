@@ -1,0 +1,65 @@
+import type { PageElement, PageTree } from '../dom/page-tree.ts';
+import { type Line, linesOf } from '../text/lines.ts';
+
+// Headings over lots that are not this one.
+const OTHERS =
+  /\b(?:similar|related|recommended|recently viewed|recently sold|sold recently|you (?:may|might) (?:also )?like|more (?:lots|vehicles|trucks|vans|cars|units|like this|from this)|other (?:lots|vehicles|trucks|vans|cars|units)|others? in this sale|also (?:in|at|from) this|next (?:up|lots?|vehicles?)|up next|coming up|running next|also viewed|also bid|suggested|nearby|recent results|past (?:sales|results)|previous (?:sales|results)|your watchlist|you are watching|your bids|featured (?:lots|vehicles|trucks)|sponsored|advertisement|compare with|más (?:lotes|vehículos)|vehículos similares|véhicules semblables|autres véhicules|ähnliche)\b|مركبات مشابهة|رכבים דומים/iu;
+
+/** The parts of a page that are headed as being about other lots. None of them may speak for the lot of the page. */
+export function asideParts(tree: PageTree): ReadonlySet<PageElement> {
+  const parts = new Set<PageElement>();
+  const lines = linesOf({ roots: [tree.root], skip: new Set() });
+  const first = firstTexts(lines);
+  const headings = lines.filter((line, at) => isHeadingOverOthers(line, lines[at + 1]));
+  for (const line of headings.slice(0, 50)) for (const part of partUnder(line, first)) parts.add(part);
+  return parts;
+}
+
+function isHeadingOverOthers(line: Line, next: Line | undefined): boolean {
+  if (line.text.length > 60 || !OTHERS.test(line.text)) return false;
+  if (line.heading > 1) return true;
+  // Without heading markup, a short line alone in its block with something after it.
+  return line.heading === 0 && line.text.split(' ').length <= 6 && next !== undefined && !/[.:]$/.test(line.text);
+}
+
+/** What a heading is over: the box it begins, or what follows it up to the next heading of its rank. */
+function partUnder(line: Line, first: ReadonlyMap<PageElement, number>): readonly PageElement[] {
+  let box = line.element;
+  while (box.parent !== null && first.get(box.parent) === line.order) box = box.parent;
+  if (box.parent === null || box.tag === 'body' || holdsMainHeading(box)) return [];
+  const parts = [box];
+  if (!isOnlyHeading(box, line)) return parts;
+  const siblings = box.parent.children;
+  for (const sibling of siblings.slice(siblings.indexOf(box) + 1)) {
+    if (sibling.kind === 'text') continue;
+    if (beginsNewPart(sibling, line.heading) || holdsMainHeading(sibling)) break;
+    parts.push(sibling);
+  }
+  return parts;
+}
+
+/** For each element, the order of the first line of text in it. */
+function firstTexts(lines: readonly Line[]): ReadonlyMap<PageElement, number> {
+  const first = new Map<PageElement, number>();
+  for (const line of lines) {
+    for (let up: PageElement | null = line.element; up !== null && !first.has(up); up = up.parent) {
+      first.set(up, line.order);
+    }
+  }
+  return first;
+}
+
+function isOnlyHeading(box: PageElement, line: Line): boolean {
+  const lines = linesOf({ roots: [box], skip: new Set() });
+  return lines.reduce((length, one) => length + one.text.length, 0) <= line.text.length + 40;
+}
+
+function holdsMainHeading(box: PageElement): boolean {
+  return box.tag === 'h1' || box.children.some((child) => child.kind === 'element' && holdsMainHeading(child));
+}
+
+function beginsNewPart(sibling: PageElement, level: number): boolean {
+  const opening = linesOf({ roots: [sibling], skip: new Set() })[0];
+  if (opening === undefined || opening.heading === 0 || OTHERS.test(opening.text)) return false;
+  return level === 0 || opening.heading <= level;
+}

@@ -1,0 +1,76 @@
+import type { DraftFieldName, DraftFields, FieldValue, Reading } from '../draft-lot.ts';
+import { cleanLine, shorten } from '../text/clean-text.ts';
+import { settleReadings } from './settle-readings.ts';
+
+type Lists = { [Name in DraftFieldName]?: Reading<FieldValue<Name>>[] };
+
+/** Collects every reading of every field of one lot, then settles each field. */
+export class Candidates {
+  private readonly lists: Lists = {};
+  private readonly most: number;
+
+  constructor(most: number) {
+    this.most = most;
+  }
+
+  add<Name extends DraftFieldName>(name: Name, reading: Reading<FieldValue<Name>>): void {
+    const list: Reading<FieldValue<Name>>[] = this.lists[name] ?? [];
+    if (list.length >= this.most) return;
+    list.push({ ...reading, text: shorten(cleanLine(reading.text), 400) });
+    this.lists[name] = list as Lists[Name];
+  }
+
+  of<Name extends DraftFieldName>(name: Name): readonly Reading<FieldValue<Name>>[] {
+    return this.lists[name] ?? [];
+  }
+
+  drop(name: DraftFieldName): void {
+    delete this.lists[name];
+  }
+
+  settle(): DraftFields {
+    const fields: Record<string, unknown> = {};
+    for (const name of Object.keys(this.lists) as DraftFieldName[]) {
+      const field = settleReadings<unknown>(this.of(name), SAME[name] ?? sameValue);
+      if (field !== undefined) fields[name] = field;
+    }
+    // Each list was filled through `add`, which ties the value's type to the field's name.
+    return fields as DraftFields;
+  }
+}
+
+const sameValue = (a: unknown, b: unknown): boolean => a === b;
+
+const words = (text: unknown): string =>
+  String(text)
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
+
+/** `Phoenix` and `Phoenix, AZ` are the same place told shorter and longer. */
+const sameWords = (a: unknown, b: unknown): boolean => {
+  const [one, other] = [` ${words(a)} `, ` ${words(b)} `];
+  return one.includes(other) || other.includes(one);
+};
+
+const CLOSE_ENOUGH_MS = 90_000;
+
+const sameClose = (a: unknown, b: unknown): boolean =>
+  Math.abs((a as FieldValue<'close'>).instant - (b as FieldValue<'close'>).instant) <= CLOSE_ENOUGH_MS;
+
+const SAME: Partial<Record<DraftFieldName, (a: unknown, b: unknown) => boolean>> = {
+  close: sameClose,
+  make: (a, b) => words(a) === words(b),
+  model: sameWords,
+  trim: sameWords,
+  lotNumber: (a, b) => words(a) === words(b),
+  runNumber: (a, b) => words(a) === words(b),
+  venueName: sameWords,
+  sale: sameWords,
+  seller: sameWords,
+  location: sameWords,
+  title: sameWords,
+  condition: sameWords,
+  transmission: sameWords,
+  drive: sameWords,
+};
