@@ -10,6 +10,26 @@ export const entryIdSchema = z
   .brand<'EntryId'>();
 export type EntryId = z.infer<typeof entryIdSchema>;
 
+/** 10 characters of Crockford base 32, drawn at random when a browser first opens the store. */
+export const deviceIdSchema = z
+  .string()
+  .check(z.regex(/^[0-9A-HJKMNP-TV-Z]{10}$/))
+  .brand<'DeviceId'>();
+export type DeviceId = z.infer<typeof deviceIdSchema>;
+
+/** SHA-256 in lower-case hexadecimal. */
+export const hashSchema = z
+  .string()
+  .check(z.regex(/^[0-9a-f]{64}$/))
+  .brand<'Hash'>();
+export type Hash = z.infer<typeof hashSchema>;
+
+/**
+ * The version of the happenings below. A release that adds a kind or a field raises it. A reader that meets a higher
+ * number and cannot read the happening keeps it untouched (see read-entry.ts); with a number it knows, that is damage.
+ */
+export const JOURNAL_VERSION = 1;
+
 /** Where a field's value came from, and how sure that is. */
 export const evidenceSchema = z.strictObject({
   from: z.enum(['typed', 'pasted', 'file', 'structured-data', 'page-text', 'pointed']),
@@ -25,6 +45,7 @@ const newLotSchema = z.strictObject({
   facts: lotFactsSchema,
   evidence: evidenceByField,
 });
+export type NewLot = z.infer<typeof newLotSchema>;
 
 /** What can happen. One member a kind; a kind that shipped is never renamed or narrowed. */
 export const happeningSchema = z.discriminatedUnion('kind', [
@@ -73,12 +94,14 @@ export const entrySchema = z.strictObject({
   id: entryIdSchema,
   at: instantSchema,
   author: z.string().check(z.minLength(1), z.maxLength(80)),
-  device: z.string().check(z.regex(/^[0-9A-HJKMNP-TV-Z]{10}$/)),
+  device: deviceIdSchema,
+  /** The JOURNAL_VERSION it was written with. */
+  version: z.int().check(z.gte(1)),
   /** 1 for the first entry of the device, then one more each. */
   sequence: z.int().check(z.gte(1)),
   subject: subjectSchema,
   happening: happeningSchema,
-  previous: z.union([z.literal(''), z.string().check(z.regex(/^[0-9a-f]{64}$/))]),
-  hash: z.string().check(z.regex(/^[0-9a-f]{64}$/)),
+  previous: z.union([z.literal(''), hashSchema]),
+  hash: hashSchema,
 });
 export type Entry = z.infer<typeof entrySchema>;

@@ -1,0 +1,22 @@
+import type { Instant } from '../domain/time/instant.ts';
+import type { Entry } from './entry.ts';
+import { countingInOrder } from './undo.ts';
+
+/** An alert that was shown: its stable key, and when the first entry that says so was written. */
+export interface ShownAlert {
+  readonly key: string;
+  readonly at: Instant;
+}
+
+/** Every alert that was shown, on any device. */
+export function foldAlertsShown(entries: Iterable<Entry>): Map<string, ShownAlert> {
+  const shown = new Map<string, ShownAlert>();
+  for (const entry of countingInOrder(entries))
+    for (const alert of alertsShownIn(entry)) if (!shown.has(alert.key)) shown.set(alert.key, alert);
+  return shown;
+}
+
+/** The alerts that one entry says were shown; none when it is of another kind. */
+export function alertsShownIn({ at, happening }: Entry): ShownAlert[] {
+  return happening.kind === 'alerts-shown' ? happening.keys.map((key) => ({ key, at })) : [];
+}

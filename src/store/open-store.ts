@@ -1,0 +1,65 @@
+import { type Outcome, ok, type Refusal } from '../domain/outcome.ts';
+import type { Happening } from '../journal/entry.ts';
+import { subjectOfLot } from '../journal/subject.ts';
+import { addLots } from './add-lots.ts';
+import { append } from './append.ts';
+import { changeFeed } from './change-feed.ts';
+import { connect } from './connection.ts';
+import { historyOfLot, historyOfSubject } from './history.ts';
+import { prepare } from './prepare.ts';
+import { allLots, lot, lotsByClose, lotsByVin } from './read-lots.ts';
+import type { Session } from './session.ts';
+import { saveSetup, setup } from './setup-view.ts';
+import { recordShown, shownAlerts } from './shown-alerts.ts';
+import type { Store, StoreOptions } from './store.ts';
+import { undoEntries } from './undo-entries.ts';
+import { watchJournal } from './watch-journal.ts';
+
+const DATABASE = 'headroom';
+
+/**
+ * Opens the journal and its views, bringing them up to this version. The reasons of a refusal are those of
+ * storage-failure.ts; each has a sentence for the user, and none has changed anything.
+ */
+export async function openStore(options: StoreOptions): Promise<Outcome<Store, Refusal>> {
+  const { now, random, author = 'buyer', name = DATABASE, onUpdatedElsewhere = () => undefined } = options;
+  const hasChannel = options.channel ?? typeof BroadcastChannel === 'function';
+  const feed = changeFeed(hasChannel ? () => new BroadcastChannel(name) : null);
+  const session: Session = { connection: connect(name, onUpdatedElsewhere), feed, now, random };
+  const prepared = await prepare(session, author);
+  if (!prepared.ok) {
+    feed.close();
+    session.connection.close();
+    return prepared;
+  }
+  return ok(storeOf(session, hasChannel ? () => undefined : watchJournal(session, feed)));
+}
+
+function storeOf(session: Session, stopWatching: () => void): Store {
+  return {
+    append: (changes) => append(session, changes),
+    addLots: (source, lots, options) => addLots(session, source, lots, options),
+    changeLot(id, { set = {}, clear = [], evidence = {} }) {
+      const happening: Happening = { kind: 'lot-changed', set, clear: [...clear], evidence: { ...evidence } };
+      return append(session, [{ subject: subjectOfLot(id), happening }]);
+    },
+    dropLot: (id) => append(session, [{ subject: subjectOfLot(id), happening: { kind: 'lot-dropped' } }]),
+    saveSetup: (sections) => saveSetup(session, sections),
+    recordShown: (keys) => recordShown(session, keys),
+    undo: (...ids) => undoEntries(session, ids),
+    lot: (id) => lot(session, id),
+    lotsByClose: (options = {}) => lotsByClose(session, options),
+    allLots: () => allLots(session),
+    lotsByVin: (vin) => lotsByVin(session, vin),
+    setup: () => setup(session),
+    shownAlerts: () => shownAlerts(session),
+    historyOfLot: (id) => historyOfLot(session, id),
+    historyOfSetup: () => historyOfSubject(session, 'setup'),
+    subscribe: (listener) => session.feed.subscribe(listener),
+    close() {
+      stopWatching();
+      session.feed.close();
+      session.connection.close();
+    },
+  };
+}

@@ -1,0 +1,62 @@
+import type { LotId } from '../domain/lot/lot.ts';
+import type { EntryId } from '../journal/entry.ts';
+import { alertsShownIn, type ShownAlert } from '../journal/fold-alerts.ts';
+import { applyToLots } from '../journal/fold-lots.ts';
+import { type SetupState, setupAfter } from '../journal/fold-setup.ts';
+import { FOLD_VERSION } from '../journal/fold-version.ts';
+import type { LotState } from '../journal/lot-state.ts';
+import { type Envelope, readEntry } from '../journal/read-entry.ts';
+import { everyUndone } from './refold.ts';
+import type { ReadTransaction, Views, WriteTransaction } from './schema.ts';
+
+const PAGE = 200;
+
+/** Makes every view again from the journal alone, inside the caller's transaction. */
+export async function rebuildViews(tx: WriteTransaction): Promise<Views> {
+  const undone = await everyUndone(tx);
+  const lots = new Map<LotId, LotState>();
+  const alerts = new Map<string, ShownAlert>();
+  let setup: SetupState = null;
+  let unknown = 0;
+  let unreadable = 0;
+  await eachEntry(tx, (raw) => {
+    const read = readEntry(raw);
+    if (read.as === 'unknown') unknown += 1;
+    if (read.as === 'unreadable') unreadable += 1;
+    if (read.as !== 'known' || undone.has(read.entry.id)) return;
+    applyToLots(lots, read.entry);
+    setup = setupAfter(setup, read.entry);
+    for (const alert of alertsShownIn(read.entry)) if (!alerts.has(alert.key)) alerts.set(alert.key, alert);
+  });
+  await Promise.all([
+    refill(tx.objectStore('lots'), lots.values()),
+    refill(tx.objectStore('alerts'), alerts.values()),
+    tx.objectStore('setup').clear(),
+  ]);
+  if (setup !== null) await tx.objectStore('setup').put(setup, 'sections');
+  const views = { foldVersion: FOLD_VERSION, unknown, unreadable };
+  await tx.objectStore('meta').put(views, 'views');
+  return views;
+}
+
+/** Goes through the journal in the order of the ids, a page at a time. */
+export async function eachEntry(tx: ReadTransaction, visit: (raw: Envelope) => void): Promise<void> {
+  let after: EntryId | undefined;
+  for (;;) {
+    const range = after === undefined ? null : IDBKeyRange.lowerBound(after, true);
+    const page = await tx.objectStore('entries').getAll(range, PAGE);
+    for (const raw of page) visit(raw);
+    after = page.at(-1)?.id;
+    if (page.length < PAGE) return;
+  }
+}
+
+interface Refillable<Value> {
+  clear(): Promise<void>;
+  put(value: Value): Promise<unknown>;
+}
+
+async function refill<Value>(store: Refillable<Value>, values: Iterable<Value>): Promise<void> {
+  await store.clear();
+  await Promise.all(Array.from(values, (value) => store.put(value)));
+}

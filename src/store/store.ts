@@ -1,0 +1,80 @@
+import type { LotFacts, LotField, LotId, LotSource } from '../domain/lot/lot.ts';
+import type { Outcome, Refusal } from '../domain/outcome.ts';
+import type { Setup } from '../domain/setup/setup.ts';
+import type { Instant } from '../domain/time/instant.ts';
+import type { Entry, EntryId, Evidence } from '../journal/entry.ts';
+import type { SetupState } from '../journal/fold-setup.ts';
+import type { LotState } from '../journal/lot-state.ts';
+import type { Change } from '../journal/make-entry.ts';
+import type { AddLotsOptions, LotsAdded, LotToAdd } from './add-lots.ts';
+import type { HistoryItem } from './history.ts';
+import type { ByCloseOptions } from './read-lots.ts';
+import type { StoreChange } from './touched.ts';
+
+export interface StoreOptions {
+  readonly now: () => Instant;
+  /** Cryptographic randomness: `(n) => crypto.getRandomValues(new Uint8Array(n))`. */
+  readonly random: (bytes: number) => Uint8Array;
+  /** Who writes, for a browser that has none yet; `buyer` when left out. */
+  readonly author?: string;
+  /** The database's name; only tests give one. */
+  readonly name?: string;
+  /** Whether there is a channel between tabs; asked of the browser when left out. */
+  readonly channel?: boolean;
+  /** A newer Headroom opened the data in another tab. Show the sentence: from now on everything here is refused. */
+  readonly onUpdatedElsewhere?: (notice: Refusal) => void;
+}
+
+/** Of a lot: fields to set, fields to empty, and where the new values came from. */
+export interface LotChange {
+  readonly set?: LotFacts;
+  readonly clear?: readonly LotField[];
+  readonly evidence?: Readonly<Record<string, Evidence>>;
+}
+
+/** The answer of a write: the entries it made, whose ids can be undone. */
+export type Written = Promise<Outcome<readonly Entry[]>>;
+
+/**
+ * The journal and its views, for the pages and the background alike. It keeps nothing in memory: every read asks the
+ * database, and a second store over the same database, in another tab, is the same store.
+ *
+ * Writing answers with an outcome. Reading gives the value, and rejects with StoreUnavailable, whose message is for the
+ * user, when the browser does not give us the data; "there is none" is null or an empty list.
+ */
+export interface Store {
+  /** Writes any happenings, all or none. The verbs below are for what is common. */
+  append(changes: readonly Change[]): Written;
+  /** Brings lots in, 250 an entry. A refusal says in `added` what was written before it. */
+  addLots(
+    source: LotSource,
+    lots: Iterable<LotToAdd> | AsyncIterable<LotToAdd>,
+    options?: AddLotsOptions,
+  ): Promise<Outcome<LotsAdded, Refusal & { readonly added: LotsAdded }>>;
+  changeLot(id: LotId, change: LotChange): Written;
+  /** Stops watching a lot; it stays in the journal and in `allLots`. */
+  dropLot(id: LotId): Written;
+  saveSetup(sections: Partial<Setup>): Written;
+  /** Records alerts as shown; those that are recorded already make no entry. */
+  recordShown(keys: readonly string[]): Written;
+  /** Takes entries back, all or none. Undoing the entry that this returns brings them back again. */
+  undo(...ids: readonly EntryId[]): Written;
+
+  lot(id: LotId): Promise<LotState | null>;
+  /** Watched lots with a close, the soonest first. */
+  lotsByClose(options?: ByCloseOptions): Promise<LotState[]>;
+  /** Every lot, dropped ones too, in the order in which they came in. */
+  allLots(): Promise<LotState[]>;
+  /** Lots with exactly this VIN, dropped ones too. */
+  lotsByVin(vin: string): Promise<LotState[]>;
+  /** The sections ever saved; null when the setup was never touched. */
+  setup(): Promise<SetupState>;
+  shownAlerts(): Promise<ReadonlySet<string>>;
+  /** All that happened to a lot, the earliest first. */
+  historyOfLot(id: LotId): Promise<HistoryItem[]>;
+  historyOfSetup(): Promise<HistoryItem[]>;
+
+  /** Calls back after changes by anyone, here or in another tab, gathered over some 40 ms. Returns how to stop. */
+  subscribe(listener: (change: StoreChange) => void): () => void;
+  close(): void;
+}
