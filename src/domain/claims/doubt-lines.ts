@@ -1,0 +1,45 @@
+import type { CostLine } from '../bid/deal.ts';
+import { PPM, type Ppm, ppm } from '../money/rate.ts';
+import { rateOf } from '../money/rounding.ts';
+import type { Doubt } from '../setup/estimation.ts';
+import type { Claim, ClaimEvidence } from './claim.ts';
+
+/**
+ * What doubt about the listing is expected to cost: for each claim the chance that it is false times what the car is
+ * then worth less. A refuted claim costs all of it. Claims that cost nothing have no line.
+ */
+export function doubtLines(claims: readonly Claim[], doubt: Doubt): readonly CostLine[] {
+  return claims.flatMap((claim): readonly CostLine[] => {
+    const chance = chanceFalse(claim, doubt);
+    const cents = rateOf(claim.worthIfFalse, chance);
+    if (cents === 0) return [];
+    const why =
+      chance === PPM
+        ? EVIDENCE_WORDS[claim.evidence]
+        : `${EVIDENCE_WORDS[claim.evidence]}, false ${percent(chance)} of the time`;
+    return [{ kind: 'doubt', label: `Doubt: ${claim.statement} (${why})`, cents }];
+  });
+}
+
+/** The buyer's own figure where he gave one, else what goes with the evidence. Refuted is refuted, whatever he gave. */
+export function chanceFalse(claim: Claim, doubt: Doubt): Ppm {
+  if (claim.evidence === 'refuted') return ppm(PPM);
+  return claim.chanceFalse ?? doubt[CHANCE_KEY[claim.evidence]];
+}
+
+const CHANCE_KEY = {
+  stated: 'statedPpm',
+  'vin-agrees': 'vinAgreesPpm',
+  seen: 'seenPpm',
+  confirmed: 'confirmedPpm',
+} as const satisfies Record<Exclude<ClaimEvidence, 'refuted'>, keyof Doubt>;
+
+export const EVIDENCE_WORDS: Readonly<Record<ClaimEvidence, string>> = {
+  stated: 'stated only',
+  'vin-agrees': 'the VIN agrees',
+  seen: 'seen in a photo',
+  confirmed: 'confirmed',
+  refuted: 'refuted',
+};
+
+const percent = (chance: Ppm): string => `${Number(((chance / PPM) * 100).toFixed(1))} %`;
