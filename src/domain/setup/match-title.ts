@@ -1,0 +1,51 @@
+import { type Outcome, ok, refuse } from '../outcome.ts';
+import type { TitleBrand } from './money-rules.ts';
+import { plainWords } from './plain-words.ts';
+
+/** Wordings that sales use for the same state of a title (common practice, no source). What is not here is asked about. */
+const SAME_MEANING: readonly (readonly string[])[] = [
+  ['clean', 'clear', 'not branded'],
+  ['rebuilt', 'prior salvage', 'previously salvage', 'rebuilt salvage'],
+  ['salvage', 'salvaged'],
+  ['junk', 'junked', 'parts only', 'not repairable', 'non repairable', 'nonrepairable', 'junk not repairable', 'scrap'],
+  ['flood', 'flooded', 'flood damage', 'water damage'],
+  ['fire', 'fire damage'],
+  ['hail', 'hail damage'],
+  ['buyback', 'buy back', 'manufacturer buyback', 'manufacturer buy back', 'lemon', 'lemon law', 'lemon law buyback'],
+  ['not actual', 'mileage not actual', 'not actual mileage', 'not actual miles', 'true mileage unknown', 'tmu'],
+  ['exceeds limits', 'exceeds mechanical limits', 'mileage exceeds mechanical limits'],
+  ['theft', 'theft recovered', 'theft recovery', 'recovered theft', 'stolen recovered'],
+  ['bonded', 'bond'],
+];
+
+/** Words that say only that it is about a title. */
+const FILLERS = /\b(?:titled?|brand(?:ed)?|certificate|cert|of|the|status)\b/g;
+
+/**
+ * Finds the state of the title that is meant by its id, its name or another wording of the same: "CLEAN TITLE", "Lemon".
+ * Two states at once ("clean, prior hail") are nobody's to choose but the user's, and are refused.
+ * @returns the id of a title state in the setup
+ */
+export function matchTitle(text: string, titles: readonly Pick<TitleBrand, 'id' | 'name'>[]): Outcome<string> {
+  const words = plainWords(text);
+  if (words === '') return refuse('empty', 'Say what the title is.');
+  const exact = titles.find((title) => plainWords(title.id) === words || plainWords(title.name) === words);
+  if (exact !== undefined) return ok(exact.id);
+  const bare = withoutFillers(words);
+  const alike = SAME_MEANING.find((group) => group.includes(bare)) ?? [bare];
+  const found = titles.filter((title) =>
+    [title.id, title.name].some((name) => alike.includes(withoutFillers(plainWords(name)))),
+  );
+  const [first, second] = found;
+  if (first === undefined) {
+    const known = titles.map((title) => title.name).join(', ');
+    return refuse('unknown-title', `“${text.trim()}” is not a title state in Setup (${known}). Choose one, or add it.`);
+  }
+  if (second !== undefined) {
+    const choices = found.map((title) => title.name).join(' or ');
+    return refuse('ambiguous', `“${text.trim()}” could be ${choices}. Choose the one it is.`);
+  }
+  return ok(first.id);
+}
+
+const withoutFillers = (words: string): string => words.replace(FILLERS, ' ').replace(/ +/g, ' ').trim() || words;

@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest';
+import { STARTING_TITLES } from '../../../src/domain/claims/starting-titles.ts';
+import { matchTitle } from '../../../src/domain/setup/match-title.ts';
+import { matchVenue } from '../../../src/domain/setup/match-venue.ts';
+
+const titled = (text: string, titles: readonly { id: string; name: string }[] = STARTING_TITLES) => {
+  const title = matchTitle(text, titles);
+  return title.ok ? title.value : title.reason;
+};
+
+describe('a title state in words', () => {
+  it.each([
+    ['Clean', 'clean'],
+    ['CLEAN TITLE', 'clean'],
+    ['clear', 'clean'],
+    ['Salvage certificate', 'salvage'],
+    ['prior salvage', 'rebuilt'],
+    ['Rebuilt', 'rebuilt'],
+    ['lemon-law', 'buyback'],
+    ['TMU', 'not-actual'],
+    ['water damage', 'flood'],
+    ['not_actual', 'not-actual'],
+  ])('%j is %s', (text, id) => expect(titled(text)).toBe(id));
+
+  it.each(['clean, prior hail', 'not clean', 'export only', 'absent', 'title', 'salvage history'])(
+    '%j stays a question',
+    (text) => expect(titled(text)).toBe('unknown-title'),
+  );
+
+  it('names the states that are known', () => {
+    expect(matchTitle('odd', [{ id: 'a', name: 'Clean' }])).toMatchObject({
+      message: '“odd” is not a title state in Setup (Clean). Choose one, or add it.',
+    });
+  });
+
+  it('does not choose between two states of the same meaning', () => {
+    const both = [
+      { id: 'lemon-id', name: 'Lemon' },
+      { id: 'bb', name: 'Manufacturer buyback' },
+    ];
+    expect(titled('buyback', both)).toBe('ambiguous');
+    expect(titled('lemon', both)).toBe('lemon-id');
+  });
+});
+
+const VENUES = [
+  { id: 'saguaro', name: 'Saguaro Flats' },
+  { id: 'tidewater', name: 'Tidewater Fleet' },
+  { id: 'tidewater-night', name: 'Tidewater Night' },
+];
+const venue = (text: string) => {
+  const found = matchVenue(text, VENUES);
+  return found.ok ? found.value : found.reason;
+};
+
+describe('a venue in words', () => {
+  it.each([
+    ['saguaro', 'saguaro'],
+    ['SAGUARO-FLATS', 'saguaro'],
+    ['Saguaro Flats, lane 4', 'saguaro'],
+    ['Flats', 'saguaro'],
+    ['Tidewater', 'tidewater'],
+    ['Tidewater Fleet', 'tidewater'],
+    ['night', 'tidewater-night'],
+  ])('%j is %s', (text, id) => expect(venue(text)).toBe(id));
+
+  it.each([
+    ['Somewhere', 'unknown-venue'],
+    ['Flat', 'unknown-venue'],
+    ['', 'empty'],
+    ['Tidewater Fleet or Tidewater Night', 'ambiguous'],
+  ])('%j is %s', (text, reason) => expect(venue(text)).toBe(reason));
+});
