@@ -17,9 +17,9 @@ export interface CostLine {
 /** How the purchase is paid for until it sells. */
 export interface Funding {
   readonly kind: 'floor' | 'cash';
-  /** Share of the advance base that the lender advances; ignored for cash. */
+  /** Share of the advance base that the lender advances, at most the whole; ignored for cash. */
   readonly advance: Ppm;
-  /** Whether the lender advances on hammer plus fees, or on the hammer alone. */
+  /** Whether the lender advances on the sale's whole bill (hammer, fees and charges), or on the hammer alone. */
   readonly advanceOnFees: boolean;
   /** The most the lender advances on one car. */
   readonly advanceCap?: Cents;
@@ -54,8 +54,12 @@ export interface Unwind {
 export interface Deal {
   /** Expected retail with a clean title: the mean, not the median. */
   readonly retail: Cents;
+  /** One in ten below, one in ten above. Only shown and used for what-ifs: the max bid rests on the mean. */
+  readonly retailRange?: { readonly low: Cents; readonly high: Cents };
   /** Share of retail that the title leaves: 1,000,000 for a clean one. */
   readonly titleKeeps: Ppm;
+  /** The title as the worksheet names it. */
+  readonly titleName?: string;
   readonly costs: readonly CostLine[];
   readonly fees: readonly FeeTable[];
   readonly charges: readonly Charge[];

@@ -16,7 +16,10 @@ export const estimateSchema = z
   );
 export type Estimate = z.infer<typeof estimateSchema>;
 
-/** One thing to put right, and the chance that it turns out to be needed. */
+/**
+ * One thing to put right, and the chance that it turns out to be needed. Here `likely` is the most likely amount rather
+ * than the mean: repairs overrun more than they underrun, and `expectedRecon` allows for it.
+ */
 export const reconLineSchema = z.strictObject({
   label: z.string().check(z.minLength(1), z.maxLength(80)),
   amount: estimateSchema,

@@ -1,0 +1,41 @@
+import type { LotFacts } from '../lot/lot.ts';
+import type { PricingContext } from './pricing-context.ts';
+
+/** Something that was taken for granted because the lot does not say, in a sentence. */
+export interface Assumption {
+  readonly about: 'title' | 'recon' | 'fees' | 'funding' | 'close';
+  readonly message: string;
+}
+
+/** What the max bid of a lot rests on without anybody having said so. */
+export function assumptionsOf(facts: LotFacts, context: PricingContext): readonly Assumption[] {
+  const { setup } = context;
+  const found: Assumption[] = [];
+  if (facts.titleId === undefined) found.push({ about: 'title', message: 'No title is stated: it is taken as clean.' });
+  if ((facts.recon ?? []).length === 0) {
+    found.push(
+      setup.costs.reconCents > 0
+        ? { about: 'recon', message: 'No recon lines: your standing amount is taken.' }
+        : { about: 'recon', message: 'No recon is counted.' },
+    );
+  }
+  const venue = context.venueOf(facts);
+  if (venue?.feeScheduleIds.length === 0) {
+    found.push({ about: 'fees', message: `“${venue.name}” has no fee schedule: no buy fee is counted.` });
+  }
+  if (facts.funding === 'floor') {
+    const title = facts.titleId === undefined ? undefined : context.titleById.get(facts.titleId);
+    if (setup.carrying.floorPlan === undefined) {
+      found.push({
+        about: 'funding',
+        message: 'There is no floor plan in the setup: it is counted as paid from cash.',
+      });
+    } else if (title?.floorable === false) {
+      found.push({ about: 'funding', message: `“${title.name}” can’t go on the floor plan: it takes cash.` });
+    }
+  }
+  if (facts.close === undefined && (venue?.feeScheduleIds.length ?? 0) > 0) {
+    found.push({ about: 'close', message: 'No close is stated: the only fees known for the venue are taken.' });
+  }
+  return found;
+}
