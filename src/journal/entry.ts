@@ -17,6 +17,9 @@ export const deviceIdSchema = z
   .brand<'DeviceId'>();
 export type DeviceId = z.infer<typeof deviceIdSchema>;
 
+/** Who wrote an entry, by his own word. */
+export const authorSchema = z.string().check(z.minLength(1), z.maxLength(80));
+
 /** SHA-256 in lower-case hexadecimal. */
 export const hashSchema = z
   .string()
@@ -93,7 +96,7 @@ export type Subject = z.infer<typeof subjectSchema>;
 export const entrySchema = z.strictObject({
   id: entryIdSchema,
   at: instantSchema,
-  author: z.string().check(z.minLength(1), z.maxLength(80)),
+  author: authorSchema,
   device: deviceIdSchema,
   /** The JOURNAL_VERSION it was written with. */
   version: z.int().check(z.gte(1)),

@@ -1,15 +1,13 @@
-import type { Outcome, Refusal } from '../domain/outcome.ts';
-import { ok } from '../domain/outcome.ts';
+import { type Outcome, ok } from '../domain/outcome.ts';
 import { type Entry, happeningSchema } from '../journal/entry.ts';
 import { type Change, makeEntry, type WritingHead } from '../journal/make-entry.ts';
 import { firstIssue } from '../journal/read-entry.ts';
 import { ID_RANDOM_BYTES } from '../journal/sortable-id.ts';
 import type { Durability } from './connection.ts';
 import { readHead, writeHead } from './head.ts';
-import { Refused } from './refused.ts';
+import { Refused, refusalFor } from './refused.ts';
 import type { WriteTransaction } from './schema.ts';
 import type { Session } from './session.ts';
-import { asStorageRefusal } from './storage-failure.ts';
 import { Touched } from './touched.ts';
 import { updateViews } from './update-views.ts';
 
@@ -43,14 +41,6 @@ export async function appendWith(
   } catch (error) {
     return { ok: false, ...refusalFor(error) };
   }
-}
-
-/** What the user is told of a failed write. @throws the error itself when it is a mistake of ours. */
-export function refusalFor(error: unknown): Refusal {
-  if (error instanceof Refused) return error.refusal;
-  const refusal = asStorageRefusal(error);
-  if (refusal === null) throw error;
-  return refusal;
 }
 
 /**

@@ -1,7 +1,6 @@
-import type { Refusal } from '../domain/outcome.ts';
 import { openDatabase } from './open-database.ts';
 import { type Database, type ReadTransaction, STORE_NAMES, type WriteTransaction } from './schema.ts';
-import { asStorageRefusal, StoreUnavailable, storageRefusal } from './storage-failure.ts';
+import { asStorageRefusal, type StorageRefusal, StoreUnavailable, storageRefusal } from './storage-failure.ts';
 
 /** The way to the database: opened at first need, and again after the browser ended it. */
 export interface Connection {
@@ -19,25 +18,43 @@ export interface Connection {
 /** `relaxed` may be lost in a power cut shortly after; it is for all but the last batch of an import. */
 export type Durability = 'strict' | 'relaxed';
 
-/** @param onUpdatedElsewhere told once, when a newer Headroom in another tab took the database over. */
-export function connect(name: string, onUpdatedElsewhere: (notice: Refusal) => void): Connection {
+interface Attendants {
+  /** Run on every fresh connection before anything else uses it. */
+  readonly prepare: (database: Database) => Promise<void>;
+  /** Told once, when a newer Headroom in another tab took the database over. */
+  readonly onUpdatedElsewhere: (notice: StorageRefusal) => void;
+}
+
+export function connect(name: string, { prepare, onUpdatedElsewhere }: Attendants): Connection {
   let current: Promise<Database> | null = null;
-  let finished = false;
+  let takenOver = false;
 
   function database(): Promise<Database> {
-    if (finished) return Promise.reject(new StoreUnavailable(storageRefusal('updated-elsewhere')));
-    current ??= openDatabase(name, {
+    if (takenOver) return Promise.reject(new StoreUnavailable(storageRefusal('updated-elsewhere')));
+    current ??= open();
+    return current;
+  }
+
+  async function open(): Promise<Database> {
+    const opened = await openDatabase(name, {
       onTerminated: forget,
       onUpdatedElsewhere() {
-        finished = true;
+        takenOver = true;
         onUpdatedElsewhere(storageRefusal('updated-elsewhere'));
       },
-    }).then((opened) => {
-      if (opened.ok) return opened.value;
+    });
+    if (!opened.ok) {
       forget();
       throw new StoreUnavailable(opened);
-    });
-    return current;
+    }
+    try {
+      await prepare(opened.value);
+    } catch (error) {
+      forget();
+      opened.value.close();
+      throw error;
+    }
+    return opened.value;
   }
 
   function forget(): void {
@@ -45,45 +62,68 @@ export function connect(name: string, onUpdatedElsewhere: (notice: Refusal) => v
   }
 
   /** A connection that died unnoticed refuses to begin a transaction; then one more try with a fresh one. */
-  async function begin<Tx>(start: (database: Database) => Tx): Promise<Tx> {
+  async function using<Value>(use: (database: Database) => Promise<Value>): Promise<Value> {
     try {
-      return start(await database());
+      return await useAgain(use);
     } catch (error) {
-      if (!(error instanceof Error) || error.name !== 'InvalidStateError') throw error;
+      if (error instanceof StoreUnavailable) throw error;
+      const refusal = asStorageRefusal(error);
+      throw refusal === null ? error : new StoreUnavailable(refusal, error);
+    }
+  }
+
+  async function useAgain<Value>(use: (database: Database) => Promise<Value>): Promise<Value> {
+    const first = await database();
+    try {
+      return await use(first);
+    } catch (error) {
+      if (!(error instanceof NotBegun)) throw error;
       forget();
-      return start(await database());
+      return use(await database());
     }
   }
 
   return {
-    async read(work) {
-      try {
-        const tx = await begin((db) => db.transaction(STORE_NAMES));
-        const [value] = await Promise.all([work(tx), tx.done]);
-        return value;
-      } catch (error) {
-        throw asUnavailable(error);
-      }
-    },
-    async write(work, durability = 'strict') {
-      try {
-        const tx = await begin((db) => db.transaction(STORE_NAMES, 'readwrite', { durability }));
-        return await committed(tx, work);
-      } catch (error) {
-        throw asUnavailable(error);
-      }
-    },
+    read: (work) => using((db) => readIn(db, work)),
+    write: (work, durability) => using((db) => writeIn(db, work, durability)),
     close() {
       current?.then(
         (db) => db.close(),
         () => 'it never opened',
       );
-      current = null;
+      forget();
     },
   };
 }
 
-async function committed<Value>(tx: WriteTransaction, work: (tx: WriteTransaction) => Promise<Value>): Promise<Value> {
+/** The connection was closed under us, so nothing has happened. */
+class NotBegun extends Error {
+  override readonly name = 'InvalidStateError';
+}
+
+function begin<Tx>(start: () => Tx): Tx {
+  try {
+    return start();
+  } catch (error) {
+    if (error instanceof Error && error.name === 'InvalidStateError')
+      throw new NotBegun(error.message, { cause: error });
+    throw error;
+  }
+}
+
+export async function readIn<Value>(db: Database, work: (tx: ReadTransaction) => Promise<Value>): Promise<Value> {
+  const tx = begin(() => db.transaction(STORE_NAMES));
+  const [value] = await Promise.all([work(tx), tx.done]);
+  return value;
+}
+
+/** Commits what `work` did, or none of it. */
+export async function writeIn<Value>(
+  db: Database,
+  work: (tx: WriteTransaction) => Promise<Value>,
+  durability: Durability = 'strict',
+): Promise<Value> {
+  const tx = begin(() => db.transaction(STORE_NAMES, 'readwrite', { durability }));
   // Heard here at once, so that a failure during `work` is never an unhandled rejection; told below.
   const ended = tx.done.then(
     () => null,
@@ -105,10 +145,4 @@ async function committed<Value>(tx: WriteTransaction, work: (tx: WriteTransactio
   const failure = await ended;
   if (failure !== null) throw failure;
   return value;
-}
-
-function asUnavailable(error: unknown): unknown {
-  if (error instanceof StoreUnavailable) return error;
-  const refusal = asStorageRefusal(error);
-  return refusal === null ? error : new StoreUnavailable(refusal, error);
 }

@@ -1,13 +1,21 @@
 import { type Outcome, ok, type Refusal } from '../domain/outcome.ts';
 import type { Happening } from '../journal/entry.ts';
 import { subjectOfLot } from '../journal/subject.ts';
+import { about, noteBackup, setAuthor } from './about.ts';
 import { addLots } from './add-lots.ts';
 import { append } from './append.ts';
+import { previewRestore } from './backup/compare-with-journal.ts';
+import { restore } from './backup/restore.ts';
+import { writeBackup } from './backup/write-backup.ts';
 import { changeFeed } from './change-feed.ts';
+import { checkJournal } from './check-journal.ts';
 import { connect } from './connection.ts';
+import { readHead } from './head.ts';
 import { historyOfLot, historyOfSubject } from './history.ts';
 import { prepare } from './prepare.ts';
 import { allLots, lot, lotsByClose, lotsByVin } from './read-lots.ts';
+import { rebuildViews } from './rebuild-views.ts';
+import { refusalFor } from './refused.ts';
 import type { Session } from './session.ts';
 import { saveSetup, setup } from './setup-view.ts';
 import { recordShown, shownAlerts } from './shown-alerts.ts';
@@ -25,12 +33,14 @@ export async function openStore(options: StoreOptions): Promise<Outcome<Store, R
   const { now, random, author = 'buyer', name = DATABASE, onUpdatedElsewhere = () => undefined } = options;
   const hasChannel = options.channel ?? typeof BroadcastChannel === 'function';
   const feed = changeFeed(hasChannel ? () => new BroadcastChannel(name) : null);
-  const session: Session = { connection: connect(name, onUpdatedElsewhere), feed, now, random };
-  const prepared = await prepare(session, author);
-  if (!prepared.ok) {
+  const connection = connect(name, { prepare: (db) => prepare(db, { random, author }), onUpdatedElsewhere });
+  const session: Session = { connection, feed, now, random };
+  try {
+    await connection.read(readHead);
+  } catch (error) {
     feed.close();
-    session.connection.close();
-    return prepared;
+    connection.close();
+    return { ok: false, ...refusalFor(error) };
   }
   return ok(storeOf(session, hasChannel ? () => undefined : watchJournal(session, feed)));
 }
@@ -55,6 +65,14 @@ function storeOf(session: Session, stopWatching: () => void): Store {
     shownAlerts: () => shownAlerts(session),
     historyOfLot: (id) => historyOfLot(session, id),
     historyOfSetup: () => historyOfSubject(session, 'setup'),
+    backup: () => writeBackup(session),
+    noteBackup: (file) => noteBackup(session, file.header),
+    previewRestore: (backup) => previewRestore(session, backup),
+    restore: (backup, how) => restore(session, backup, how),
+    about: () => about(session),
+    setAuthor: (name) => setAuthor(session, name),
+    checkJournal: () => checkJournal(session),
+    rebuildViews: () => rebuildViews(session),
     subscribe: (listener) => session.feed.subscribe(listener),
     close() {
       stopWatching();

@@ -3,7 +3,7 @@ import * as z from 'zod/mini';
 import type { LotId } from '../domain/lot/lot.ts';
 import type { Setup } from '../domain/setup/setup.ts';
 import { instantSchema } from '../domain/time/instant.ts';
-import { deviceIdSchema, entryIdSchema, hashSchema } from '../journal/entry.ts';
+import { authorSchema, deviceIdSchema, entryIdSchema, hashSchema } from '../journal/entry.ts';
 import type { ShownAlert } from '../journal/fold-alerts.ts';
 import type { LotState } from '../journal/lot-state.ts';
 import type { Envelope } from '../journal/read-entry.ts';
@@ -11,7 +11,7 @@ import type { Envelope } from '../journal/read-entry.ts';
 /** Where this browser continues its chain, and in whose name. */
 export const headSchema = z.strictObject({
   device: deviceIdSchema,
-  author: z.string(),
+  author: authorSchema,
   sequence: z.int().check(z.gte(0)),
   hash: z.union([z.literal(''), hashSchema]),
   lastId: z.nullable(entryIdSchema),

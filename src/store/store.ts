@@ -6,9 +6,16 @@ import type { Entry, EntryId, Evidence } from '../journal/entry.ts';
 import type { SetupState } from '../journal/fold-setup.ts';
 import type { LotState } from '../journal/lot-state.ts';
 import type { Change } from '../journal/make-entry.ts';
+import type { About } from './about.ts';
 import type { AddLotsOptions, LotsAdded, LotToAdd } from './add-lots.ts';
+import type { RestorePreview } from './backup/compare-with-journal.ts';
+import type { Backup } from './backup/read-backup.ts';
+import type { Restored, RestoreOptions } from './backup/restore.ts';
+import type { BackupFile } from './backup/write-backup.ts';
+import type { JournalCheck } from './check-journal.ts';
 import type { HistoryItem } from './history.ts';
 import type { ByCloseOptions } from './read-lots.ts';
+import type { Views } from './schema.ts';
 import type { StoreChange } from './touched.ts';
 
 export interface StoreOptions {
@@ -73,6 +80,23 @@ export interface Store {
   /** All that happened to a lot, the earliest first. */
   historyOfLot(id: LotId): Promise<HistoryItem[]>;
   historyOfSetup(): Promise<HistoryItem[]>;
+
+  /** The whole journal as one file, as it stands at this moment. Call `noteBackup` once the user has saved it. */
+  backup(): Promise<BackupFile>;
+  /** Remembers, in this browser only, that a backup was saved. */
+  noteBackup(file: BackupFile): Promise<Outcome<null>>;
+  /** What `restore` would do with a backup that readBackup found good. */
+  previewRestore(backup: Backup): Promise<RestorePreview>;
+  /** All of a backup, or nothing. */
+  restore(backup: Backup, options: RestoreOptions): Promise<Outcome<Restored>>;
+
+  about(): Promise<About>;
+  /** In whose name this browser writes from now on; 1 to 80 characters. */
+  setAuthor(name: string): Promise<Outcome<null>>;
+  /** Checks every hash and every chain. */
+  checkJournal(): Promise<JournalCheck>;
+  /** Makes the views again from the journal. Never needed after a crash; for a user who doubts what he sees. */
+  rebuildViews(): Promise<Outcome<Views>>;
 
   /** Calls back after changes by anyone, here or in another tab, gathered over some 40 ms. Returns how to stop. */
   subscribe(listener: (change: StoreChange) => void): () => void;

@@ -1,18 +1,16 @@
 import type { LotId } from '../domain/lot/lot.ts';
-import type { EntryId } from '../journal/entry.ts';
 import { alertsShownIn, type ShownAlert } from '../journal/fold-alerts.ts';
 import { applyToLots } from '../journal/fold-lots.ts';
 import { type SetupState, setupAfter } from '../journal/fold-setup.ts';
 import { FOLD_VERSION } from '../journal/fold-version.ts';
 import type { LotState } from '../journal/lot-state.ts';
-import { type Envelope, readEntry } from '../journal/read-entry.ts';
+import { readEntry } from '../journal/read-entry.ts';
+import { eachEntry } from './each-entry.ts';
 import { everyUndone } from './refold.ts';
-import type { ReadTransaction, Views, WriteTransaction } from './schema.ts';
-
-const PAGE = 200;
+import type { Views, WriteTransaction } from './schema.ts';
 
 /** Makes every view again from the journal alone, inside the caller's transaction. */
-export async function rebuildViews(tx: WriteTransaction): Promise<Views> {
+export async function foldIntoViews(tx: WriteTransaction): Promise<Views> {
   const undone = await everyUndone(tx);
   const lots = new Map<LotId, LotState>();
   const alerts = new Map<string, ShownAlert>();
@@ -37,18 +35,6 @@ export async function rebuildViews(tx: WriteTransaction): Promise<Views> {
   const views = { foldVersion: FOLD_VERSION, unknown, unreadable };
   await tx.objectStore('meta').put(views, 'views');
   return views;
-}
-
-/** Goes through the journal in the order of the ids, a page at a time. */
-export async function eachEntry(tx: ReadTransaction, visit: (raw: Envelope) => void): Promise<void> {
-  let after: EntryId | undefined;
-  for (;;) {
-    const range = after === undefined ? null : IDBKeyRange.lowerBound(after, true);
-    const page = await tx.objectStore('entries').getAll(range, PAGE);
-    for (const raw of page) visit(raw);
-    after = page.at(-1)?.id;
-    if (page.length < PAGE) return;
-  }
 }
 
 interface Refillable<Value> {

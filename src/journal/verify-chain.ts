@@ -1,0 +1,125 @@
+import type { DeviceId, EntryId } from './entry.ts';
+import { entryHash } from './entry-hash.ts';
+import type { Envelope } from './read-entry.ts';
+
+/** What the check needs of an entry: its place in a chain, and whether its hash is that of its content. */
+export interface ChainLink {
+  readonly id: EntryId;
+  readonly device: DeviceId;
+  readonly sequence: number;
+  readonly previous: string;
+  readonly hash: string;
+  readonly intact: boolean;
+}
+
+/**
+ * - `changed`: the content does not match the hash;
+ * - `missing`: numbers between are not there;
+ * - `reordered`: it stands behind an entry with a later number;
+ * - `wrong-previous`: it does not follow the entry before it, which was replaced, or it was put in here;
+ * - `other-chain`: it follows an entry of another device;
+ * - `twice`: an id occurs twice;
+ * - `forked`: two entries claim the same number.
+ */
+export type ChainFault = 'changed' | 'missing' | 'reordered' | 'wrong-previous' | 'other-chain' | 'twice' | 'forked';
+
+export interface ChainFinding {
+  readonly fault: ChainFault;
+  readonly device: DeviceId;
+  readonly sequence: number;
+  readonly entry: EntryId;
+  readonly message: string;
+}
+
+/**
+ * Everything that is wrong with the chains of a whole journal, given in the order of its entries (by id).
+ *
+ * What this can show: that an entry was changed, taken out of the middle, put in, renumbered or moved to another device by
+ * someone who did not also make every later hash of that device again. What it cannot: entries taken off the *end* of a
+ * chain, and a chain that was made again from some entry on. Whoever can write the file can do either, since there is no
+ * secret in a hash. For that, keep chainHeads (chain-head.ts) somewhere else and compare.
+ */
+export function verifyChain(entries: Iterable<Envelope>): ChainFinding[] {
+  return checkLinks(Array.from(entries, linkOf));
+}
+
+export function linkOf(raw: Envelope): ChainLink {
+  const { id, device, sequence, previous, hash } = raw;
+  return { id, device, sequence, previous, hash, intact: entryHash(raw) === hash };
+}
+
+/** As verifyChain, for a journal too large to hold: the links are small. */
+export function checkLinks(links: readonly ChainLink[]): ChainFinding[] {
+  const findings: ChainFinding[] = [];
+  const find = (fault: ChainFault, { device, sequence, id }: ChainLink, message: string): void => {
+    findings.push({ fault, device, sequence, entry: id, message });
+  };
+  const once = distinct(links, find);
+  const deviceOfHash = new Map(once.map((link) => [link.hash, link.device]));
+  for (const chain of byDevice(once).values()) checkOneChain(chain, deviceOfHash, find);
+  return findings;
+}
+
+type Find = (fault: ChainFault, link: ChainLink, message: string) => void;
+
+function distinct(links: readonly ChainLink[], find: Find): ChainLink[] {
+  const ids = new Set<EntryId>();
+  return links.filter((link) => {
+    if (ids.has(link.id)) find('twice', link, `${named(link)} occurs twice under the same id.`);
+    return !ids.has(link.id) && ids.add(link.id);
+  });
+}
+
+function byDevice(links: readonly ChainLink[]): Map<DeviceId, ChainLink[]> {
+  const chains = new Map<DeviceId, ChainLink[]>();
+  for (const link of links) {
+    const chain = chains.get(link.device);
+    if (chain === undefined) chains.set(link.device, [link]);
+    else chain.push(link);
+  }
+  return chains;
+}
+
+function checkOneChain(chain: readonly ChainLink[], deviceOfHash: ReadonlyMap<string, DeviceId>, find: Find): void {
+  let furthest = 0;
+  for (const link of chain) {
+    if (!link.intact) find('changed', link, `${named(link)} was changed after it was written.`);
+    if (link.sequence < furthest) find('reordered', link, `${named(link)} stands behind number ${furthest}.`);
+    furthest = Math.max(furthest, link.sequence);
+  }
+  let before: ChainLink | null = null;
+  for (const link of [...chain].sort((a, b) => a.sequence - b.sequence)) {
+    const expected: number = (before?.sequence ?? 0) + 1;
+    if (link.sequence === before?.sequence) {
+      find('forked', link, `Two different entries say that they are number ${link.sequence} of device ${link.device}.`);
+      continue;
+    }
+    if (link.sequence > expected) find('missing', link, missing(expected, link.sequence - 1, link.device));
+    else if (link.previous !== (before?.hash ?? '')) findWrongPrevious(link, deviceOfHash, find);
+    before = link;
+  }
+}
+
+function findWrongPrevious(link: ChainLink, deviceOfHash: ReadonlyMap<string, DeviceId>, find: Find): void {
+  const other = deviceOfHash.get(link.previous);
+  if (other !== undefined && other !== link.device)
+    find('other-chain', link, `${named(link)} continues the chain of device ${other}: it does not belong here.`);
+  else
+    find(
+      'wrong-previous',
+      link,
+      link.sequence === 1
+        ? `${named(link)} says that another came before it.`
+        : `${named(link)} does not follow number ${link.sequence - 1}: one of the two was replaced or put in.`,
+    );
+}
+
+function named({ sequence, device }: ChainLink): string {
+  return `Entry number ${sequence} of device ${device}`;
+}
+
+function missing(first: number, last: number, device: DeviceId): string {
+  return first === last
+    ? `Entry number ${first} of device ${device} is missing.`
+    : `Entries number ${first} to ${last} of device ${device} are missing.`;
+}

@@ -1,0 +1,89 @@
+import type { LotId } from '../../domain/lot/lot.ts';
+import type { Refusal } from '../../domain/outcome.ts';
+import { canonicalJson } from '../../journal/canonical-json.ts';
+import type { EntryId } from '../../journal/entry.ts';
+import { type Envelope, readEntry } from '../../journal/read-entry.ts';
+import { eachEntry } from '../each-entry.ts';
+import type { ReadTransaction } from '../schema.ts';
+import type { Session } from '../session.ts';
+import type { Backup } from './read-backup.ts';
+
+interface Comparison {
+  /** Entries that are in both. */
+  readonly same: ReadonlySet<EntryId>;
+  /** How many entries are only here. */
+  readonly onlyHere: number;
+  /** Why the two cannot be one journal; null when they can. */
+  readonly conflict: Refusal | null;
+}
+
+/** What a restore would do, for the question before it. */
+export interface RestorePreview {
+  /** Entries that would come in. */
+  readonly added: number;
+  readonly same: number;
+  /** Entries that are only here: a merge keeps them, a replacement throws them away. */
+  readonly onlyHere: number;
+  /** Why a merge would be refused; null when it would not. */
+  readonly conflict: Refusal | null;
+}
+
+export function previewRestore(session: Session, backup: Backup): Promise<RestorePreview> {
+  return session.connection.read(async (tx) => {
+    const { same, onlyHere, conflict } = await compareWithJournal(tx, backup);
+    return { added: backup.entries.length - same.size, same: same.size, onlyHere, conflict };
+  });
+}
+
+/** Holds a backup against the journal here, entry by entry. */
+export async function compareWithJournal(tx: ReadTransaction, backup: Backup): Promise<Comparison> {
+  const inFile = new Map(backup.entries.map((entry) => [entry.id, entry]));
+  const placesInFile = new Set(backup.entries.map(placeOf));
+  const same = new Set<EntryId>();
+  let onlyHere = 0;
+  let conflict: Refusal | null = null;
+  await eachEntry(tx, (here) => {
+    const there = inFile.get(here.id);
+    if (there !== undefined && canonicalJson(there) === canonicalJson(here)) same.add(here.id);
+    else if (there !== undefined) conflict ??= different(here);
+    else {
+      onlyHere += 1;
+      if (placesInFile.has(placeOf(here))) conflict ??= forked(here);
+      const lot = lotBornAgain(here, backup.births);
+      if (lot !== null) conflict ??= bornTwice(lot);
+    }
+  });
+  return { same, onlyHere, conflict };
+}
+
+function placeOf({ device, sequence }: Envelope): string {
+  return `${device} ${sequence}`;
+}
+
+function lotBornAgain(here: Envelope, births: ReadonlySet<LotId>): LotId | null {
+  if (here.happening.kind !== 'lots-added') return null;
+  const read = readEntry(here);
+  if (read.as !== 'known' || read.entry.happening.kind !== 'lots-added') return null;
+  return read.entry.happening.lots.find(({ id }) => births.has(id))?.id ?? null;
+}
+
+function different({ sequence, device }: Envelope): Refusal {
+  return {
+    reason: 'conflict',
+    message: `Entry number ${sequence} of device ${device} is here and in the backup, but not the same: one of the two was changed after it was written. Nothing was restored.`,
+  };
+}
+
+function forked({ sequence, device }: Envelope): Refusal {
+  return {
+    reason: 'forked',
+    message: `Here and in the backup, two different entries are number ${sequence} of device ${device}, as when a browser profile was copied and both copies were used. Nothing was restored.`,
+  };
+}
+
+function bornTwice(lot: LotId): Refusal {
+  return {
+    reason: 'lot-twice',
+    message: `Lot ${lot} came in once here and once in the backup, by different entries. Nothing was restored.`,
+  };
+}

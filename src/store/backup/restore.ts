@@ -1,0 +1,93 @@
+import { type Outcome, refuse } from '../../domain/outcome.ts';
+import type { EntryId } from '../../journal/entry.ts';
+import { DEVICE_RANDOM_BYTES, newDeviceId } from '../../journal/sortable-id.ts';
+import { foldIntoViews } from '../fold-into-views.ts';
+import { freshHead, lastIdOf, readHead, writeHead } from '../head.ts';
+import { Refused } from '../refused.ts';
+import type { Head, WriteTransaction } from '../schema.ts';
+import type { Session } from '../session.ts';
+import { EVERYTHING } from '../touched.ts';
+import { tryWrite } from '../try-write.ts';
+import { compareWithJournal } from './compare-with-journal.ts';
+import type { Backup } from './read-backup.ts';
+
+export interface RestoreOptions {
+  /**
+   * `merge` adds the entries that are not here and loses nothing; into an empty store it is a plain restore.
+   * `replace` throws away what is only here: the caller has shown the user how much that is (previewRestore tells), and asked.
+   */
+  readonly mode: 'merge' | 'replace';
+  /** Take the file although its chains are broken; the caller has shown the findings to the user, and asked. */
+  readonly despiteFindings?: boolean;
+}
+
+/** What a restore did. */
+export interface Restored {
+  /** Entries that came in. */
+  readonly added: number;
+  /** Entries that were here already. */
+  readonly same: number;
+  /** Entries that were only here, and were thrown away; always 0 for a merge. */
+  readonly removed: number;
+}
+
+/**
+ * Brings a backup into the store: all of it, or nothing at all. What is added keeps its author, device and hash; this
+ * browser keeps its own device id and continues its own chain where the restored journal leaves it.
+ *
+ * One exception keeps chains from forking: when a replacement throws away entries of this browser's own chain, another
+ * file may still hold them. Then it begins a new chain under a new device id.
+ */
+export async function restore(
+  session: Session,
+  backup: Backup,
+  { mode, despiteFindings = false }: RestoreOptions,
+): Promise<Outcome<Restored>> {
+  const unacceptable = backup.findings.find(({ fault }) => !despiteFindings || fault === 'twice' || fault === 'forked');
+  if (unacceptable !== undefined)
+    return refuse(
+      'broken-chain',
+      `The journal in this backup was changed after it was written. ${unacceptable.message}`,
+    );
+  const restored = await tryWrite(session, (tx) => restoreIn(session, tx, backup, mode));
+  if (restored.ok) session.feed.announce(EVERYTHING);
+  return restored;
+}
+
+async function restoreIn(
+  session: Session,
+  tx: WriteTransaction,
+  backup: Backup,
+  mode: RestoreOptions['mode'],
+): Promise<Restored> {
+  const { same, onlyHere, conflict } = await compareWithJournal(tx, backup);
+  const entries = tx.objectStore('entries');
+  if (mode === 'merge' && conflict !== null) throw new Refused(conflict.reason, conflict.message);
+  if (mode === 'replace') await entries.clear();
+  const kept: ReadonlySet<EntryId> = mode === 'merge' ? same : new Set();
+  await Promise.all(backup.entries.filter(({ id }) => !kept.has(id)).map((entry) => entries.add(entry)));
+  await writeHead(tx, await headAfter(session, tx, backup, mode));
+  await foldIntoViews(tx);
+  return {
+    added: backup.entries.length - same.size,
+    same: same.size,
+    removed: mode === 'replace' ? onlyHere : 0,
+  };
+}
+
+async function headAfter(
+  session: Session,
+  tx: WriteTransaction,
+  backup: Backup,
+  mode: RestoreOptions['mode'],
+): Promise<Head> {
+  const { device, author, sequence, hash } = await readHead(tx);
+  const lastId = await lastIdOf(tx);
+  const holdsOwn = backup.entries.some((e) => e.device === device && e.sequence === sequence && e.hash === hash);
+  if (mode === 'replace' && sequence > 0 && !holdsOwn)
+    return freshHead(newDeviceId(session.random(DEVICE_RANDOM_BYTES)), author, lastId);
+  const ofDevice = IDBKeyRange.bound([device, 0], [device, Infinity]);
+  const own = await tx.objectStore('entries').index('sequence').openCursor(ofDevice, 'prev');
+  if (own === null) return freshHead(device, author, lastId);
+  return { device, author, sequence: own.value.sequence, hash: own.value.hash, lastId };
+}
