@@ -1,7 +1,8 @@
-import { type Cents, cents, ZERO } from '../money/cents.ts';
-import { type Factor, factor, PPM } from '../money/rate.ts';
-import type { Carrying, FloorPlan } from '../setup/carrying.ts';
+import { type Cents, cents, LARGEST_CENTS, ZERO } from '../money/cents.ts';
+import { type Factor, factor } from '../money/rate.ts';
+import type { Carrying } from '../setup/carrying.ts';
 import { daysBelief, type StockCar, type Survival, survivalOf } from './days-to-sell.ts';
+import { holdDays } from './hold-day.ts';
 
 /**
  * Expected holding cost, collapsed: `floorFactor × advance + cashFactor × own cash + flatHold`. It is linear in the
@@ -50,7 +51,7 @@ export function sellingPath(
 
 /**
  * The same for any spread of days: a sum over the days 0 to `horizon` − 1, each weighted with the chance that the car
- * is still there at its start. Own cash is charged by 365ths of its yearly price.
+ * is still there at its start.
  * @param survives the chance of being unsold at the start of a day, 1 at day 0
  * @param horizon whole days, 0 or more
  */
@@ -60,33 +61,27 @@ export function holdFactorsFor(
   horizon: number,
   funding: 'floor' | 'cash' = carrying.floorPlan ? 'floor' : 'cash',
 ): HoldFactors {
-  const { floorPlan } = carrying;
+  const costOf = holdDays(carrying);
   let days = 0;
-  let borrowedDays = 0;
+  let floor = 0;
+  let cash = 0;
   for (let day = 0; day < horizon; day++) {
     const chance = survives(day);
+    const cost = costOf(day);
     days += chance;
-    if (floorPlan) borrowedDays += (chance * stillAdvanced(floorPlan, day)) / PPM;
+    floor += chance * cost.floor;
+    cash += chance * cost.cash;
   }
-  const cashPerDay = carrying.cashAnnualRatePpm / PPM / 365;
-  const lot = Math.round(days * carrying.lotCentsPerDay);
-  const unitFee = funding === 'floor' ? (floorPlan?.unitFeeCents ?? ZERO) : ZERO;
   return {
-    floorFactor: factor(floorPlan ? borrowedDays * dailyRate(floorPlan) + (days - borrowedDays) * cashPerDay : 0),
-    cashFactor: factor(days * cashPerDay),
-    flatHold: cents(lot + unitFee),
+    // Past a hundred times the money no car is worth buying anyway.
+    floorFactor: factor(Math.min(100, floor)),
+    cashFactor: factor(Math.min(100, cash)),
+    flatHold: cents(Math.min(LARGEST_CENTS, Math.round(days * carrying.lotCentsPerDay) + unitFee(carrying, funding))),
     expectedDays: days,
   };
 }
 
-/** Share of the original advance, ppm, that is still owed on `day`: a curtailment is paid at the start of its day. */
-function stillAdvanced(floorPlan: FloorPlan, day: number): number {
-  let share = PPM;
-  for (const curtailment of floorPlan.curtailments) if (curtailment.day <= day) share -= curtailment.sharePpm;
-  return share;
-}
-
-/** Interest of an average day. Under every rule but actual/360 a whole year costs one year's interest, however its days are counted. */
-function dailyRate({ annualRatePpm, dayCount }: FloorPlan): number {
-  return annualRatePpm / PPM / (dayCount === 'actual/360' ? 360 : 365);
+/** What the lender charges for putting one car on the line; nothing for a car that is paid from own cash. */
+export function unitFee({ floorPlan }: Carrying, funding: 'floor' | 'cash'): Cents {
+  return funding === 'floor' && floorPlan ? floorPlan.unitFeeCents : ZERO;
 }

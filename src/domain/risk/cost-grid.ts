@@ -40,10 +40,10 @@ export function costGrid(costs: readonly UncertainCost[], step: number): CostGri
   return { step, weights, mean };
 }
 
-/** A step that keeps the grid near a hundred cells, never finer than `finest`: past that a picture and a chance no longer change. */
+/** A step that keeps the grid at some sixty cells, never finer than `finest`: with more, no chance changes by 1 in 10,000. */
 export function gridStep(costs: readonly UncertainCost[], finest: number): number {
   const most = costs.reduce((sum, cost) => sum + cost.high, 0);
-  return Math.max(finest, Math.ceil(most / 96 / finest) * finest);
+  return Math.max(finest, Math.ceil(most / 64 / finest) * finest);
 }
 
 function onGrid(cost: UncertainCost, step: number): Float64Array {
