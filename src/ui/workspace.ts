@@ -5,6 +5,7 @@ import type { Outcome } from '../domain/outcome.ts';
 import type { Setup } from '../domain/setup/setup.ts';
 import type { EntryId, Evidence } from '../journal/entry.ts';
 import type { LotState } from '../journal/lot-state.ts';
+import type { Store } from '../store/store.ts';
 
 /** A change that was kept, and the entry to undo if it was a slip. */
 export interface Kept {
@@ -38,6 +39,8 @@ export interface Workspace {
   readonly addLot: (source: LotSource, lot: NewLot) => Promise<Outcome<Kept & { readonly id: LotId }>>;
   readonly saveSetup: (set: Partial<Setup>) => Promise<Outcome<Kept>>;
   readonly undo: (entry: EntryId) => Promise<Outcome<Kept>>;
+  /** The store itself, for imports, histories, backups and what else few screens need. */
+  readonly store: Store;
   /** Says a sentence at the foot of the page, with an undo when there is something to undo. */
   readonly say: (sentence: string, undo?: EntryId) => void;
 }

@@ -1,0 +1,14 @@
+import type { Zone } from '../src/domain/time/zone.ts';
+import { inStoreTime } from '../src/ui/close-words.ts';
+import { useNow } from '../src/ui/use-now.ts';
+
+/** The time where the dealership stands: every close is shown by this clock. */
+export function StoreClock({ zone, name }: { zone: Zone; name: string }) {
+  const now = useNow(1000);
+  return (
+    <div class="store-clock small">
+      <div class="quiet">{name || 'Store time'}</div>
+      <div class="strong">{inStoreTime(now, zone)}</div>
+    </div>
+  );
+}

@@ -1,0 +1,60 @@
+import { useMemo, useRef, useState } from 'preact/hooks';
+import { type Instant, instant } from '../../src/domain/time/instant.ts';
+import { standingWith } from '../../src/ui/standing.ts';
+import { useNow } from '../../src/ui/use-now.ts';
+import { useWorkspace } from '../../src/ui/workspace.ts';
+import { EmptyList } from './empty-list.tsx';
+import { KeySheet } from './key-sheet.tsx';
+import { ListTools } from './list-tools.tsx';
+import { type ListView, orderLots } from './list-order.ts';
+import { LotTable } from './lot-table.tsx';
+import { useListKeys } from './use-list-keys.ts';
+import './watchlist.css';
+
+const MINUTE = 60_000;
+const FIRST_VIEW: ListView = { show: 'open', sort: 'close', descending: false, search: '' };
+
+/** The lots that are watched, next close first, each with the price at which to stop. */
+export function WatchlistScreen() {
+  const { lots, complete, setup, setupKept } = useWorkspace();
+  const now = useNow(1000);
+  // Sorting every second would move rows under the finger for no gain; the minute is what changes who is shown.
+  const minute = Math.floor(now / MINUTE) * MINUTE;
+  const [view, setView] = useState(FIRST_VIEW);
+  const [keysOpen, setKeysOpen] = useState(false);
+  const searchBox = useRef<HTMLInputElement>(null);
+  const table = useRef<HTMLDivElement>(null);
+
+  const standingOf = useMemo(() => standingWith(setup), [setup]);
+  const shown = useMemo(
+    () => orderLots(lots, view, standingOf, instant(minute) as Instant),
+    [lots, view, standingOf, minute],
+  );
+  useListKeys({ table, searchBox, onKeySheet: () => setKeysOpen((open) => !open) });
+
+  if (lots.length === 0 && complete) return <EmptyList setupKept={setupKept} />;
+  return (
+    <div class="watchlist">
+      <h1 class="visually-hidden">Lots</h1>
+      <ListTools
+        view={view}
+        onView={setView}
+        shown={shown.length}
+        known={lots.length}
+        complete={complete}
+        searchBox={searchBox}
+        onKeySheet={() => setKeysOpen(true)}
+      />
+      <LotTable lots={shown} view={view} onView={setView} standingOf={standingOf} now={now} table={table} />
+      {shown.length === 0 && (
+        <p class="watchlist-none">
+          None of the {lots.length.toLocaleString('en-US')} lots fit.{' '}
+          <button type="button" class="plain" onClick={() => setView({ ...FIRST_VIEW, show: 'all' })}>
+            Show all of them
+          </button>
+        </p>
+      )}
+      {keysOpen && <KeySheet onClose={() => setKeysOpen(false)} />}
+    </div>
+  );
+}

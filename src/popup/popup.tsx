@@ -1,0 +1,87 @@
+import { useState } from 'preact/hooks';
+import { openCompanion } from '../browser/pages.ts';
+import { lotTitle } from '../domain/lot/car-name.ts';
+import { formatMoney } from '../domain/money/format-money.ts';
+import type { Setup } from '../domain/setup/setup.ts';
+import type { LotState } from '../journal/lot-state.ts';
+import type { Store } from '../store/store.ts';
+import { inStoreTime, timeLeft } from '../ui/close-words.ts';
+import { standingWith } from '../ui/standing.ts';
+import { useNow } from '../ui/use-now.ts';
+import { QuickAdd } from './quick-add.tsx';
+import './popup.css';
+
+interface PopupProps {
+  readonly store: Store;
+  readonly setup: Setup;
+  readonly lots: readonly LotState[];
+}
+
+/** What the toolbar button opens: what closes next with the number to stop at, and a lot to add. */
+export function Popup({ store, setup, lots: first }: PopupProps) {
+  const now = useNow(1000);
+  const [lots, setLots] = useState(first);
+  const [standingOf] = useState(() => standingWith(setup));
+  const open = (route: string) => openCompanion(route).then(() => window.close());
+  return (
+    <main class="popup">
+      <header class="row apart">
+        <h1>Closing next</h1>
+        <button type="button" class="plain" onClick={() => open('#/lots')}>
+          All lots
+        </button>
+      </header>
+      {lots.length === 0 ? (
+        <p>
+          Nothing closes in the next seven days. Add a lot below, or bring in a whole list on the{' '}
+          <button type="button" class="plain inline" onClick={() => open('#/add')}>
+            Add lots
+          </button>{' '}
+          page.
+        </p>
+      ) : (
+        <ul class="popup-list">
+          {lots.map((lot) => {
+            const standing = standingOf(lot);
+            const close = lot.facts.close?.instant;
+            return (
+              <li key={lot.id}>
+                <button type="button" class="popup-lot" onClick={() => open(`#/lot/${lot.id}`)}>
+                  <span class="popup-name">{lotTitle(lot.facts)}</span>
+                  <span class="popup-max">
+                    {standing.missing.length > 0
+                      ? 'not yet'
+                      : standing.maxBid === null
+                        ? 'no price pays'
+                        : formatMoney(standing.maxBid)}
+                  </span>
+                  <span class="small quiet">
+                    {close !== undefined && (
+                      <>
+                        <strong class={close > now && close - now < 3_600_000 ? 'act' : ''}>{timeLeft(close, now)}</strong>
+                        {' · '}
+                        {inStoreTime(close, setup.store.zone)}
+                      </>
+                    )}
+                  </span>
+                  <span class="small popup-state">
+                    {lot.facts.proxy === undefined ? 'no proxy yet' : `${formatMoney(lot.facts.proxy)} placed`}
+                  </span>
+                </button>
+              </li>
+            );
+          })}
+        </ul>
+      )}
+      <QuickAdd
+        store={store}
+        setup={setup}
+        onAdded={(lot) =>
+          setLots((before) =>
+            [...before, lot].sort((a, b) => (a.facts.close?.instant ?? 0) - (b.facts.close?.instant ?? 0)),
+          )
+        }
+      />
+    </main>
+  );
+}

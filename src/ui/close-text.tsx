@@ -1,0 +1,20 @@
+import type { CloseTime } from '../domain/time/close-time.ts';
+import type { Instant } from '../domain/time/instant.ts';
+import { inStoreTime, timeLeft } from './close-words.ts';
+import { useWorkspace } from './workspace.ts';
+
+/** When a lot closes on the store's clock, and how long that is from now. */
+export function CloseText({ close, now }: { close: CloseTime | undefined; now: Instant }) {
+  const { setup } = useWorkspace();
+  if (close === undefined) return <span class="missing">no close</span>;
+  const soon = close.instant > now && close.instant - now < 3_600_000;
+  return (
+    <span class="close-text">
+      <span class={soon ? 'act' : 'strong'}>{timeLeft(close.instant, now)}</span>
+      <span class="quiet small close-when">
+        {inStoreTime(close.instant, setup.store.zone)}
+        {close.doubts.length > 0 && '?'}
+      </span>
+    </span>
+  );
+}
