@@ -26,35 +26,45 @@ export interface AppraisalContext {
   readonly earlier?: readonly Sighting[];
 }
 
-/** What is believed about a lot. `dealOf` takes it as it is; the rest explains it. */
-export interface LotAppraisal extends Appraisal {
+/** What is believed about a lot as far as its price goes. `dealOf` takes it as it is. */
+export interface MoneyAppraisal extends Appraisal {
   readonly retail?: AppraisedRetail;
   /** Expected cost of each doubt about the listing. */
   readonly costs: readonly CostLine[];
-  /** What looking into each doubt would be worth at the max bid, the most valuable first. */
-  readonly checks: readonly Check[];
-  readonly contradictions: readonly Contradiction[];
   /** How much longer than usual it will stand, because cars like it are in stock: 1 is as usual. */
   readonly stretch: number;
   /** What the chance of a loss rests on; absent while there is no retail. */
   readonly risk?: RiskInputs;
 }
 
+/** What is believed about a lot, and what explains it. */
+export interface LotAppraisal extends MoneyAppraisal {
+  /** What looking into each doubt would be worth at the max bid, the most valuable first. */
+  readonly checks: readonly Check[];
+  readonly contradictions: readonly Contradiction[];
+}
+
 /** Retail, doubt, holding time and risk of one lot, from what is known of it. */
 export function appraise(facts: LotFacts, setup: Setup, context: AppraisalContext): LotAppraisal {
+  const { doubt } = setup.estimation ?? DEFAULT_ESTIMATION;
+  return {
+    ...appraiseMoney(facts, setup, context.history),
+    checks: nextChecks(facts.claims ?? [], doubt),
+    contradictions: contradictionsIn(facts, setup, context),
+  };
+}
+
+/** The part of an appraisal that the max bid rests on; the same whatever the date, and quick enough for long lists. */
+export function appraiseMoney(facts: LotFacts, setup: Setup, history: readonly StockCar[] = []): MoneyAppraisal {
   const settings = setup.estimation ?? DEFAULT_ESTIMATION;
   const { carrying } = setup;
-  const claims = facts.claims ?? [];
   const retail = appraisedRetail(facts, settings, carrying.horizonDays);
   const twins = (facts.ceilings ?? []).reduce((sum, ceiling) => sum + ceiling.inStock, 0);
   const stretch = 1 + (twins * settings.twinStretchPpm) / PPM;
-  const { history = [] } = context;
   return {
     ...(retail && { retail, risk: riskInputs(facts, retail, settings.doubt, setup, { history, stretch }) }),
     ...(stretch > 1 && { hold: (funding) => holdFactors(carrying, { history, funding, stretch }) }),
-    costs: doubtLines(claims, settings.doubt),
-    checks: nextChecks(claims, settings.doubt),
-    contradictions: contradictionsIn(facts, setup, context),
+    costs: doubtLines(facts.claims ?? [], settings.doubt),
     stretch,
   };
 }

@@ -3,8 +3,11 @@ import { positiveCentsSchema } from '../money/cents.ts';
 
 /** From this hammer price upward the sale moves in steps of this size, counted from `fromCents`. */
 export const incrementBandSchema = z.strictObject({
-  fromCents: positiveCentsSchema,
-  stepCents: positiveCentsSchema.check(z.gte(1)),
+  fromCents: positiveCentsSchema.check(z.describe('lowest price of the band, included; whole cents')),
+  stepCents: positiveCentsSchema.check(
+    z.gte(1),
+    z.describe('step between prices, counted from fromCents; whole cents'),
+  ),
 });
 export type IncrementBand = z.infer<typeof incrementBandSchema>;
 

@@ -16,9 +16,9 @@ export interface MaxBidOptions {
    * A second rule that must accept too, such as "the chance of losing money is at most so much". Between fee drops it
    * must accept a prefix of the prices, as anything does that only gets worse with the cost of the car.
    */
-  readonly riskCap?: Accepts;
+  readonly riskCap?: Accepts | undefined;
   /** The bid that stands; only decides which fee cliffs are worth telling. */
-  readonly priceNow?: Cents;
+  readonly priceNow?: Cents | undefined;
 }
 
 export interface MaxBid {
@@ -48,7 +48,7 @@ export interface MaxBid {
 export function maxBid(deal: Deal, options: MaxBidOptions = {}): MaxBid {
   const totals = dealTotals(deal);
   const grid = gridOf(totals);
-  const accepted = acceptedIntervals(grid, feeDrops(deal.fees), rulesOf(totals, options));
+  const accepted = acceptedIntervals(grid, feeDrops(deal.fees), rulesOf(totals, options.riskCap));
   const most = safeEnd(accepted);
   const lowest = options.priceNow ?? Math.floor((most ?? 0) * 0.8);
   const highest = Math.floor((accepted.at(-1)?.high ?? 0) * 1.1);
@@ -63,9 +63,9 @@ export function maxBid(deal: Deal, options: MaxBidOptions = {}): MaxBid {
 }
 
 /** The number alone, for long lists. */
-export function maxBidOnly(deal: Deal, options: MaxBidOptions = {}): Cents | null {
+export function maxBidOnly(deal: Deal, riskCap?: Accepts): Cents | null {
   const totals = dealTotals(deal);
-  return safeEnd(acceptedIntervals(gridOf(totals), feeDrops(deal.fees), rulesOf(totals, options), true));
+  return safeEnd(acceptedIntervals(gridOf(totals), feeDrops(deal.fees), rulesOf(totals, riskCap), true));
 }
 
 /**
@@ -82,7 +82,7 @@ function gridOf({ deal, titled }: DealTotals): PriceGrid {
   return priceGrid(deal.increments, titled);
 }
 
-function rulesOf(totals: DealTotals, { riskCap }: MaxBidOptions): readonly Accepts[] {
+function rulesOf(totals: DealTotals, riskCap: Accepts | undefined): readonly Accepts[] {
   const pays: Accepts = (price) => sumsAt(totals, price).slack >= 0;
   return riskCap === undefined ? [pays] : [pays, riskCap];
 }

@@ -10,6 +10,8 @@ import type { Funding } from './deal.ts';
 /** A setup made ready for pricing many lots: look-ups by id, and the holding cost worked out once. */
 export interface PricingContext {
   readonly setup: Setup;
+  /** The dealer's own cars, from which days to sell are learned. */
+  readonly history: readonly StockCar[];
   readonly venueOf: (facts: LotFacts) => Venue | undefined;
   readonly scheduleById: ReadonlyMap<string, FeeSchedule>;
   readonly titleById: ReadonlyMap<string, TitleBrand>;
@@ -23,11 +25,12 @@ export interface PricingOptions {
   readonly hold?: (funding: Funding['kind']) => HoldFactors;
 }
 
-export function pricingContext(setup: Setup, { history, hold }: PricingOptions = {}): PricingContext {
+export function pricingContext(setup: Setup, { history = [], hold }: PricingOptions = {}): PricingContext {
   const venueById = new Map(setup.venues.map((venue) => [venue.id, venue]));
   const venueByName = new Map(setup.venues.map((venue) => [venue.name.trim().toLowerCase(), venue]));
   return {
     setup,
+    history,
     venueOf: ({ venueId, venueName }) =>
       venueId === undefined ? venueByName.get(venueName?.trim().toLowerCase() ?? '') : venueById.get(venueId),
     scheduleById: new Map(setup.feeSchedules.map((schedule) => [schedule.id, schedule])),
@@ -36,7 +39,7 @@ export function pricingContext(setup: Setup, { history, hold }: PricingOptions =
   };
 }
 
-function setupHold({ carrying }: Setup, history: readonly StockCar[] = []): PricingContext['hold'] {
+function setupHold({ carrying }: Setup, history: readonly StockCar[]): PricingContext['hold'] {
   const factors = {
     floor: holdFactors(carrying, { history, funding: 'floor' }),
     cash: holdFactors(carrying, { history, funding: 'cash' }),

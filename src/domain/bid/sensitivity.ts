@@ -1,6 +1,7 @@
 import { type Cents, cents, LARGEST_CENTS } from '../money/cents.ts';
+import type { Accepts } from './accepted-intervals.ts';
 import type { CostLine, Deal } from './deal.ts';
-import { type MaxBidOptions, maxBidOnly } from './max-bid.ts';
+import { maxBidOnly } from './max-bid.ts';
 
 /** Every input that is moved: the retail, each group of costs, the charges, the profit asked for. */
 export type InputKey = 'retail' | CostLine['kind'] | 'charge' | 'least-dollars';
@@ -44,19 +45,19 @@ const HUNDRED_DOLLARS = cents(10_000);
 /**
  * How much each input matters: the max bid with the input moved up and down, and to the ends of its own range; largest
  * effect first. Each answer is a whole new search, because steps and fee jumps make a slope meaningless.
- * @param optionsFor the risk cap of a changed deal, where there is one
+ * @param riskCapOf the second rule of a changed deal, where there is one
  * @param by how far to move
  */
 export function sensitivityOf(
   deal: Deal,
-  optionsFor: (deal: Deal) => MaxBidOptions = () => ({}),
+  riskCapOf: (deal: Deal) => Accepts | undefined = () => undefined,
   by: Cents = HUNDRED_DOLLARS,
 ): readonly Sensitivity[] {
-  const now = maxBidOnly(deal, optionsFor(deal));
+  const most = (of: Deal) => maxBidOnly(of, riskCapOf(of));
+  const now = most(deal);
   const moved = (input: InputKey, amount: number, asked: number): Move => {
     const real = cents(Math.min(Math.max(-amount, asked), LARGEST_CENTS - amount));
-    const changed = moveInput(deal, input, real);
-    const then = maxBidOnly(changed, optionsFor(changed));
+    const then = most(moveInput(deal, input, real));
     return { by: real, maxBid: then, change: then === null || now === null ? null : cents(then - now) };
   };
   const all = inputsOf(deal).map(

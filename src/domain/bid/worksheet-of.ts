@@ -1,12 +1,13 @@
+import { appraiseMoney, type MoneyAppraisal, riskCapOf } from '../appraisal/appraise.ts';
 import type { LotFacts } from '../lot/lot.ts';
 import { type Cents, cents } from '../money/cents.ts';
 import { type Outcome, ok } from '../outcome.ts';
-import type { Appraisal } from './appraisal.ts';
+import type { Accepts } from './accepted-intervals.ts';
 import { type Assumption, assumptionsOf } from './assumptions.ts';
 import type { Deal } from './deal.ts';
 import { type DealRefusal, dealOf } from './deal-of.ts';
 import { goOnTo } from './go-on-to.ts';
-import { type MaxBid, type MaxBidOptions, maxBid, maxBidOnly } from './max-bid.ts';
+import { type MaxBid, maxBid, maxBidOnly } from './max-bid.ts';
 import { nextPrice } from './price-grid.ts';
 import type { PricingContext } from './pricing-context.ts';
 
@@ -22,31 +23,36 @@ export interface Worksheet {
    */
   readonly goOn: Cents | null;
   readonly assumptions: readonly Assumption[];
+  /** Retail, doubts and risk, as the deal took them. */
+  readonly appraisal: MoneyAppraisal;
+  /** The cap on the chance of a loss for this deal and its what-ifs. */
+  readonly riskCapOf: (deal: Deal) => Accepts | undefined;
 }
 
-export interface WorksheetOptions {
-  readonly appraisal?: Appraisal;
-  /** The risk cap of this deal, where there is one. */
-  readonly riskCapOf?: (deal: Deal) => MaxBidOptions['riskCap'];
-}
-
-/** From a lot's facts to its max bid with everything that explains it, or to the list of what is missing. */
+/**
+ * From a lot's facts to its max bid with everything that explains it, or to the list of what is missing. Every screen,
+ * alert and export asks here, so that all of them show the same number.
+ * @param appraisal takes the place of the one that follows from the facts
+ */
 export function worksheetOf(
   facts: LotFacts,
   context: PricingContext,
-  options: WorksheetOptions = {},
+  appraisal: MoneyAppraisal = appraiseMoney(facts, context.setup, context.history),
 ): Outcome<Worksheet, DealRefusal> {
-  const deal = dealOf(facts, context, options.appraisal);
-  if (!deal.ok) return deal;
+  const outcome = dealOf(facts, context, appraisal);
+  if (!outcome.ok) return outcome;
+  const deal = outcome.value;
   const { priceNow } = facts;
-  const riskCap = options.riskCapOf?.(deal.value);
-  const result = maxBid(deal.value, { ...(riskCap && { riskCap }), ...(priceNow !== undefined && { priceNow }) });
+  const capOf = riskCapOf(appraisal, context.setup);
+  const result = maxBid(deal, { riskCap: capOf(deal), priceNow });
   return ok({
-    deal: deal.value,
+    deal,
     result,
     headroom: headroomOf(result.maxBid, priceNow),
-    goOn: priceNow === undefined ? null : goOnTo(result, nextPrice(deal.value.increments, priceNow)),
+    goOn: priceNow === undefined ? null : goOnTo(result, nextPrice(deal.increments, priceNow)),
     assumptions: assumptionsOf(facts, context),
+    appraisal,
+    riskCapOf: capOf,
   });
 }
 
@@ -56,16 +62,12 @@ export interface Standing {
   readonly headroom: Cents | null;
 }
 
-/** The same max bid as {@link worksheetOf} gives, several times faster: for lists of thousands of lots. */
-export function standingOf(
-  facts: LotFacts,
-  context: PricingContext,
-  options: WorksheetOptions = {},
-): Outcome<Standing, DealRefusal> {
-  const deal = dealOf(facts, context, options.appraisal);
+/** The same max bid as {@link worksheetOf} gives, without the explanation: for lists of thousands of lots. */
+export function standingOf(facts: LotFacts, context: PricingContext): Outcome<Standing, DealRefusal> {
+  const appraisal = appraiseMoney(facts, context.setup, context.history);
+  const deal = dealOf(facts, context, appraisal);
   if (!deal.ok) return deal;
-  const riskCap = options.riskCapOf?.(deal.value);
-  const most = maxBidOnly(deal.value, riskCap && { riskCap });
+  const most = maxBidOnly(deal.value, riskCapOf(appraisal, context.setup)(deal.value));
   return ok({ maxBid: most, headroom: headroomOf(most, facts.priceNow) });
 }
 

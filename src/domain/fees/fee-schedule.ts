@@ -11,7 +11,7 @@ import { localDateSchema } from '../time/local-date.ts';
 export const feeBandSchema = z
   .strictObject({
     fromCents: positiveCentsSchema.check(z.describe('lowest hammer price of the band, included; whole cents')),
-    flatCents: z._default(positiveCentsSchema, ZERO),
+    flatCents: z._default(positiveCentsSchema.check(z.describe('flat part of the fee; whole cents')), ZERO),
     ratePpm: z._default(ppmSchema.check(z.describe('share of the hammer price, ppm (80000 is 8 %)')), ppm(0)),
     minimumCents: z.optional(positiveCentsSchema.check(z.describe('the band never charges less; whole cents'))),
     maximumCents: z.optional(positiveCentsSchema.check(z.describe('the band never charges more; whole cents'))),
@@ -20,12 +20,15 @@ export const feeBandSchema = z
     z.refine((band) => (band.minimumCents ?? 0) <= (band.maximumCents ?? Number.POSITIVE_INFINITY), {
       error: 'the minimum is above the maximum',
     }),
+    z.describe(
+      'flat + rate × price, held between minimum and maximum; from its own start up to the start of the next band',
+    ),
   );
 export type FeeBand = z.infer<typeof feeBandSchema>;
 
 /** A fee that depends on the hammer price: bands from 0 upward, each starting where the one before ends. */
 export const feeTableSchema = z.strictObject({
-  label: z.string().check(z.minLength(1), z.maxLength(80)),
+  label: z.string().check(z.minLength(1), z.maxLength(80), z.describe('the line’s name on a worksheet')),
   rounding: z._default(z.enum(ROUNDING_MODES).check(z.describe('how a fraction of a cent is settled')), 'half-up'),
   bands: z.array(feeBandSchema).check(
     z.minLength(1),
@@ -49,10 +52,10 @@ export type Charge = z.infer<typeof chargeSchema>;
 /** What a schedule charged from one date to another, both included; open-ended where a date is missing. */
 export const feeEditionSchema = z
   .strictObject({
-    validFrom: z.optional(localDateSchema),
-    validTo: z.optional(localDateSchema),
-    tables: z.array(feeTableSchema),
-    charges: z._default(z.array(chargeSchema), []),
+    validFrom: z.optional(localDateSchema.check(z.describe('first sale date it holds on, at the venue; YYYY-MM-DD'))),
+    validTo: z.optional(localDateSchema.check(z.describe('last sale date it holds on, at the venue; YYYY-MM-DD'))),
+    tables: z.array(feeTableSchema).check(z.describe('fees by hammer price; all of them are charged')),
+    charges: z._default(z.array(chargeSchema).check(z.describe('charges that are the same at every price')), []),
   })
   .check(
     z.refine((edition) => (edition.validFrom ?? '') <= (edition.validTo ?? '9999'), {

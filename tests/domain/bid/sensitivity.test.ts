@@ -56,7 +56,12 @@ describe('what moves the max bid', () => {
   });
 
   test('the risk cap of the changed deal is used', () => {
-    const capped = sensitivityOf(flatBandsDeal, ({ retail }) => ({ riskCap: (price) => price <= retail / 2 }));
+    const capped = sensitivityOf(
+      flatBandsDeal,
+      ({ retail }) =>
+        (price) =>
+          price <= retail / 2,
+    );
     expect(capped.find((one) => one.input === 'retail')?.up).toMatchObject({
       maxBid: dollars(6050),
       change: dollars(50),

@@ -3,7 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { maxBid } from '../../../src/domain/bid/max-bid.ts';
 import { pricingContext } from '../../../src/domain/bid/pricing-context.ts';
 import { standingOf, type Worksheet, worksheetOf } from '../../../src/domain/bid/worksheet-of.ts';
+import { claimSchema } from '../../../src/domain/claims/claim.ts';
 import { lotFactsSchema } from '../../../src/domain/lot/lot.ts';
+import { ppm } from '../../../src/domain/money/rate.ts';
+import { compSchema } from '../../../src/domain/retail/comp.ts';
 import { inventedSetup } from './invented-setup.ts';
 
 const openEnded = inventedSetup({
@@ -83,14 +86,30 @@ describe('the worksheet of a lot', () => {
     expect(free.ok && free.value.assumptions.map((one) => one.about)).toEqual(['recon', 'fees']);
   });
 
-  test('uses the risk cap made for its deal', () => {
-    const outcome = worksheetOf(facts(), context, {
-      riskCapOf:
-        ({ retail }) =>
-        (price) =>
-          price <= retail / 4,
-    });
-    expect(outcome).toMatchObject({ ok: true, value: { result: { maxBid: 400_000, limitedBy: 'loss-chance' } } });
+  test('keeps the chance of a loss under the dealer’s cap, and says so where that is what stops it', () => {
+    const wide = { retail: { low: 1_100_000, likely: 1_600_000, high: 2_200_000 } };
+    const careful = pricingContext({ ...openEnded, rules: { ...openEnded.rules, lossChancePpm: ppm(100_000) } });
+    const bold = pricingContext({ ...openEnded, rules: { ...openEnded.rules, lossChancePpm: ppm(1_000_000) } });
+    const capped = worksheetOf(facts(wide), careful);
+    const free = worksheetOf(facts(wide), bold);
+    if (!capped.ok || !free.ok) throw new Error('both have all they need');
+    expect(capped.value.result.limitedBy).toBe('loss-chance');
+    expect(free.value.result.limitedBy).not.toBe('loss-chance');
+    expect(capped.value.result.maxBid ?? 0).toBeLessThan(free.value.result.maxBid ?? 0);
+    expect(free.value.riskCapOf(free.value.deal)).toBeUndefined();
+  });
+
+  test('prices what the listing is doubted for', () => {
+    const claim = { about: 'drive', statement: 'Four-wheel drive', evidence: 'refuted', worthIfFalse: 100_000 };
+    const doubted = worksheet({ claims: [claimSchema.parse(claim)] });
+    expect(doubted.deal.costs[0]).toMatchObject({ kind: 'doubt', cents: 100_000 });
+    expect(doubted.result.maxBid ?? 0).toBeLessThan(worksheet().result.maxBid ?? 0);
+  });
+
+  test('starts from comparables where there are some', () => {
+    const comps = [{ kind: 'sold', price: 1_200_000 }].map((comp) => compSchema.parse(comp));
+    expect(worksheet({ comps }).deal.retail).toBeLessThan(1_600_000);
+    expect(worksheet({ comps, retail: undefined }).deal.retail).toBe(1_200_000);
   });
 
   test('and the short form for lists agree', () => {
