@@ -16,9 +16,9 @@ export function Frame({ screen, children }: { screen: Route['screen']; children:
   const { setup } = useWorkspace();
   return (
     <>
-      <a class="skip-link" href="#main" onClick={skipToMain}>
+      <button type="button" class="skip-link" onClick={skipToMain}>
         Skip to the content
-      </a>
+      </button>
       <header class="frame-head no-print">
         <a class="frame-name" href="#/lots">
           <Mark />
@@ -45,8 +45,7 @@ export function Frame({ screen, children }: { screen: Route['screen']; children:
 }
 
 /** The hash belongs to the screens, so the jump is made by hand. */
-function skipToMain(event: Event) {
-  event.preventDefault();
+function skipToMain() {
   document.getElementById('main')?.focus();
 }
 

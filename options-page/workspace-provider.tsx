@@ -64,9 +64,7 @@ export function WorkspaceProvider({ store, first, onChanged, children }: Workspa
 
   useEffect(() => {
     // The first rows are on the screen before the rest is read: two frames, so that they have really been drawn.
-    requestAnimationFrame(() =>
-      requestAnimationFrame(() => readAgain({ lots: 'many', setup: false, alerts: false })),
-    );
+    requestAnimationFrame(() => requestAnimationFrame(() => readAgain({ lots: 'many', setup: false, alerts: false })));
     return store.subscribe((change) => {
       readAgain(change);
       if (change.setup || change.lots === 'many' || change.lots.length > 0) onChanged();
@@ -80,7 +78,8 @@ export function WorkspaceProvider({ store, first, onChanged, children }: Workspa
   const verbs = useMemo(
     () =>
       ({
-        changeLot: async (id, set, clear = [], evidence = {}) => kept(await store.changeLot(id, { set, clear, evidence })),
+        changeLot: async (id, set, clear = [], evidence = {}) =>
+          kept(await store.changeLot(id, { set, clear, evidence })),
         dropLot: async (id) => kept(await store.dropLot(id)),
         addLot: async (source, lot) => {
           const added = await store.addLots(source, [lot]);

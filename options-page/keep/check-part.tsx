@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { ChainHead } from '../../src/journal/chain-head.ts';
 import type { JournalCheck } from '../../src/store/check-journal.ts';
+import { countWords } from '../../src/ui/count-words.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import { count } from './keep-screen.tsx';
 
 /** Whether the journal is as it was written, and what that can prove. */
 export function CheckPart({ heads }: { heads: readonly ChainHead[] }) {
@@ -36,11 +36,12 @@ export function CheckPart({ heads }: { heads: readonly ChainHead[] }) {
       {check !== undefined && (
         <div role="status" class={faults.length > 0 ? 'note warning stack' : 'note'}>
           {faults.length === 0 ? (
-            <p>{count(check.entries, 'entry', 'entries')} checked: each is as it was written.</p>
+            <p>{countWords(check.entries, 'entry', 'entries')} checked: each is as it was written.</p>
           ) : (
             <>
               <p>
-                {count(faults.length, 'thing is', 'things are')} wrong in {count(check.entries, 'entry', 'entries')}:
+                {countWords(faults.length, 'thing is', 'things are')} wrong in{' '}
+                {countWords(check.entries, 'entry', 'entries')}:
               </p>
               <ul class="plain-list">
                 {faults.slice(0, 50).map((fault) => (

@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import type { About } from '../../src/store/about.ts';
 import { inStoreTime } from '../../src/ui/close-words.ts';
+import { countWords } from '../../src/ui/count-words.ts';
 import { saveFile } from '../../src/ui/save-file.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { CheckPart } from './check-part.tsx';
@@ -28,7 +29,7 @@ export function KeepScreen() {
       const noted = await store.noteBackup(file);
       say(
         noted.ok
-          ? `The backup holds ${count(file.header.counts.entries, 'entry', 'entries')} and went to your downloads.`
+          ? `The backup holds ${countWords(file.header.counts.entries, 'entry', 'entries')} and went to your downloads.`
           : noted.message,
       );
       look();
@@ -44,8 +45,8 @@ export function KeepScreen() {
       <div class="stack">
         <h1>Keep</h1>
         <p>
-          Everything is on this computer and belongs to you. Nothing is sent anywhere, so nobody else has a copy: a backup
-          now and then is the only one there is.
+          Everything is on this computer and belongs to you. Nothing is sent anywhere, so nobody else has a copy: a
+          backup now and then is the only one there is.
         </p>
       </div>
       <section class="panel stack">
@@ -54,11 +55,11 @@ export function KeepScreen() {
           <p role="status">Counting…</p>
         ) : (
           <p>
-            {count(about.lots, 'lot', 'lots')}, {count(about.entries, 'journal entry', 'journal entries')}.{' '}
+            {countWords(about.lots, 'lot', 'lots')}, {countWords(about.entries, 'journal entry', 'journal entries')}.{' '}
             {about.lastBackup === null ? (
               <strong>No backup was saved from this browser yet.</strong>
             ) : (
-              `The last backup was saved ${inStoreTime(about.lastBackup.at, setup.store.zone)}; ${count(
+              `The last backup was saved ${inStoreTime(about.lastBackup.at, setup.store.zone)}; ${countWords(
                 about.entries - about.lastBackup.entries,
                 'entry has',
                 'entries have',
@@ -68,8 +69,8 @@ export function KeepScreen() {
         )}
         {about !== undefined && about.unknown > 0 && (
           <p class="note warning">
-            {count(about.unknown, 'entry was', 'entries were')} written by a newer Headroom. They are kept, and will count
-            once this one is updated.
+            {countWords(about.unknown, 'entry was', 'entries were')} written by a newer Headroom. They are kept, and
+            will count once this one is updated.
           </p>
         )}
         <div class="row">
@@ -83,6 +84,3 @@ export function KeepScreen() {
     </div>
   );
 }
-
-/** "1 lot", "3 lots", "1,204 lots". */
-export const count = (n: number, one: string, many: string) => `${n.toLocaleString('en-US')} ${n === 1 ? one : many}`;

@@ -3,8 +3,8 @@ import type { RestorePreview } from '../../src/store/backup/compare-with-journal
 import { type Backup, readBackup } from '../../src/store/backup/read-backup.ts';
 import type { RestoreOptions } from '../../src/store/backup/restore.ts';
 import { inStoreTime } from '../../src/ui/close-words.ts';
+import { countWords } from '../../src/ui/count-words.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import { count } from './keep-screen.tsx';
 
 type State =
   | { readonly step: 'ask' }
@@ -34,7 +34,7 @@ export function RestorePart() {
     if (!restored.ok) return setState({ step: 'refused', name: 'The backup', message: restored.message });
     const { added, same, removed } = restored.value;
     say(
-      `${count(added, 'entry', 'entries')} came in, ${same.toLocaleString('en-US')} were here already` +
+      `${countWords(added, 'entry', 'entries')} came in, ${same.toLocaleString('en-US')} were here already` +
         (removed > 0 ? `, ${removed.toLocaleString('en-US')} were thrown away.` : '.'),
     );
     setState({ step: 'ask' });
@@ -66,10 +66,10 @@ export function RestorePart() {
       {state.step === 'choose' && (
         <div class="note stack" role="status">
           <p>
-            {state.name} is whole: {count(state.backup.header.counts.entries, 'entry', 'entries')},{' '}
-            {count(state.backup.header.counts.lots, 'lot', 'lots')}, saved{' '}
-            {inStoreTime(state.backup.header.exportedAt, setup.store.zone)}. {state.preview.added.toLocaleString('en-US')}{' '}
-            of its entries are new here.
+            {state.name} is whole: {countWords(state.backup.header.counts.entries, 'entry', 'entries')},{' '}
+            {countWords(state.backup.header.counts.lots, 'lot', 'lots')}, saved{' '}
+            {inStoreTime(state.backup.header.exportedAt, setup.store.zone)}.{' '}
+            {state.preview.added.toLocaleString('en-US')} of its entries are new here.
           </p>
           {state.backup.findings.length > 0 && (
             <div class="note warning stack">
@@ -93,8 +93,8 @@ export function RestorePart() {
             </button>
             {state.preview.onlyHere > 0 && (
               <button type="button" onClick={() => restore(state.backup, 'replace')}>
-                Replace everything: throw away {count(state.preview.onlyHere, 'entry', 'entries')} that only this browser
-                has
+                Replace everything: throw away {countWords(state.preview.onlyHere, 'entry', 'entries')} that only this
+                browser has
               </button>
             )}
             <button type="button" class="plain" onClick={() => setState({ step: 'ask' })}>

@@ -33,7 +33,9 @@ export function orderLots(
   const direction = view.descending ? -1 : 1;
   const key = sortKeyOf(view.sort, standingOf);
   const keyed = shown.map((lot) => ({ lot, key: key(lot) }));
-  keyed.sort((a, b) => compareKeys(a.key, b.key, direction) || compareCloses(a.lot, b.lot) || (a.lot.id < b.lot.id ? -1 : 1));
+  keyed.sort(
+    (a, b) => compareKeys(a.key, b.key, direction) || compareCloses(a.lot, b.lot) || (a.lot.id < b.lot.id ? -1 : 1),
+  );
   return keyed.map(({ lot }) => lot);
 }
 

@@ -24,7 +24,7 @@ interface ListToolsProps {
   readonly shown: number;
   readonly known: number;
   readonly complete: boolean;
-  readonly searchBox: RefObject<HTMLInputElement>;
+  readonly searchBox: RefObject<HTMLInputElement | null>;
   readonly onKeySheet: () => void;
 }
 
@@ -32,13 +32,19 @@ interface ListToolsProps {
 export function ListTools({ view, onView, shown, known, complete, searchBox, onKeySheet }: ListToolsProps) {
   return (
     <div class="list-tools no-print">
-      <div class="row" role="group" aria-label="Show">
+      <fieldset class="row">
+        <legend class="visually-hidden">Show</legend>
         {SHOWS.map(({ key, label }) => (
-          <button key={key} type="button" aria-pressed={view.show === key} onClick={() => onView({ ...view, show: key })}>
+          <button
+            key={key}
+            type="button"
+            aria-pressed={view.show === key}
+            onClick={() => onView({ ...view, show: key })}
+          >
             {label}
           </button>
         ))}
-      </div>
+      </fieldset>
       <div class="row">
         <input
           ref={searchBox}
@@ -80,7 +86,7 @@ export function ListTools({ view, onView, shown, known, complete, searchBox, onK
         <span class="quiet small list-count" role="status">
           {complete
             ? `${shown.toLocaleString('en-US')} of ${known.toLocaleString('en-US')} lots`
-            : 'reading the rest of the lots…'}
+            : 'still reading and working out lots…'}
         </span>
       </div>
     </div>

@@ -1,9 +1,9 @@
 import type { RefObject } from 'preact';
 import type { Instant } from '../../src/domain/time/instant.ts';
 import type { LotState } from '../../src/journal/lot-state.ts';
+import type { Standing } from '../../src/ui/standing.ts';
 import { useMedia } from '../../src/ui/use-media.ts';
 import { useVirtualRows } from '../../src/ui/use-virtual-rows.ts';
-import type { Standing } from '../../src/ui/standing.ts';
 import type { ListView, SortKey } from './list-order.ts';
 import { startsDescending } from './list-tools.tsx';
 import { LotRow } from './lot-row.tsx';
@@ -26,7 +26,7 @@ interface LotTableProps {
   readonly onView: (view: ListView) => void;
   readonly standingOf: (lot: LotState) => Standing;
   readonly now: Instant;
-  readonly table: RefObject<HTMLDivElement>;
+  readonly table: RefObject<HTMLDivElement | null>;
 }
 
 /** Any number of rows, of which only those in sight exist. */
@@ -35,7 +35,12 @@ export function LotTable({ lots, view, onView, standingOf, now, table }: LotTabl
   const height = narrow ? CARD_HEIGHT : ROW_HEIGHT;
   const { items, total } = useVirtualRows(table, lots.length, height);
   return (
-    <div class={narrow ? 'lot-table narrow' : 'lot-table'} role="table" aria-rowcount={lots.length + 1} aria-label="Lots">
+    <div
+      class={narrow ? 'lot-table narrow' : 'lot-table'}
+      role="table"
+      aria-rowcount={lots.length + 1}
+      aria-label="Lots"
+    >
       <div class={narrow ? 'visually-hidden' : ''} role="rowgroup">
         <div class="lot-head" role="row" aria-rowindex={1}>
           {COLUMNS.map(({ key, label, number }) => (

@@ -2,8 +2,8 @@ import type { RefObject } from 'preact';
 import { useEffect } from 'preact/hooks';
 
 interface ListKeys {
-  readonly table: RefObject<HTMLDivElement>;
-  readonly searchBox: RefObject<HTMLInputElement>;
+  readonly table: RefObject<HTMLDivElement | null>;
+  readonly searchBox: RefObject<HTMLInputElement | null>;
   readonly onKeySheet: () => void;
 }
 
@@ -53,7 +53,10 @@ function walk(table: HTMLElement | null, step: 1 | -1): void {
     (a, b) => Number(a.dataset['row']) - Number(b.dataset['row']),
   );
   const at = links.indexOf(document.activeElement as HTMLAnchorElement);
-  const next = at === -1 ? links.find((link) => link.getBoundingClientRect().top >= table.getBoundingClientRect().top) : links[at + step];
+  const next =
+    at === -1
+      ? links.find((link) => link.getBoundingClientRect().top >= table.getBoundingClientRect().top)
+      : links[at + step];
   next?.focus({ preventScroll: true });
   next?.closest('[role=row]')?.scrollIntoView({ block: 'nearest' });
 }

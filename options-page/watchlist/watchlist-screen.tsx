@@ -1,12 +1,12 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
-import { type Instant, instant } from '../../src/domain/time/instant.ts';
-import { standingWith } from '../../src/ui/standing.ts';
+import { instant } from '../../src/domain/time/instant.ts';
 import { useNow } from '../../src/ui/use-now.ts';
+import { useStandings } from '../../src/ui/use-standings.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { EmptyList } from './empty-list.tsx';
 import { KeySheet } from './key-sheet.tsx';
-import { ListTools } from './list-tools.tsx';
 import { type ListView, orderLots } from './list-order.ts';
+import { ListTools } from './list-tools.tsx';
 import { LotTable } from './lot-table.tsx';
 import { useListKeys } from './use-list-keys.ts';
 import './watchlist.css';
@@ -25,10 +25,12 @@ export function WatchlistScreen() {
   const searchBox = useRef<HTMLInputElement>(null);
   const table = useRef<HTMLDivElement>(null);
 
-  const standingOf = useMemo(() => standingWith(setup), [setup]);
+  const byFigure = view.sort === 'headroom' || view.sort === 'max-bid';
+  const { standings, settled } = useStandings(setup, lots, byFigure);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `settled` says that what soFar answers has changed
   const shown = useMemo(
-    () => orderLots(lots, view, standingOf, instant(minute) as Instant),
-    [lots, view, standingOf, minute],
+    () => orderLots(lots, view, standings.soFar, instant(minute)),
+    [lots, view, standings, minute, settled],
   );
   useListKeys({ table, searchBox, onKeySheet: () => setKeysOpen((open) => !open) });
 
@@ -41,11 +43,11 @@ export function WatchlistScreen() {
         onView={setView}
         shown={shown.length}
         known={lots.length}
-        complete={complete}
+        complete={complete && (settled || !byFigure)}
         searchBox={searchBox}
         onKeySheet={() => setKeysOpen(true)}
       />
-      <LotTable lots={shown} view={view} onView={setView} standingOf={standingOf} now={now} table={table} />
+      <LotTable lots={shown} view={view} onView={setView} standingOf={standings.of} now={now} table={table} />
       {shown.length === 0 && (
         <p class="watchlist-none">
           None of the {lots.length.toLocaleString('en-US')} lots fit.{' '}

@@ -20,13 +20,21 @@ export function CarInputs({ lot, edit }: { lot: LotState; edit: LotEdit }) {
           grouped={false}
           onCommit={(year) => edit.commit('year', year, 'The year is kept.')}
         />
-        <TextInput label="Make" value={facts.make} onCommit={(text) => edit.commit('make', text, 'The make is kept.')} />
+        <TextInput
+          label="Make"
+          value={facts.make}
+          onCommit={(text) => edit.commit('make', text, 'The make is kept.')}
+        />
         <TextInput
           label="Model"
           value={facts.model}
           onCommit={(text) => edit.commit('model', text, 'The model is kept.')}
         />
-        <TextInput label="Trim" value={facts.trim} onCommit={(text) => edit.commit('trim', text, 'The trim is kept.')} />
+        <TextInput
+          label="Trim"
+          value={facts.trim}
+          onCommit={(text) => edit.commit('trim', text, 'The trim is kept.')}
+        />
         <NumberInput
           label="Miles"
           value={facts.miles}

@@ -1,10 +1,10 @@
+import type { CloseTime } from '../../src/domain/time/close-time.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { pickCloseTime, readCloseTime } from '../../src/domain/time/read-close-time.ts';
-import type { CloseTime } from '../../src/domain/time/close-time.ts';
 import type { Zone } from '../../src/domain/time/zone.ts';
 import type { LotState } from '../../src/journal/lot-state.ts';
-import { ReadInput } from '../../src/ui/read-input.tsx';
 import { inStoreTime, wordsOfDoubt } from '../../src/ui/close-words.ts';
+import { ReadInput } from '../../src/ui/read-input.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import type { LotEdit } from './use-lot-edit.ts';
 

@@ -21,7 +21,8 @@ export function Curve({ deal, result, priceNow }: CurveProps) {
     const high = Math.max(Math.ceil(middle * 1.2), Math.ceil((priceNow ?? 0) * 1.05), 100_000);
     return profitPoints(deal, cents(low), cents(high), 120);
   }, [deal, maxBid, priceNow]);
-  const stop = maxBid === null ? 'No price pays.' : `It meets the least profit, the dashed line, up to ${formatMoney(maxBid)}.`;
+  const stop =
+    maxBid === null ? 'No price pays.' : `It meets the least profit, the dashed line, up to ${formatMoney(maxBid)}.`;
   return (
     <section class="stack">
       <h2>Profit against price</h2>

@@ -20,14 +20,22 @@ export function EstimateInputs({ value, onCommit, likelyHint }: EstimateInputsPr
   const put = (next: { low?: Cents | undefined; likely?: Cents | undefined; high?: Cents | undefined }) => {
     const { likely } = next;
     if (likely === undefined) {
-      setWaiting({ ...(next.low === undefined ? {} : { low: next.low }), ...(next.high === undefined ? {} : { high: next.high }) });
-      setFault(next.low === undefined && next.high === undefined ? undefined : 'Add the likely figure to make it count.');
+      setWaiting({
+        ...(next.low === undefined ? {} : { low: next.low }),
+        ...(next.high === undefined ? {} : { high: next.high }),
+      });
+      setFault(
+        next.low === undefined && next.high === undefined ? undefined : 'Add the likely figure to make it count.',
+      );
       if (value !== undefined) onCommit(undefined);
       return;
     }
     if ((next.low ?? likely) > likely || likely > (next.high ?? likely)) {
       setFault('Low must not be above likely, nor likely above high. The old figures stay until they fit.');
-      setWaiting({ ...(next.low === undefined ? {} : { low: next.low }), ...(next.high === undefined ? {} : { high: next.high }) });
+      setWaiting({
+        ...(next.low === undefined ? {} : { low: next.low }),
+        ...(next.high === undefined ? {} : { high: next.high }),
+      });
       return;
     }
     setFault(undefined);
@@ -42,14 +50,22 @@ export function EstimateInputs({ value, onCommit, likelyHint }: EstimateInputsPr
   return (
     <div class="stack">
       <div class="fields">
-        <MoneyInput label="Low (1 in 10 below)" value={low} onCommit={(next) => put({ low: next, likely: value?.likely, high })} />
+        <MoneyInput
+          label="Low (1 in 10 below)"
+          value={low}
+          onCommit={(next) => put({ low: next, likely: value?.likely, high })}
+        />
         <MoneyInput
           label="Likely"
           value={value?.likely}
           onCommit={(likely) => put({ low, likely, high })}
           {...(likelyHint ? { hint: likelyHint } : {})}
         />
-        <MoneyInput label="High (1 in 10 above)" value={high} onCommit={(next) => put({ low, likely: value?.likely, high: next })} />
+        <MoneyInput
+          label="High (1 in 10 above)"
+          value={high}
+          onCommit={(next) => put({ low, likely: value?.likely, high: next })}
+        />
       </div>
       {fault && (
         <p class="fault" role="alert">

@@ -78,7 +78,9 @@ function wordsOf({ read }: HistoryItem): string {
       return 'Something was taken back';
     case 'lot-changed':
       return [
-        ...Object.entries(happening.set).map(([field, value]) => `${FIELD_WORDS[field] ?? field}: ${valueWords(field, value)}`),
+        ...Object.entries(happening.set).map(
+          ([field, value]) => `${FIELD_WORDS[field] ?? field}: ${valueWords(field, value)}`,
+        ),
         ...happening.clear.map((field) => `${FIELD_WORDS[field] ?? field}: emptied`),
       ].join('; ');
     default:
@@ -104,7 +106,9 @@ const MONEY_FIELDS: ReadonlySet<string> = new Set(['priceNow', 'increment', 'tra
 
 function valueWords(field: string, value: unknown): string {
   if (typeof value === 'number') {
-    return MONEY_FIELDS.has(field) ? formatMoney(cents(value)) : value.toLocaleString('en-US', { useGrouping: field !== 'year' });
+    return MONEY_FIELDS.has(field)
+      ? formatMoney(cents(value))
+      : value.toLocaleString('en-US', { useGrouping: field !== 'year' });
   }
   if (typeof value === 'string') return value;
   if (typeof value === 'object' && value !== null && 'likely' in value) return valueWords(field, value.likely);

@@ -45,7 +45,11 @@ export function PayingInputs({ lot, edit }: { lot: LotState; edit: LotEdit }) {
           value={facts.proxy}
           hint="What you entered at the sale. Headroom never bids."
           onCommit={(amount) =>
-            edit.commit('proxy', amount, amount === undefined ? 'No proxy is placed.' : 'The proxy is marked as placed.')
+            edit.commit(
+              'proxy',
+              amount,
+              amount === undefined ? 'No proxy is placed.' : 'The proxy is marked as placed.',
+            )
           }
         />
       </div>

@@ -4,15 +4,12 @@ import { formatMoney } from '../../src/domain/money/format-money.ts';
 
 /** The steps at which a fee jumps, and the prices above the max bid at which one may go on. */
 export function PriceSteps({ result }: { result: MaxBid }) {
-  const { cliffs, reEntries, waitUntil } = result;
-  if (cliffs.length === 0 && reEntries.length === 0 && waitUntil === null) return null;
+  const { cliffs, reEntries } = result;
+  if (cliffs.length === 0 && reEntries.length === 0) return null;
   return (
     <section class="stack">
       <h2>Price steps worth knowing</h2>
       <ul class="plain-list">
-        {waitUntil !== null && (
-          <li>Below {formatMoney(waitUntil)} the fees eat the deal: place nothing until the price is there.</li>
-        )}
         {cliffs.map((cliff) => (
           <li key={cliff.at}>
             The step from {formatMoney(cliff.before)} to {formatMoney(cliff.at)} costs {formatMoney(cliff.step)}

@@ -51,7 +51,11 @@ export function SaleInputs({ lot, edit }: { lot: LotState; edit: LotEdit }) {
           value={facts.lotNumber}
           onCommit={(text) => edit.commit('lotNumber', text, 'The lot number is kept.')}
         />
-        <TextInput label="Sale" value={facts.sale} onCommit={(text) => edit.commit('sale', text, 'The sale is kept.')} />
+        <TextInput
+          label="Sale"
+          value={facts.sale}
+          onCommit={(text) => edit.commit('sale', text, 'The sale is kept.')}
+        />
         <TextInput
           label="Seller"
           value={facts.seller}

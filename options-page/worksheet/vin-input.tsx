@@ -1,5 +1,5 @@
-import { wallClock } from '../../src/domain/time/wall-clock.ts';
 import { instant } from '../../src/domain/time/instant.ts';
+import { wallClock } from '../../src/domain/time/wall-clock.ts';
 import { examineVin } from '../../src/domain/vin/examine-vin.ts';
 import { readVin } from '../../src/domain/vin/read-vin.ts';
 import { vinSchema } from '../../src/domain/vin/vin.ts';

@@ -1,16 +1,28 @@
-import { useMemo } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
+import type { Accepts } from '../../src/domain/bid/accepted-intervals.ts';
 import type { Deal } from '../../src/domain/bid/deal.ts';
 import { type Move, type Sensitivity, sensitivityOf } from '../../src/domain/bid/sensitivity.ts';
 import { type Cents, cents } from '../../src/domain/money/cents.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 
+interface WhatMattersProps {
+  readonly deal: Deal;
+  readonly riskCapOf: (deal: Deal) => Accepts | undefined;
+}
+
 /** What each input does to the max bid: by $100, and over its own range where it has one. */
-export function WhatMatters({ deal }: { deal: Deal }) {
-  const rows = useMemo(() => sensitivityOf(deal), [deal]);
+export function WhatMatters({ deal, riskCapOf }: WhatMattersProps) {
+  const [rows, setRows] = useState<readonly Sensitivity[]>([]);
+  useEffect(() => {
+    // Dozens of searches, each with its own chances of a loss: the number itself must not wait for them.
+    const timer = setTimeout(() => setRows(sensitivityOf(deal, riskCapOf)), 50);
+    return () => clearTimeout(timer);
+  }, [deal, riskCapOf]);
   const widest = Math.max(1, ...rows.map(reach));
   return (
     <section class="stack">
       <h2>What would change it most</h2>
+      {rows.length === 0 && <p role="status">Working it out…</p>}
       <div class="scroll-x" tabIndex={0} role="group" aria-label="What would change the max bid most">
         <table class="ledger">
           <thead>
@@ -52,7 +64,8 @@ export function WhatMatters({ deal }: { deal: Deal }) {
 function RangeBar({ row, widest }: { row: Sensitivity; widest: number }) {
   const low = row.atLow?.change;
   const high = row.atHigh?.change;
-  if (low === undefined || low === null || high === undefined || high === null) return <span class="missing">no range</span>;
+  if (low === undefined || low === null || high === undefined || high === null)
+    return <span class="missing">no range</span>;
   const [down, up] = low < high ? [low, high] : [high, low];
   const share = (amount: number) => `${(Math.abs(amount) / widest) * 50}%`;
   return (

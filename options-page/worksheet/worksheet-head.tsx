@@ -57,8 +57,14 @@ export function WorksheetHead({ lot, sheet, now }: WorksheetHeadProps) {
         </div>
         <div class="worksheet-facts">
           <HeadFact label="Headroom" value={headroomWords(sheet)} />
-          <HeadFact label="Price now" value={facts.priceNow === undefined ? 'not known' : formatMoney(facts.priceNow)} />
-          <HeadFact label="Proxy" value={facts.proxy === undefined ? 'none yet' : `${formatMoney(facts.proxy)} placed`} />
+          <HeadFact
+            label="Price now"
+            value={facts.priceNow === undefined ? 'not known' : formatMoney(facts.priceNow)}
+          />
+          <HeadFact
+            label="Proxy"
+            value={facts.proxy === undefined ? 'none yet' : `${formatMoney(facts.proxy)} placed`}
+          />
           <div>
             <div class="small quiet">Closes</div>
             <CloseText close={facts.close} now={now} />

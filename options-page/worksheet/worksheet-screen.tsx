@@ -58,7 +58,7 @@ function Worksheet({ lot }: { lot: LotState }) {
               <Walk deal={sheet.value.deal} result={sheet.value.result} />
               <Curve deal={sheet.value.deal} result={sheet.value.result} priceNow={lot.facts.priceNow} />
               <PriceSteps result={sheet.value.result} />
-              <WhatMatters deal={sheet.value.deal} />
+              <WhatMatters deal={sheet.value.deal} riskCapOf={sheet.value.riskCapOf} />
             </>
           ) : (
             <Incomplete problems={sheet.problems} />

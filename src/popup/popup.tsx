@@ -6,7 +6,7 @@ import type { Setup } from '../domain/setup/setup.ts';
 import type { LotState } from '../journal/lot-state.ts';
 import type { Store } from '../store/store.ts';
 import { inStoreTime, timeLeft } from '../ui/close-words.ts';
-import { standingWith } from '../ui/standing.ts';
+import { standingsUnder } from '../ui/standing.ts';
 import { useNow } from '../ui/use-now.ts';
 import { QuickAdd } from './quick-add.tsx';
 import './popup.css';
@@ -21,7 +21,7 @@ interface PopupProps {
 export function Popup({ store, setup, lots: first }: PopupProps) {
   const now = useNow(1000);
   const [lots, setLots] = useState(first);
-  const [standingOf] = useState(() => standingWith(setup));
+  const [standings] = useState(() => standingsUnder(setup));
   const open = (route: string) => openCompanion(route).then(() => window.close());
   return (
     <main class="popup">
@@ -42,7 +42,7 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
       ) : (
         <ul class="popup-list">
           {lots.map((lot) => {
-            const standing = standingOf(lot);
+            const standing = standings.of(lot);
             const close = lot.facts.close?.instant;
             return (
               <li key={lot.id}>
@@ -58,7 +58,9 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
                   <span class="small quiet">
                     {close !== undefined && (
                       <>
-                        <strong class={close > now && close - now < 3_600_000 ? 'act' : ''}>{timeLeft(close, now)}</strong>
+                        <strong class={close > now && close - now < 3_600_000 ? 'act' : ''}>
+                          {timeLeft(close, now)}
+                        </strong>
                         {' · '}
                         {inStoreTime(close, setup.store.zone)}
                       </>

@@ -54,7 +54,12 @@ export function QuickAdd({ store, setup, onAdded }: QuickAddProps) {
       >
         <div class="fields">
           <TextInput label="VIN" value={facts.vin} longest={40} read={readVin} onCommit={(vin) => put('vin', vin)} />
-          <TextInput label="Car" value={facts.model} placeholder="Year, make, model" onCommit={(car) => put('model', car)} />
+          <TextInput
+            label="Car"
+            value={facts.model}
+            placeholder="Year, make, model"
+            onCommit={(car) => put('model', car)}
+          />
           <ChoiceInput
             label="Venue"
             value={facts.venueId}
@@ -74,7 +79,10 @@ export function QuickAdd({ store, setup, onAdded }: QuickAddProps) {
               })
             }
             placeholder="Sat 2:05 PM ET"
-            hint={facts.close && `${inStoreTime(facts.close.instant, setup.store.zone)} store time. ${wordsOfDoubt(facts.close)}`}
+            hint={
+              facts.close &&
+              `${inStoreTime(facts.close.instant, setup.store.zone)} store time. ${wordsOfDoubt(facts.close)}`
+            }
             onCommit={(close) => put('close', close)}
           />
           <MoneyInput label="Price now" value={facts.priceNow} onCommit={(price) => put('priceNow', price)} />

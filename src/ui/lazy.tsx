@@ -22,7 +22,9 @@ export function Lazy<Props extends object>({ load, props, meanwhile = null }: La
     };
   }, [load]);
   if (loaded.fault !== undefined) {
-    return <p class="note warning">This screen could not be read ({loaded.fault}). Reload the page; nothing is lost.</p>;
+    return (
+      <p class="note warning">This screen could not be read ({loaded.fault}). Reload the page; nothing is lost.</p>
+    );
   }
   const { Screen } = loaded;
   return Screen === undefined ? meanwhile : <Screen {...props} />;

@@ -64,10 +64,23 @@ export interface Standing {
 
 /** The same max bid as {@link worksheetOf} gives, without the explanation: for lists of thousands of lots. */
 export function standingOf(facts: LotFacts, context: PricingContext): Outcome<Standing, DealRefusal> {
+  return standing(facts, context, true);
+}
+
+/**
+ * The standing by the profit rule alone, the cap on the chance of a loss left out: thirty times quicker and mostly the
+ * same. Only for putting lots that are out of sight in a first order; never a number to show.
+ */
+export function uncappedStandingOf(facts: LotFacts, context: PricingContext): Outcome<Standing, DealRefusal> {
+  return standing(facts, context, false);
+}
+
+function standing(facts: LotFacts, context: PricingContext, capped: boolean): Outcome<Standing, DealRefusal> {
   const appraisal = appraiseMoney(facts, context.setup, context.history);
   const deal = dealOf(facts, context, appraisal);
   if (!deal.ok) return deal;
-  const most = maxBidOnly(deal.value, riskCapOf(appraisal, context.setup)(deal.value));
+  const cap = capped ? riskCapOf(appraisal, context.setup)(deal.value) : undefined;
+  const most = maxBidOnly(deal.value, cap);
   return ok({ maxBid: most, headroom: headroomOf(most, facts.priceNow) });
 }
 

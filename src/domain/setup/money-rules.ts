@@ -13,8 +13,10 @@ export const profitRulesSchema = z.strictObject({
     ppm(0),
   ),
   lossChancePpm: z._default(
-    sharePpmSchema.check(z.describe('the chance of losing money must not be above this, ppm (250000 is 1 in 4)')),
-    ppm(250_000),
+    sharePpmSchema.check(
+      z.describe('the chance of losing money must not be above this, ppm (250000 is 1 in 4); no limit when left out'),
+    ),
+    ppm(PPM),
   ),
 });
 export type ProfitRules = z.infer<typeof profitRulesSchema>;

@@ -15,7 +15,7 @@ export function startingSetup(zone: Zone): Setup {
     venues: [],
     feeSchedules: [],
     titles: [{ id: 'clean', name: 'Clean', keepsPpm: ppm(PPM), floorable: true }],
-    rules: { dollarsCents: cents(150_000) },
+    rules: { dollarsCents: cents(150_000), lossChancePpm: ppm(250_000) },
     costs: {},
     undone: {},
     carrying: { cashAnnualRatePpm: ppm(100_000), daysToSell: { kind: 'median', days: 40 } },
