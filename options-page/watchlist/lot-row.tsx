@@ -21,6 +21,7 @@ export function LotRow({ lot, index, top, height, standing, now }: LotRowProps) 
     <div
       class="lot-row"
       role="row"
+      tabIndex={-1}
       aria-rowindex={index + 2}
       style={{ transform: `translateY(${top}px)`, height: `${height}px` }}
     >

@@ -50,7 +50,7 @@ function actionFor(
 function walk(table: HTMLElement | null, step: 1 | -1): void {
   if (table === null) return;
   const links = [...table.querySelectorAll<HTMLAnchorElement>('a[data-row]')].sort(
-    (a, b) => Number(a.dataset['row']) - Number(b.dataset['row']),
+    (a, b) => Number(a.dataset.row) - Number(b.dataset.row),
   );
   const at = links.indexOf(document.activeElement as HTMLAnchorElement);
   const next =

@@ -27,9 +27,9 @@ export function WatchlistScreen() {
 
   const byFigure = view.sort === 'headroom' || view.sort === 'max-bid';
   const { standings, settled } = useStandings(setup, lots, byFigure);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: `settled` says that what soFar answers has changed
+  // `settled` is a dependency because what `soFar` answers has changed by then.
   const shown = useMemo(
-    () => orderLots(lots, view, standings.soFar, instant(minute)),
+    () => orderLots(lots, view, settled ? standings.of : standings.soFar, instant(minute)),
     [lots, view, standings, minute, settled],
   );
   useListKeys({ table, searchBox, onKeySheet: () => setKeysOpen((open) => !open) });
