@@ -133,16 +133,23 @@ export async function writeIn<Value>(
   try {
     value = await work(tx);
   } catch (error) {
-    try {
-      tx.abort();
-    } catch {
-      // It had already ended, which is what was wanted.
-    }
+    const endedItself = !abort(tx);
     const reason = await ended;
-    // A request that failed for want of space reports it through the transaction.
-    throw reason instanceof DOMException && reason.name === 'QuotaExceededError' ? reason : error;
+    // What `work` ran into is then only that the transaction is over; why the browser ended it says more.
+    throw endedItself && reason !== null ? reason : error;
   }
   const failure = await ended;
   if (failure !== null) throw failure;
   return value;
+}
+
+/** False when the transaction was over already. */
+function abort(tx: WriteTransaction): boolean {
+  try {
+    tx.abort();
+    return true;
+  } catch {
+    // InvalidStateError: the one thing that abort can fail by.
+    return false;
+  }
 }

@@ -8,6 +8,7 @@ import { readEntry } from '../journal/read-entry.ts';
 import { eachEntry } from './each-entry.ts';
 import { everyUndone } from './refold.ts';
 import type { Views, WriteTransaction } from './schema.ts';
+import { replaceAll } from './write-all.ts';
 
 /** Makes every view again from the journal alone, inside the caller's transaction. */
 export async function foldIntoViews(tx: WriteTransaction): Promise<Views> {
@@ -26,23 +27,11 @@ export async function foldIntoViews(tx: WriteTransaction): Promise<Views> {
     setup = setupAfter(setup, read.entry);
     for (const alert of alertsShownIn(read.entry)) if (!alerts.has(alert.key)) alerts.set(alert.key, alert);
   });
-  await Promise.all([
-    refill(tx.objectStore('lots'), lots.values()),
-    refill(tx.objectStore('alerts'), alerts.values()),
-    tx.objectStore('setup').clear(),
-  ]);
+  replaceAll(tx.objectStore('lots'), lots.values());
+  replaceAll(tx.objectStore('alerts'), alerts.values());
+  await tx.objectStore('setup').clear();
   if (setup !== null) await tx.objectStore('setup').put(setup, 'sections');
   const views = { foldVersion: FOLD_VERSION, unknown, unreadable };
   await tx.objectStore('meta').put(views, 'views');
   return views;
-}
-
-interface Refillable<Value> {
-  clear(): Promise<void>;
-  put(value: Value): Promise<unknown>;
-}
-
-async function refill<Value>(store: Refillable<Value>, values: Iterable<Value>): Promise<void> {
-  await store.clear();
-  await Promise.all(Array.from(values, (value) => store.put(value)));
 }

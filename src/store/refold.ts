@@ -9,6 +9,7 @@ import { ALERTS, lotOfSubject, SETUP, subjectOfLot } from '../journal/subject.ts
 import { asUndo, undoneIds } from '../journal/undo.ts';
 import type { ReadTransaction, WriteTransaction } from './schema.ts';
 import type { Touched } from './touched.ts';
+import { replaceAll } from './write-all.ts';
 
 /** After an undo was written: makes the views of what it reached again from the entries about it. */
 export async function refoldAfterUndo(tx: WriteTransaction, target: EntryId, touched: Touched): Promise<void> {
@@ -19,7 +20,7 @@ export async function refoldAfterUndo(tx: WriteTransaction, target: EntryId, tou
     case 'lots-added':
       for (const { id } of base.happening.lots) touched.lots.add(id);
       await Promise.all(
-        lotsBornIn(base).map((born) =>
+        lotsBornIn(base).map(async (born) =>
           undone.has(base.id) ? tx.objectStore('lots').delete(born.id) : refoldLot(tx, born, undone),
         ),
       );
@@ -40,10 +41,8 @@ export async function refoldAfterUndo(tx: WriteTransaction, target: EntryId, tou
       return;
     }
     case 'alerts-shown': {
-      const store = tx.objectStore('alerts');
-      await store.clear();
       const shown = foldAlertsShown(await countingAbout(tx, ALERTS, undone));
-      await Promise.all([...shown.values()].map((alert) => store.put(alert)));
+      replaceAll(tx.objectStore('alerts'), shown.values());
       touched.alerts = true;
     }
   }

@@ -8,6 +8,7 @@ import { refoldAfterUndo } from './refold.ts';
 import { Refused } from './refused.ts';
 import type { WriteTransaction } from './schema.ts';
 import type { Touched } from './touched.ts';
+import { addAll } from './write-all.ts';
 
 /**
  * Brings the views up to date with an entry that was just written, and so sorts after every other.
@@ -17,8 +18,7 @@ export async function updateViews(tx: WriteTransaction, entry: Entry, touched: T
   const { happening } = entry;
   switch (happening.kind) {
     case 'lots-added': {
-      const lots = tx.objectStore('lots');
-      await Promise.all(lotsBornIn(entry).map((lot) => lots.add(lot)));
+      addAll(tx.objectStore('lots'), lotsBornIn(entry));
       for (const { id } of happening.lots) touched.lots.add(id);
       return;
     }

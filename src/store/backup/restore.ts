@@ -8,6 +8,7 @@ import type { Head, WriteTransaction } from '../schema.ts';
 import type { Session } from '../session.ts';
 import { EVERYTHING } from '../touched.ts';
 import { tryWrite } from '../try-write.ts';
+import { addAll } from '../write-all.ts';
 import { compareWithJournal } from './compare-with-journal.ts';
 import type { Backup } from './read-backup.ts';
 
@@ -65,7 +66,10 @@ async function restoreIn(
   if (mode === 'merge' && conflict !== null) throw new Refused(conflict.reason, conflict.message);
   if (mode === 'replace') await entries.clear();
   const kept: ReadonlySet<EntryId> = mode === 'merge' ? same : new Set();
-  await Promise.all(backup.entries.filter(({ id }) => !kept.has(id)).map((entry) => entries.add(entry)));
+  addAll(
+    entries,
+    backup.entries.filter(({ id }) => !kept.has(id)),
+  );
   await writeHead(tx, await headAfter(session, tx, backup, mode));
   await foldIntoViews(tx);
   return {
