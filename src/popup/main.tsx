@@ -13,6 +13,7 @@ const MOST = 30;
 /** Reads the next closings and draws them; the store is read once, because a popup lives for seconds. */
 async function start(frame: HTMLElement): Promise<void> {
   const opened = await openThisStore();
+  frame.textContent = '';
   if (!opened.ok) {
     render(<p class="popup-opening">{opened.message}</p>, frame);
     return;
@@ -29,6 +30,7 @@ async function start(frame: HTMLElement): Promise<void> {
 const frame = document.getElementById('popup');
 if (frame !== null) {
   start(frame).catch((error: unknown) => {
+    frame.textContent = '';
     render(<p class="popup-opening">The lots can’t be shown: {String(error)}</p>, frame);
     reportError(error);
   });

@@ -75,15 +75,10 @@ function StairRow({ step, above, below, scale }: { step: Step; above: number; be
           />
         )}
       </span>
+      <Spread range={step.range} />
       <span class="stair-amount">
         {step.cents < 0 ? '+' : '−'}
         {formatMoney(Math.abs(step.cents) as Cents)}
-        {step.range && (
-          <span class="quiet small">
-            {' '}
-            {formatMoney(step.range.low)}–{formatMoney(step.range.high)}
-          </span>
-        )}
       </span>
     </>
   );
@@ -95,6 +90,13 @@ function StairRow({ step, above, below, scale }: { step: Step; above: number; be
         <div class="stair-inputs">{step.inputs}</div>
       </details>
     </li>
+  );
+}
+
+/** The doubt beside the figure: one in ten below, one in ten above. */
+function Spread({ range }: { range: Step['range'] }) {
+  return (
+    <span class="stair-range quiet small">{range && `${formatMoney(range.low)} to ${formatMoney(range.high)}`}</span>
   );
 }
 
@@ -112,15 +114,8 @@ function Landing(props: StaircaseProps['from'] & { scale: Scale; last?: boolean 
           />
         )}
       </span>
-      <span class="stair-amount">
-        {formatMoney(cents)}
-        {range && (
-          <span class="quiet small">
-            {' '}
-            {formatMoney(range.low)}–{formatMoney(range.high)}
-          </span>
-        )}
-      </span>
+      <Spread range={range} />
+      <span class="stair-amount">{formatMoney(cents)}</span>
     </div>
   );
 }

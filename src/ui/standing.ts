@@ -1,4 +1,4 @@
-import type { DealRefusal } from '../domain/bid/deal-of.ts';
+import type { DealProblem, DealRefusal } from '../domain/bid/deal-of.ts';
 import { pricingContext } from '../domain/bid/pricing-context.ts';
 import { standingOf, uncappedStandingOf, type Standing as Worked } from '../domain/bid/worksheet-of.ts';
 import type { Outcome } from '../domain/outcome.ts';
@@ -7,7 +7,7 @@ import type { LotState } from '../journal/lot-state.ts';
 
 /** What a list shows of a lot's worksheet: the two figures, and in words whatever is missing for them. */
 export interface Standing extends Worked {
-  /** Empty when the worksheet could be worked out. */
+  /** What to do before there is a figure; empty when the worksheet could be worked out. */
   readonly missing: readonly string[];
 }
 
@@ -42,9 +42,20 @@ export function standingsUnder(setup: Setup): Standings {
   };
 }
 
+/** What to do first, short enough for a row; the worksheet says the rest. */
+const MISSING_WORDS: Record<DealProblem['reason'], string> = {
+  'no-retail': 'Say what it retails for',
+  'no-venue': 'Say which venue',
+  'unknown-venue': 'Set up its venue',
+  'unknown-title': 'Set up its title state',
+  'unknown-fees': 'Set up the venue’s fees',
+  'no-edition': 'Add fees for that date',
+  'needs-date': 'Say when it closes',
+};
+
 function inWords(worked: Outcome<Worked, DealRefusal>): Standing {
   if (worked.ok) return { ...worked.value, missing: [] };
-  return { maxBid: null, headroom: null, missing: worked.problems.map(({ message }) => message) };
+  return { maxBid: null, headroom: null, missing: worked.problems.map(({ reason }) => MISSING_WORDS[reason]) };
 }
 
 function remembered(known: WeakMap<LotState, Standing>, lot: LotState, workOut: () => Standing): Standing {
