@@ -36,8 +36,7 @@ export function storageRefusal(reason: StorageReason): StorageRefusal {
 /** What the browser's error means for the user, or null when it is not the browser's but a mistake of ours. */
 export function asStorageRefusal(error: unknown): StorageRefusal | null {
   if (error instanceof StoreUnavailable) return storageRefusal(error.reason);
-  const name = error instanceof Error || error instanceof DOMException ? error.name : '';
-  switch (name) {
+  switch (error instanceof Error ? error.name : '') {
     case 'QuotaExceededError':
       return storageRefusal('disk-full');
     case 'VersionError':
