@@ -25,7 +25,7 @@ export const COLUMN_FIELDS = [
     label: 'VIN',
     words: 'vin number; vin no; full vin; vehicle identification number; vehicle id; serial; serial number',
     how: '17 characters; blanks, dashes and lower case do not matter. A wrong check digit is shown, not repaired.',
-    example: '1ZL3H4C25M0104471',
+    example: '1ZL3H4C21M0104471',
     fills: ['vin'],
   },
   {

@@ -1,3 +1,4 @@
+import { isBlankCell } from './blank-cell.ts';
 import { type ColumnFieldId, columnField } from './column-fields.ts';
 import { areVinsSure, type CellLook, type KnownNames, LOOKS_OF, lookOfCells } from './look-of-cells.ts';
 import { type HeadingMatch, readHeading } from './read-heading.ts';
@@ -41,7 +42,7 @@ export function guessColumns(
   rows: readonly (readonly string[])[],
   names: KnownNames = { venues: [], titles: [] },
 ): readonly ColumnGuess[] {
-  const width = rows.reduce((most, row) => Math.max(most, row.length), headings?.length ?? 0);
+  const width = widthOf(headings, rows);
   const guesses = Array.from({ length: width }, (_, column): ColumnGuess => {
     const cells = rows.map((row) => row[column] ?? '');
     const heading = headings?.[column]?.trim() || `Column ${column + 1}`;
@@ -51,6 +52,14 @@ export function guessColumns(
     return { column, heading, field, sure };
   });
   return withoutRivals(guesses);
+}
+
+/** A cell beyond the headings is a column only if half of the rows have one; else its row is at fault. */
+function widthOf(headings: readonly string[] | null, rows: readonly (readonly string[])[]): number {
+  const widths = rows.map((row) => row.findLastIndex((cell) => !isBlankCell(cell)) + 1).sort((a, b) => a - b);
+  const widest = widths.at(-1) ?? 0;
+  if (headings === null) return widest;
+  return Math.max(headings.length, widths[Math.floor(widths.length / 2)] ?? 0);
 }
 
 type Guess = Pick<ColumnGuess, 'field' | 'sure'>;

@@ -1,0 +1,44 @@
+import { readRecords } from './csv/records.ts';
+import { isBlankRow, type Table } from './open-table.ts';
+import { type Pause, pauseForPage } from './pause.ts';
+import type { ReadContext } from './rows/read-context.ts';
+import { type ColumnChoice, rowReader } from './rows/read-row.ts';
+import type { RowReading } from './rows/row-reading.ts';
+
+export interface ChunkOptions {
+  /** How many rows are read before the page gets its turn. */
+  readonly rowsAtOnce?: number;
+  readonly pause?: Pause;
+  /** Ends the reading before its end; what was read so far has been handed over. */
+  readonly signal?: AbortSignal;
+}
+
+/** Some milliseconds of work on a slow machine. */
+const ROWS_AT_ONCE = 500;
+
+/**
+ * Reads every row of a table, some at a time, and lets the page draw in between, so that 50,000 rows never freeze it.
+ * Blank rows are passed over.
+ */
+export async function* readInChunks(
+  table: Table,
+  columns: readonly ColumnChoice[],
+  context: ReadContext,
+  { rowsAtOnce = ROWS_AT_ONCE, pause = pauseForPage, signal }: ChunkOptions = {},
+): AsyncGenerator<readonly RowReading[]> {
+  const read = rowReader(columns, context);
+  let chunk: RowReading[] = [];
+  for (const { firstRow, records, problems } of readRecords(table.text, table.dialect)) {
+    for (const [i, cells] of records.entries()) {
+      const row = firstRow + i;
+      if (row < table.firstRow || isBlankRow(cells)) continue;
+      chunk.push(read(cells, row, problems.get(row)));
+      if (chunk.length < rowsAtOnce) continue;
+      yield chunk;
+      chunk = [];
+      await pause();
+      if (signal?.aborted) return;
+    }
+  }
+  if (chunk.length > 0) yield chunk;
+}

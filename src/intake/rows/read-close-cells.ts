@@ -1,0 +1,122 @@
+import type { CloseDoubt, CloseTime } from '../../domain/time/close-time.ts';
+import { type Instant, instant } from '../../domain/time/instant.ts';
+import { isZone, type Zone, zone } from '../../domain/time/zone.ts';
+import { zoneInHeading } from '../columns/read-heading.ts';
+import type { ReadContext } from './read-context.ts';
+import type { Cell, RowDraft } from './row-draft.ts';
+import { serialToText } from './spreadsheet-serial.ts';
+
+/** The cells of a row that say when it closes. */
+export interface CloseCells {
+  readonly closes?: Cell | undefined;
+  readonly closeDate?: Cell | undefined;
+  readonly closeTime?: Cell | undefined;
+  readonly zone?: Cell | undefined;
+  readonly closesUtc?: Cell | undefined;
+}
+
+const DOUBT_WORDS: Readonly<Record<CloseDoubt, string>> = {
+  gap: 'that hour is skipped when the clocks go forward',
+  overlap: 'that hour happens twice when the clocks go back',
+  abbreviation: 'its zone letters can mean two things on that date',
+  'no-zone': 'nothing says in which zone it is, so the store’s was taken',
+  'zone-data': 'the rules of its zone changed lately, and this browser may not know',
+};
+
+/** Puts the cells of a close together and has them read; a UTC column settles what the others leave open. */
+export function readCloseCells(
+  cells: CloseCells,
+  venueZone: Zone | undefined,
+  draft: RowDraft,
+  context: ReadContext,
+): void {
+  const told = cells.closes ?? cells.closeDate ?? cells.closeTime;
+  const utc = cells.closesUtc === undefined ? undefined : readUtc(cells.closesUtc.text);
+  if (cells.closesUtc !== undefined && utc === undefined) {
+    draft.unread(cells.closesUtc, 'This is not a moment in UTC. Write it as 2026-11-28T19:05:00Z.');
+  }
+  if (told === undefined) {
+    if (cells.closesUtc === undefined || utc === undefined) return;
+    const inZone = venueZone ?? context.storeZone;
+    const { text } = cells.closesUtc;
+    draft.set(
+      'close',
+      { instant: utc, text, zone: inZone, how: 'stated-offset', doubts: [], otherwise: [] },
+      cells.closesUtc,
+    );
+    return;
+  }
+  const { text, zone: stated } = wordsOfClose(cells);
+  const read = context.readClose(text, {
+    now: context.now,
+    storeZone: context.storeZone,
+    ...(venueZone === undefined ? {} : { venueZone }),
+    ...(stated === undefined ? {} : { zone: stated }),
+  });
+  const cell = { ...told, text };
+  if (!read.ok) {
+    draft.unread(cell, read.message);
+    return;
+  }
+  const close = utc === undefined ? read.value : settledBy(utc, read.value);
+  draft.set('close', close ?? read.value, cell, (close ?? read.value).doubts.length > 0 ? 'doubtful' : 'certain');
+  if (close === undefined)
+    draft.question(cell, 'The UTC column says another moment; the local one was taken. Look the close up.');
+  else if (close.doubts.length > 0) {
+    draft.question(
+      cell,
+      `The close is in doubt: ${close.doubts.map((doubt) => DOUBT_WORDS[doubt]).join('; ')}. Pick the right one.`,
+    );
+  }
+}
+
+/** The close that the UTC column names, if it is among those that the words can mean. */
+function settledBy(utc: Instant, close: CloseTime): CloseTime | undefined {
+  const minute = Math.floor(utc / 60_000);
+  const moments = [close.instant, ...close.otherwise];
+  const named =
+    moments.find((moment) => moment === utc) ?? moments.find((moment) => Math.floor(moment / 60_000) === minute);
+  if (named === undefined) return undefined;
+  return close.doubts.length === 0 ? close : { ...close, instant: named, how: 'picked', doubts: [], otherwise: [] };
+}
+
+/** All that is said about the close in one line; a zone by name is handed over apart. */
+function wordsOfClose({ closes, closeDate, closeTime, zone: zoneCell }: CloseCells): { text: string; zone?: Zone } {
+  const date = closeDate && plainDate(closeDate.text, closeTime !== undefined);
+  const time = closeTime && plainTime(closeTime.text);
+  const whole = closes && serialToText(closes.text);
+  const parts = whole !== undefined && hasDateAndTime(whole) ? [whole] : [date, whole, time];
+  const words = parts.filter((part) => part !== undefined).join(' ');
+  const zoneText = zoneCell?.text ?? '';
+  if (isZone(zoneText)) return { text: words, zone: zone(zoneText) };
+  const letters = zoneText || headingZone(closes, closeTime) || '';
+  return { text: letters === '' || saysZone(words) ? words : `${words} ${letters}` };
+}
+
+const headingZone = (...cells: readonly (Cell | undefined)[]): string | undefined =>
+  cells.map((cell) => (cell === undefined ? null : zoneInHeading(cell.heading))).find((letters) => letters !== null) ??
+  undefined;
+
+const hasDateAndTime = (text: string): boolean =>
+  /\d{1,2}:\d{2}|\d ?[ap]\.?m/i.test(text) && /\d\s*[-/., ]\s*\S+/.test(text.replace(/\d{1,2}:\d{2}.*/, ''));
+
+const saysZone = (text: string): boolean =>
+  /(?:\b(?:[ECMP]|AK|H)[SD]?T|\b(?:UTC|GMT|AZ|Eastern|Central|Mountain|Pacific|Arizona)|\dZ|[+-]\d{2}:?\d{2})\b/i.test(
+    text,
+  );
+
+/** Spreadsheets write the time of a date without one as midnight, and the date of a time as their day zero. */
+function plainDate(text: string, timeElsewhere: boolean): string {
+  const date = serialToText(text);
+  return timeElsewhere ? date.replace(/[ T](?:0?0:00(?::00(?:\.0+)?)?|12:00(?::00)? ?AM)$/i, '') : date;
+}
+
+const plainTime = (text: string): string =>
+  serialToText(text).replace(/^(?:12\/30\/1899|1\/0\/1900|1899-12-30|1900-01-00)[ T]/, '');
+
+/** "2026-11-28T19:05:00Z", with or without the T, the seconds and the Z. */
+function readUtc(text: string): Instant | undefined {
+  const plain = /^(\d{4}-\d{2}-\d{2})[ T](\d{2}:\d{2})(:\d{2}(?:\.\d{1,3})?)?(?: ?(?:Z|UTC))?$/i.exec(text);
+  const at = plain === null ? Number.NaN : Date.parse(`${plain[1]}T${plain[2]}${plain[3] ?? ''}Z`);
+  return at >= 0 ? instant(at) : undefined;
+}

@@ -1,0 +1,24 @@
+import type { DecimalMark } from '../../domain/money/written-number.ts';
+import type { Outcome } from '../../domain/outcome.ts';
+import type { Venue } from '../../domain/setup/venue.ts';
+import type { CloseTime } from '../../domain/time/close-time.ts';
+import type { Instant } from '../../domain/time/instant.ts';
+import type { Zone } from '../../domain/time/zone.ts';
+import type { KnownNames } from '../columns/look-of-cells.ts';
+
+/** Reads the words of a close; see src/domain/time/read-close-time.ts. */
+export type CloseReader = (
+  text: string,
+  known: { readonly now: Instant; readonly storeZone: Zone; readonly venueZone?: Zone; readonly zone?: Zone },
+) => Outcome<CloseTime>;
+
+/** What has to be known to read a row. */
+export interface ReadContext extends KnownNames {
+  readonly now: Instant;
+  readonly storeZone: Zone;
+  readonly venues: readonly Pick<Venue, 'id' | 'name' | 'zone'>[];
+  readonly from: 'file' | 'pasted';
+  readonly readClose: CloseReader;
+  /** Which mark stands before decimals in this file, where it is known. */
+  readonly decimal?: DecimalMark | undefined;
+}

@@ -1,0 +1,79 @@
+import type { LotFacts, LotField } from '../../domain/lot/lot.ts';
+import type { Evidence } from '../../journal/entry.ts';
+import type { ColumnFieldId } from '../columns/column-fields.ts';
+import type { CellFault, RowReading } from './row-reading.ts';
+import { shorten } from './shorten.ts';
+
+/** A cell that states something. */
+export interface Cell {
+  readonly field: ColumnFieldId;
+  readonly column: number;
+  readonly heading: string;
+  readonly text: string;
+}
+
+const LONGEST_NOTES = 4000;
+const LONGEST_EVIDENCE = 400;
+const LONGEST_SHOWN = 200;
+
+/** Collects what a row says. What can't be read goes to the notes, so that nothing the file said is lost. */
+export class RowDraft {
+  readonly facts: LotFacts = {};
+  readonly #evidence: Record<string, Evidence> = {};
+  readonly #faults: CellFault[] = [];
+  readonly #notes: string[] = [];
+  readonly #unread: string[] = [];
+  readonly #row: number;
+  readonly #from: 'file' | 'pasted';
+
+  constructor(row: number, from: 'file' | 'pasted') {
+    this.#row = row;
+    this.#from = from;
+  }
+
+  /** @param sure how sure the value is; the evidence is left out where the cell's text is the value itself */
+  set<Field extends LotField>(
+    field: Field,
+    value: LotFacts[Field],
+    cell: Cell,
+    sure: Evidence['sure'] = 'certain',
+  ): void {
+    this.facts[field] = value;
+    if (sure === 'certain' && String(value) === cell.text) return;
+    this.#evidence[field] = { from: this.#from, text: shorten(cell.text, LONGEST_EVIDENCE), sure };
+  }
+
+  question(cell: Cell, message: string): void {
+    this.#fault(cell, message, 'question');
+  }
+
+  unread(cell: Cell, message: string): void {
+    this.#fault(cell, message, 'unread');
+    this.#unread.push(`${cell.heading}: ${cell.text}`);
+  }
+
+  /** Keeps text that belongs to no field of its own. */
+  note(text: string): void {
+    this.#notes.push(text);
+  }
+
+  aboutRow(message: string, severity: 'question' | 'row', text = ''): void {
+    this.#faults.push({ column: null, heading: '', text: shorten(text, LONGEST_SHOWN), message, severity });
+  }
+
+  finish(usable: boolean): RowReading {
+    const notes = [...this.#notes, ...this.#unread].join('\n');
+    if (notes.length > LONGEST_NOTES) {
+      this.aboutRow(
+        `The notes of this row have ${notes.length.toLocaleString('en-US')} characters; the first ${LONGEST_NOTES.toLocaleString('en-US')} are kept.`,
+        'question',
+      );
+    }
+    if (notes !== '') this.facts.notes = shorten(notes, LONGEST_NOTES);
+    return { row: this.#row, facts: this.facts, evidence: this.#evidence, faults: this.#faults, usable };
+  }
+
+  #fault({ column, heading, text }: Cell, message: string, severity: 'unread' | 'question'): void {
+    this.#faults.push({ column, heading, text: shorten(text, LONGEST_SHOWN), message, severity });
+  }
+}
