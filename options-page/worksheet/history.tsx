@@ -5,13 +5,13 @@ import type { EntryId } from '../../src/journal/entry.ts';
 import type { LotState } from '../../src/journal/lot-state.ts';
 import type { HistoryItem } from '../../src/store/history.ts';
 import { inStoreTime } from '../../src/ui/close-words.ts';
+import { ScrollX } from '../../src/ui/scroll-x.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 
 /** Everything the journal says about this lot, the latest first, each with its undo. */
 export function History({ lot }: { lot: LotState }) {
   const { store, setup, undo, say } = useWorkspace();
   const [items, setItems] = useState<readonly HistoryItem[]>([]);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the lot's own object changes with each of its entries
   useEffect(() => {
     let current = true;
     store.historyOfLot(lot.id).then(
@@ -31,7 +31,7 @@ export function History({ lot }: { lot: LotState }) {
   return (
     <details class="no-print">
       <summary class="strong">What happened to this lot ({items.length})</summary>
-      <div class="scroll-x" tabIndex={0} role="group" aria-label="What happened to this lot">
+      <ScrollX label="What happened to this lot">
         <table class="ledger">
           <thead>
             <tr>
@@ -60,7 +60,7 @@ export function History({ lot }: { lot: LotState }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollX>
     </details>
   );
 }

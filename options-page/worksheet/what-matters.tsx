@@ -4,6 +4,7 @@ import type { Deal } from '../../src/domain/bid/deal.ts';
 import { type Move, type Sensitivity, sensitivityOf } from '../../src/domain/bid/sensitivity.ts';
 import { type Cents, cents } from '../../src/domain/money/cents.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
+import { ScrollX } from '../../src/ui/scroll-x.tsx';
 
 interface WhatMattersProps {
   readonly deal: Deal;
@@ -23,7 +24,7 @@ export function WhatMatters({ deal, riskCapOf }: WhatMattersProps) {
     <section class="stack">
       <h2>What would change it most</h2>
       {rows.length === 0 && <p role="status">Working it out…</p>}
-      <div class="scroll-x" tabIndex={0} role="group" aria-label="What would change the max bid most">
+      <ScrollX label="What would change the max bid most">
         <table class="ledger">
           <thead>
             <tr>
@@ -56,7 +57,7 @@ export function WhatMatters({ deal, riskCapOf }: WhatMattersProps) {
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollX>
     </section>
   );
 }

@@ -1,0 +1,100 @@
+import { useState } from 'preact/hooks';
+import { FieldFrame } from '../../src/ui/field.tsx';
+import { useWorkspace } from '../../src/ui/workspace.ts';
+
+interface ChooseSourceProps {
+  readonly fault: string | undefined;
+  readonly onFile: (file: File) => Promise<void>;
+  readonly onText: (text: string) => void;
+}
+
+const EXAMPLE = `VIN\tYear\tMake\tModel\tMiles\tLot\tVenue\tCloses\tPrice now\tRetail likely
+1ZL3H4C25M0104471\t2021\tLarkspur\tHauler 250\t45,210\t118\tSaguaro Sale Yard\tSat Nov 28 2:05 PM\t$8,400\t$18,000`;
+
+/** Three ways in, each with what it takes. */
+export function ChooseSource({ fault, onFile, onText }: ChooseSourceProps) {
+  const { addLot, say } = useWorkspace();
+  const [text, setText] = useState('');
+  const [over, setOver] = useState(false);
+  const typeOne = async () => {
+    const added = await addLot('typed', { facts: {}, evidence: {} });
+    if (!added.ok) return say(added.message);
+    say('A lot without a name was added: say what it is.', added.value.entry);
+    location.assign(`#/lot/${added.value.id}`);
+  };
+  return (
+    <>
+      {fault && (
+        <p class="note warning" role="alert">
+          {fault} Nothing was kept.
+        </p>
+      )}
+      <section
+        class={over ? 'panel stack drop over' : 'panel stack drop'}
+        aria-label="A file or pasted rows"
+        onDragOver={(event) => {
+          event.preventDefault();
+          setOver(true);
+        }}
+        onDragLeave={() => setOver(false)}
+        onDrop={(event) => {
+          event.preventDefault();
+          setOver(false);
+          const file = event.dataTransfer?.files[0];
+          if (file) onFile(file);
+        }}
+      >
+        <h2>A whole list</h2>
+        <p>
+          Copy the rows out of a spreadsheet and paste them, or choose a CSV file, or drop one here. Headings are
+          recognised in most wordings; you see every row and its faults before anything is kept.
+        </p>
+        <FieldFrame label="Rows" wide>
+          {({ id }) => (
+            <textarea
+              id={id}
+              class="paste-box"
+              rows={8}
+              value={text}
+              placeholder={EXAMPLE}
+              spellcheck={false}
+              onInput={(event) => setText(event.currentTarget.value)}
+            />
+          )}
+        </FieldFrame>
+        <div class="row">
+          <button type="button" class="main" disabled={text.trim() === ''} onClick={() => onText(text)}>
+            Look at the rows
+          </button>
+          <label class="button">
+            Choose a file
+            <input
+              type="file"
+              class="visually-hidden"
+              accept=".csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain"
+              onChange={(event) => {
+                const file = event.currentTarget.files?.[0];
+                event.currentTarget.value = '';
+                if (file) onFile(file);
+              }}
+            />
+          </label>
+          {text === '' && (
+            <button type="button" class="plain" onClick={() => setText(EXAMPLE)}>
+              Try it with an invented row
+            </button>
+          )}
+        </div>
+      </section>
+      <section class="panel stack">
+        <h2>One lot by hand</h2>
+        <p>Opens an empty worksheet. A lot is worth keeping half known: what is missing can be said later.</p>
+        <div class="row">
+          <button type="button" onClick={typeOne}>
+            Type one in
+          </button>
+        </div>
+      </section>
+    </>
+  );
+}
