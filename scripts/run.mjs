@@ -8,7 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { ensureDependencies } from './ensure-dependencies.mjs';
 import { loadTypescript } from './load-typescript.mjs';
 
-/** Each file exports `run(flags)`, which resolves to the exit code. */
+/** Each file exports `run(flags, load)`, which resolves to the exit code; `load` imports further TypeScript files. */
 const TASKS = {
   demo: 'scripts/tasks/demo.ts',
   test: 'scripts/tasks/test.ts',
@@ -34,7 +34,7 @@ if (!Object.hasOwn(TASKS, task)) {
 
 ensureDependencies();
 const { run } = await loadTypescript(TASKS[task]);
-process.exit(await run(flags));
+process.exit(await run(flags, loadTypescript));
 
 function fail(sentence) {
   console.error(sentence);

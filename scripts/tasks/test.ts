@@ -1,0 +1,25 @@
+import { sweepLeftovers } from '../../tests/browser/drivers/temporary-folder.ts';
+import { ensureBrowser } from '../ensure-browser.ts';
+import { runLanes } from '../step.ts';
+import { BROWSER_STEP, BUILD_STEPS, STATIC_STEPS, UNIT_STEP, ZONE_STEP } from '../steps.ts';
+
+/**
+ * `npm test`: everything, on a fresh checkout too. The last line says `N passed, N failed`; the exit code is 1 when
+ * anything failed or could not run.
+ */
+export async function run(): Promise<number> {
+  sweepLeftovers();
+  // Installed now rather than in the middle, while nothing is being measured. What is missing shows in the tests.
+  for (const name of ['chromium', 'firefox'] as const) reportMissing(() => ensureBrowser(name));
+  const { passed, failed } = await runLanes([UNIT_STEP, ZONE_STEP], [...STATIC_STEPS, ...BUILD_STEPS, BROWSER_STEP]);
+  console.log(`${passed} passed, ${failed} failed`);
+  return failed === 0 ? 0 : 1;
+}
+
+function reportMissing(look: () => void): void {
+  try {
+    look();
+  } catch (error) {
+    console.error(error instanceof Error ? error.message : error);
+  }
+}
