@@ -1,0 +1,130 @@
+import type { AlertRules } from '../../../src/domain/setup/alert-rules.ts';
+import type { LocalTime } from '../../../src/domain/time/local-date.ts';
+import { NumberInput } from '../../../src/ui/number-input.tsx';
+import { ReadInput } from '../../../src/ui/read-input.tsx';
+import { TimeOfDayInput } from '../../../src/ui/time-of-day-input.tsx';
+import { timeInWords } from '../../../src/ui/time-of-day-words.ts';
+import { PartFrame } from '../part-frame.tsx';
+import { useSetupEdit } from '../setup-edit.ts';
+import type { SetupPart } from '../setup-parts.ts';
+import { callExample } from './call-example.ts';
+import { readLeads } from './read-leads.ts';
+import { SwitchedField } from './switched-field.tsx';
+
+const writeLeads = (leads: readonly number[]) => leads.join(', ');
+
+/** When the tool speaks up. */
+export function AlertsPart({ part }: { part: SetupPart }) {
+  const { setup, change } = useSetupEdit();
+  const { alerts } = setup;
+  const commit = (set: Partial<AlertRules>, said: string) => change({ alerts: { ...alerts, ...set } }, said);
+  return (
+    <PartFrame
+      part={part}
+      intro="Each close has its calls, the last of them close enough to act on. A sleeping computer or a closed browser can’t ring; what was missed is said at once, and labelled late."
+    >
+      <fieldset class="stack">
+        <legend>Before each close</legend>
+        <div class="fields">
+          <ReadInput<number[]>
+            label="Minutes before"
+            value={alerts.leadMinutes}
+            write={writeLeads}
+            read={readLeads}
+            required
+            hint="Several, like 60, 15, 5"
+            onCommit={(leadMinutes) =>
+              leadMinutes && commit({ leadMinutes }, `Calls ${writeLeads(leadMinutes)} minutes before a close.`)
+            }
+          />
+          <ReadInput<number[]>
+            label="When its proxy is placed"
+            value={alerts.placedLeadMinutes}
+            write={writeLeads}
+            read={readLeads}
+            hint="Empty: no call then"
+            onCommit={(leads = []) => commit({ placedLeadMinutes: leads }, 'Changed the calls for placed proxies.')}
+          />
+          <NumberInput
+            label="Closings that are one call"
+            value={alerts.reactionMinutes}
+            least={0}
+            most={60}
+            unit="min"
+            required
+            hint="This near to each other, nobody can watch them one by one"
+            onCommit={(reactionMinutes = 0) => commit({ reactionMinutes }, 'Changed which closings are one call.')}
+          />
+        </div>
+        <p class="small setup-prose">{callExample(alerts)}</p>
+      </fieldset>
+      <fieldset class="stack">
+        <legend>Around the busy hours</legend>
+        <SwitchedField<LocalTime>
+          label="The evening before, list what closes in them"
+          value={alerts.digestAt}
+          atFirst={'19:00' as LocalTime}
+          onCommit={(digestAt) =>
+            commit({ digestAt }, digestAt === null ? 'No evening list.' : `Evening list at ${timeInWords(digestAt)}.`)
+          }
+        >
+          {(value, set) => (
+            <TimeOfDayInput label="At" value={value} required onCommit={(next) => next !== undefined && set(next)} />
+          )}
+        </SwitchedField>
+        <SwitchedField<number>
+          label="Remind before they begin"
+          value={alerts.beforeRushMinutes}
+          atFirst={30}
+          onCommit={(beforeRushMinutes) => commit({ beforeRushMinutes }, 'Changed the reminder before the busy hours.')}
+        >
+          {(value, set) => <Minutes label="Ahead" value={value} most={1440} onCommit={set} />}
+        </SwitchedField>
+        <div class="fields">
+          <NumberInput
+            label="Counts as near them"
+            value={alerts.nearMinutes}
+            least={0}
+            most={720}
+            unit="min"
+            required
+            hint="Closings this near are told with them"
+            onCommit={(nearMinutes = 0) => commit({ nearMinutes }, 'Changed what counts as near the busy hours.')}
+          />
+        </div>
+      </fieldset>
+      <fieldset class="stack">
+        <legend>After each close</legend>
+        <SwitchedField<number>
+          label="Ask how it went"
+          value={alerts.afterCloseMinutes}
+          atFirst={5}
+          onCommit={(afterCloseMinutes) => commit({ afterCloseMinutes }, 'Changed the question after a close.')}
+        >
+          {(value, set) => <Minutes label="After" value={value} most={1440} onCommit={set} />}
+        </SwitchedField>
+      </fieldset>
+    </PartFrame>
+  );
+}
+
+interface MinutesProps {
+  readonly label: string;
+  readonly value: number;
+  readonly most: number;
+  readonly onCommit: (minutes: number) => void;
+}
+
+function Minutes({ label, value, most, onCommit }: MinutesProps) {
+  return (
+    <NumberInput
+      label={label}
+      value={value}
+      least={1}
+      most={most}
+      unit="min"
+      required
+      onCommit={(next) => next !== undefined && onCommit(next)}
+    />
+  );
+}

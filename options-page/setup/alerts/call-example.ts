@@ -1,0 +1,17 @@
+import type { AlertRules } from '../../../src/domain/setup/alert-rules.ts';
+import { minutesInWords } from '../../../src/ui/time-of-day-words.ts';
+
+/** The close that the examples are about: five past two in the afternoon. */
+const CLOSE = 14 * 60 + 5;
+
+/** When the calls come for one close, in words, so that the figures can be judged. */
+export function callExample({ leadMinutes, placedLeadMinutes, afterCloseMinutes }: AlertRules): string {
+  const placed = placedLeadMinutes.length === 0 ? 'none' : times(placedLeadMinutes);
+  const after =
+    afterCloseMinutes === null
+      ? 'Nothing is asked afterwards.'
+      : `At ${minutesInWords(CLOSE + afterCloseMinutes)} you are asked how it went.`;
+  return `A lot closes at ${minutesInWords(CLOSE)}. Calls at ${times(leadMinutes)}; with its proxy placed: ${placed}. ${after}`;
+}
+
+const times = (leads: readonly number[]) => leads.map((lead) => minutesInWords(CLOSE - lead)).join(', ');

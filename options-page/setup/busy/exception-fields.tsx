@@ -1,0 +1,80 @@
+import { useState } from 'preact/hooks';
+import { weekdayWord } from '../../../src/domain/setup/setup-words.ts';
+import type { RushException } from '../../../src/domain/setup/store.ts';
+import type { LocalDate } from '../../../src/domain/time/local-date.ts';
+import { weekdayOf } from '../../../src/domain/time/wall-clock.ts';
+import { DateInput } from '../../../src/ui/date-input.tsx';
+import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
+import { removeAt, replaceAt } from '../list-edit.ts';
+import { ExceptionEntry } from './exception-entry.tsx';
+import { nextSpan } from './next-span.ts';
+
+export interface ExceptionFieldsProps {
+  readonly exceptions: readonly RushException[];
+  readonly path: readonly PropertyKey[];
+  readonly onChange: (exceptions: RushException[], said: string) => void;
+}
+
+/** Dates that differ from their weekday. */
+export function ExceptionFields({ exceptions, path, onChange }: ExceptionFieldsProps) {
+  const [date, setDate] = useState<LocalDate>();
+  const [fault, setFault] = useState<string>();
+  const [root, focusNext] = useFocusNext<HTMLFieldSetElement>();
+  const add = (hours: RushException['hours']) => {
+    if (date === undefined) return setFault('Choose the date first.');
+    if (exceptions.some((each) => each.date === date)) return setFault('This date stands in the list already.');
+    setFault(undefined);
+    setDate(undefined);
+    focusNext(date);
+    const next = [...exceptions, { date, note: '', hours }].sort((a, b) => (a.date < b.date ? -1 : 1));
+    return onChange(next, `${dateInWords(date)} differs from its weekday.`);
+  };
+  return (
+    <fieldset class="stack" ref={root}>
+      <legend>Dates that differ</legend>
+      {exceptions.length === 0 && (
+        <p class="quiet small setup-prose">
+          None yet. On a holiday the store may be closed, so nobody is busy; before it, busy when it usually is not.
+        </p>
+      )}
+      {exceptions.map((exception, index) => (
+        <ExceptionEntry
+          key={exception.date}
+          exception={exception}
+          title={dateInWords(exception.date)}
+          path={[...path, index]}
+          onChange={(next) =>
+            onChange(replaceAt(exceptions, index, next), `Changed the hours of ${dateInWords(exception.date)}.`)
+          }
+          onRemove={() => {
+            focusNext('date');
+            onChange(removeAt(exceptions, index), `${dateInWords(exception.date)} is like its weekday again.`);
+          }}
+        />
+      ))}
+      <div class="row setup-foot" data-focus="date">
+        <DateInput
+          label="Date"
+          value={date}
+          onCommit={(next) => {
+            setDate(next);
+            setFault(undefined);
+          }}
+        />
+        <button type="button" onClick={() => add([])}>
+          Closed that day
+        </button>
+        <button type="button" onClick={() => add([nextSpan([])])}>
+          Other hours that day
+        </button>
+      </div>
+      {fault && (
+        <p class="fault" role="alert">
+          {fault}
+        </p>
+      )}
+    </fieldset>
+  );
+}
+
+const dateInWords = (date: LocalDate) => `${weekdayWord(weekdayOf(date))} ${date}`;

@@ -1,0 +1,82 @@
+import type { FeeEdition } from '../../../src/domain/fees/fee-schedule.ts';
+import { DateInput } from '../../../src/ui/date-input.tsx';
+import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
+import { FaultsAt } from '../faults-at.tsx';
+import { removeAt, replaceAt, withField } from '../list-edit.ts';
+import { ChargesFields } from './charges-fields.tsx';
+import { FeeTableForm } from './fee-table-form.tsx';
+import { newTable } from './new-schedule.ts';
+
+export interface EditionFormProps {
+  readonly edition: FeeEdition;
+  readonly path: readonly PropertyKey[];
+  readonly scheduleName: string;
+  readonly onChange: (edition: FeeEdition, said: string) => void;
+}
+
+/** One price list: when it holds, its tables by price, its charges at any price. */
+export function EditionForm({ edition, path, scheduleName, onChange }: EditionFormProps) {
+  const { tables, charges } = edition;
+  const [root, focusNext] = useFocusNext<HTMLDivElement>();
+  const said = `Changed the fees of ${scheduleName}.`;
+  return (
+    <div class="stack loose" ref={root}>
+      <div class="fields">
+        <DateInput
+          label="Holds from"
+          value={edition.validFrom}
+          hint="Empty: always so far"
+          onCommit={(date) => onChange(withField(edition, 'validFrom', date), `Changed the dates of ${scheduleName}.`)}
+        />
+        <DateInput
+          label="Holds until"
+          value={edition.validTo}
+          hint="That day included. Empty: until further notice"
+          onCommit={(date) => onChange(withField(edition, 'validTo', date), `Changed the dates of ${scheduleName}.`)}
+        />
+      </div>
+      <FaultsAt path={path} exact />
+      {tables.length > 0 && (
+        <p class="quiet small setup-prose">
+          A band holds from its price, that price included, up to the next band. It charges flat plus percent, never
+          less than the least and never more than the most. Enter and the arrow keys go from row to row.
+        </p>
+      )}
+      {tables.map((table, index) => (
+        <FeeTableForm
+          key={index}
+          table={table}
+          path={[...path, 'tables', index]}
+          focusKey={`table-${index}`}
+          onChange={(next, what = said) => onChange({ ...edition, tables: replaceAt(tables, index, next) }, what)}
+          onRemove={() => {
+            focusNext('add-table');
+            onChange(
+              { ...edition, tables: removeAt(tables, index) },
+              `Removed the fee ${table.label} of ${scheduleName}.`,
+            );
+          }}
+        />
+      ))}
+      <p data-focus="add-table">
+        <button
+          type="button"
+          onClick={() => {
+            focusNext(`table-${tables.length}`);
+            onChange(
+              { ...edition, tables: [...tables, newTable(tables.length === 0 ? 'Buy fee' : 'Online fee')] },
+              `Added a fee by price to ${scheduleName}.`,
+            );
+          }}
+        >
+          Add {tables.length === 0 ? 'a' : 'another'} fee by price
+        </button>
+      </p>
+      <ChargesFields
+        charges={charges}
+        path={[...path, 'charges']}
+        onChange={(next, what) => onChange({ ...edition, charges: next }, `${what} of ${scheduleName}.`)}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,21 @@
+import type { FeeEdition } from '../../../src/domain/fees/fee-schedule.ts';
+import type { LocalDate } from '../../../src/domain/time/local-date.ts';
+
+/** When a price list holds, in words. */
+export function editionDates({ validFrom, validTo }: FeeEdition): string {
+  if (validFrom === undefined) return validTo === undefined ? 'at all times' : `until ${validTo}`;
+  return validTo === undefined ? `from ${validFrom}` : `${validFrom} to ${validTo}`;
+}
+
+/** How it stands to today: "holds now", "over", "to come". */
+export function editionState({ validFrom, validTo }: FeeEdition, today: LocalDate): string {
+  if (validTo !== undefined && validTo < today) return 'over';
+  if (validFrom !== undefined && validFrom > today) return 'to come';
+  return 'holds now';
+}
+
+/** Position of the price list that holds today; the last one where none does. */
+export function holdingEdition(editions: readonly FeeEdition[], today: LocalDate): number {
+  const holding = editions.findLastIndex((edition) => editionState(edition, today) === 'holds now');
+  return holding < 0 ? editions.length - 1 : holding;
+}

@@ -1,0 +1,103 @@
+import { useState } from 'preact/hooks';
+import type { FeeSchedule } from '../../../src/domain/fees/fee-schedule.ts';
+import { nextEdition } from '../../../src/domain/fees/next-edition.ts';
+import { setupCautions } from '../../../src/domain/setup/setup-cautions.ts';
+import { dateIn } from '../../../src/domain/time/wall-clock.ts';
+import { TextInput } from '../../../src/ui/text-input.tsx';
+import { useNow } from '../../../src/ui/use-now.ts';
+import { EntryFold } from '../entry-fold.tsx';
+import { FaultsAt } from '../faults-at.tsx';
+import { removeAt, replaceAt } from '../list-edit.ts';
+import { useSetupEdit } from '../setup-edit.ts';
+import { EditionChoice } from './edition-choice.tsx';
+import { EditionForm } from './edition-form.tsx';
+import { holdingEdition } from './edition-words.ts';
+import { NewPriceList } from './new-price-list.tsx';
+import { TrialPrice } from './trial-price.tsx';
+
+export interface ScheduleEntryProps {
+  readonly schedule: FeeSchedule;
+  readonly path: readonly PropertyKey[];
+  readonly openAtFirst: boolean;
+  readonly onChange: (schedule: FeeSchedule, said: string) => void;
+  readonly onRemove: () => void;
+}
+
+/** One schedule: its name, its price lists by date, and what a price pays by the chosen one. */
+export function ScheduleEntry({ schedule, path, openAtFirst, onChange, onRemove }: ScheduleEntryProps) {
+  const { setup } = useSetupEdit();
+  const today = dateIn(setup.store.zone, useNow(60_000));
+  const { editions } = schedule;
+  const [wanted, setWanted] = useState(() => holdingEdition(editions, today));
+  const chosen = Math.min(wanted, editions.length - 1);
+  const edition = editions[chosen];
+  const name = schedule.name === '' ? 'New fee schedule' : schedule.name;
+  const payers = setup.venues.filter((venue) => venue.feeScheduleIds.includes(schedule.id));
+  const cautions = setupCautions(setup).filter((c) => c.section === 'feeSchedules' && c.index === path[1]);
+  const paidAt =
+    payers.length === 0 ? 'not ticked at any venue yet' : `paid at ${payers.map((venue) => venue.name).join(', ')}`;
+
+  return (
+    <EntryFold title={name} summary={paidAt} path={path} openAtFirst={openAtFirst} focusKey={schedule.id}>
+      <div class="fields" data-focus={`${schedule.id}-name`}>
+        <div class="wide">
+          <TextInput
+            label="Name of the schedule"
+            value={schedule.name === '' ? undefined : schedule.name}
+            longest={80}
+            required
+            placeholder="Saltgrass buy fees"
+            onCommit={(next = '') => onChange({ ...schedule, name: next }, `The fee schedule is called ${next}.`)}
+          />
+          <FaultsAt path={[...path, 'name']} />
+        </div>
+      </div>
+      <FaultsAt path={path} exact />
+      {cautions.length > 0 && (
+        <ul class="note warning plain-list">
+          {cautions.map((caution) => (
+            <li key={caution.message}>{caution.message}</li>
+          ))}
+        </ul>
+      )}
+      <EditionChoice editions={editions} chosen={chosen} today={today} onChoose={setWanted} />
+      {edition && (
+        <EditionForm
+          key={chosen}
+          edition={edition}
+          path={[...path, 'editions', chosen]}
+          scheduleName={name}
+          onChange={(next, said) => onChange({ ...schedule, editions: replaceAt(editions, chosen, next) }, said)}
+        />
+      )}
+      {edition && <TrialPrice edition={edition} />}
+      <NewPriceList
+        onStart={(date) => {
+          const next = nextEdition(editions, chosen, date);
+          if (!next.ok) return next.message;
+          setWanted(chosen + 1);
+          onChange(
+            { ...schedule, editions: [...next.value] },
+            `${name} has a new price list from ${date}, to be changed.`,
+          );
+          return undefined;
+        }}
+      />
+      <p class="row">
+        {editions.length > 1 && (
+          <button
+            type="button"
+            onClick={() =>
+              onChange({ ...schedule, editions: removeAt(editions, chosen) }, `Removed a price list of ${name}.`)
+            }
+          >
+            Remove this price list
+          </button>
+        )}
+        <button type="button" onClick={onRemove}>
+          Remove {name}
+        </button>
+      </p>
+    </EntryFold>
+  );
+}

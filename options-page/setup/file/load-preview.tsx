@@ -1,0 +1,91 @@
+import type { Setup } from '../../../src/domain/setup/setup.ts';
+import { setupCautions } from '../../../src/domain/setup/setup-cautions.ts';
+import { type SetupChange, setupChanges } from '../../../src/domain/setup/setup-changes.ts';
+import { useWorkspace } from '../../../src/ui/workspace.ts';
+import { useSetupEdit } from '../setup-edit.ts';
+import { SETUP_PARTS } from '../setup-parts.ts';
+
+export interface LoadPreviewProps {
+  readonly name: string;
+  readonly loaded: Setup;
+  readonly onDone: () => void;
+}
+
+const SHOWN = 12;
+
+/** What a checked file would change, section by section, and the button that does it. */
+export function LoadPreview({ name, loaded, onDone }: LoadPreviewProps) {
+  const { setup } = useWorkspace();
+  const { change, drafts, giveUp } = useSetupEdit();
+  const changes = setupChanges(setup, loaded);
+  const cautions = setupCautions(loaded);
+  if (changes.length === 0) {
+    return (
+      <p class="note">
+        {name} is sound and says exactly what the setup says now. There is nothing to load.{' '}
+        <button type="button" class="plain" onClick={onDone}>
+          Close
+        </button>
+      </p>
+    );
+  }
+  return (
+    <div class="panel stack">
+      <h3>{name} is sound. Loading it would change this:</h3>
+      {SETUP_PARTS.map((part) => {
+        const own = changes.filter((each) => part.sections.some((section) => section === each.section));
+        return own.length === 0 ? null : <ChangeList key={part.id} title={part.title} changes={own} />;
+      })}
+      {cautions.length > 0 && (
+        <ul class="note warning plain-list">
+          {cautions.map(({ place, message }) => (
+            <li key={place + message}>
+              {place}: {message}
+            </li>
+          ))}
+        </ul>
+      )}
+      <div class="row">
+        <button
+          type="button"
+          class="main"
+          onClick={() => {
+            for (const section of drafts.keys()) giveUp(section);
+            change(loaded, `Loaded the setup from ${name}.`);
+            onDone();
+          }}
+        >
+          Load it in place of the present setup
+        </button>
+        <button type="button" onClick={onDone}>
+          Leave the setup as it is
+        </button>
+      </div>
+    </div>
+  );
+}
+
+function ChangeList({ title, changes }: { title: string; changes: readonly SetupChange[] }) {
+  const rest = changes.length - SHOWN;
+  return (
+    <details open={changes.length <= SHOWN}>
+      <summary>
+        <strong>{title}</strong>{' '}
+        <span class="quiet small">{changes.length === 1 ? '1 change' : `${changes.length} changes`}</span>
+      </summary>
+      <ul class="plain-list">
+        {changes.slice(0, rest > 3 ? SHOWN : undefined).map((each) => (
+          <li key={`${each.place} ${each.what}`}>
+            {each.place}: {changeInWords(each)}
+          </li>
+        ))}
+        {rest > 3 && <li>and {rest} more</li>}
+      </ul>
+    </details>
+  );
+}
+
+function changeInWords({ what, before, after }: SetupChange): string {
+  if (before === undefined || after === undefined) return what === 'new' ? 'new' : 'taken out';
+  return `${before} becomes ${after}`;
+}

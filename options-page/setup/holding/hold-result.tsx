@@ -1,0 +1,46 @@
+import { holdFactors } from '../../../src/domain/carrying/hold-factors.ts';
+import { cents } from '../../../src/domain/money/cents.ts';
+import { formatMoney } from '../../../src/domain/money/format-money.ts';
+import { factorOf } from '../../../src/domain/money/rounding.ts';
+import type { Carrying } from '../../../src/domain/setup/carrying.ts';
+
+const TEN_THOUSAND = cents(1_000_000);
+
+/** What the terms above come to, in the two figures that every max bid uses. */
+export function HoldResult({ carrying }: { carrying: Carrying }) {
+  const hold = holdFactors(carrying);
+  const days = Number(hold.expectedDays.toFixed(1)).toLocaleString('en-US');
+  return (
+    <section class="panel stack" aria-live="polite">
+      <h2>What it comes to</h2>
+      <dl class="setup-facts">
+        <div>
+          <dt>Expected days to sell</dt>
+          <dd class="figure">{days}</dd>
+        </div>
+        <div>
+          <dt>On $10,000 of own cash</dt>
+          <dd class="figure">{formatMoney(factorOf(TEN_THOUSAND, hold.cashFactor))}</dd>
+        </div>
+        {carrying.floorPlan && (
+          <div>
+            <dt>On $10,000 advanced</dt>
+            <dd class="figure">{formatMoney(factorOf(TEN_THOUSAND, hold.floorFactor))}</dd>
+          </div>
+        )}
+        <div>
+          <dt>On every car besides</dt>
+          <dd class="figure">{formatMoney(hold.flatHold)}</dd>
+        </div>
+      </dl>
+      <p class="quiet small setup-prose">
+        {carrying.daysToSell.kind === 'median'
+          ? 'The expected days are more than the median, because the slow sellers stand for long, up to the day they are wholesaled. '
+          : ''}
+        {carrying.floorPlan
+          ? 'What is paid back to the lender early is counted at the price of own cash from that day on.'
+          : 'Without a floor plan every dollar is your own.'}
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,88 @@
+import { useRef } from 'preact/hooks';
+import { ZERO } from '../../../src/domain/money/cents.ts';
+import { formatMoney } from '../../../src/domain/money/format-money.ts';
+import { PPM, ppm } from '../../../src/domain/money/rate.ts';
+import type { Carrying, FloorPlan } from '../../../src/domain/setup/carrying.ts';
+import { CheckInput } from '../../../src/ui/check-input.tsx';
+import { MoneyInput } from '../../../src/ui/money-input.tsx';
+import { RateInput } from '../../../src/ui/rate-input.tsx';
+import { PartFrame } from '../part-frame.tsx';
+import { useSetupEdit } from '../setup-edit.ts';
+import type { SetupPart } from '../setup-parts.ts';
+import { DaysFields } from './days-fields.tsx';
+import { FloorPlanFields } from './floor-plan-fields.tsx';
+import { HoldResult } from './hold-result.tsx';
+
+/** An invented line to start from; the lender's own terms replace it. */
+const FIRST_PLAN: FloorPlan = {
+  annualRatePpm: ppm(90_000),
+  dayCount: 'actual/365',
+  advancePpm: ppm(PPM),
+  advanceOnFees: false,
+  unitFeeCents: ZERO,
+  curtailments: [],
+};
+
+/** How long a car sits, and what the money in it costs meanwhile. */
+export function HoldingPart({ part }: { part: SetupPart }) {
+  const { setup, change } = useSetupEdit();
+  const { carrying } = setup;
+  // Turned off and on again, the plan comes back as it was.
+  const lastPlan = useRef(carrying.floorPlan ?? FIRST_PLAN);
+  if (carrying.floorPlan !== undefined) lastPlan.current = carrying.floorPlan;
+  const commit = (set: Partial<Carrying>, said: string) => change({ carrying: { ...carrying, ...set } }, said);
+  const switchPlan = (on: boolean) => {
+    const { floorPlan: _old, ...cashOnly } = carrying;
+    change(
+      { carrying: on ? { ...cashOnly, floorPlan: lastPlan.current } : cashOnly },
+      on ? 'The floor plan counts.' : 'Every car counts as paid from cash.',
+    );
+  };
+  return (
+    <PartFrame
+      part={part}
+      intro="Until a car sells, money is tied up in it. A max bid counts what that costs, for as long as cars usually take."
+      caution="A floor plan’s terms are the lender’s: go by the agreement and the statements, and leave how it is booked to an accountant."
+    >
+      <DaysFields carrying={carrying} onChange={commit} />
+      <fieldset class="stack">
+        <legend>Own cash and the lot</legend>
+        <div class="fields">
+          <RateInput
+            label="Price of own cash, a year"
+            value={carrying.cashAnnualRatePpm}
+            most={1000}
+            required
+            hint="What it would earn elsewhere, or cost to borrow"
+            onCommit={(cashAnnualRatePpm = ppm(0)) => commit({ cashAnnualRatePpm }, 'Changed the price of own cash.')}
+          />
+          <MoneyInput
+            label="Place on the lot, a day"
+            value={carrying.lotCentsPerDay}
+            required
+            hint="Rent, insurance, washing, for one car"
+            onCommit={(lotCentsPerDay = ZERO) =>
+              commit({ lotCentsPerDay }, `A place on the lot: ${formatMoney(lotCentsPerDay)} a day.`)
+            }
+          />
+        </div>
+      </fieldset>
+      <fieldset class="stack">
+        <legend>Floor plan</legend>
+        <CheckInput
+          label="A lender pays for cars until they sell"
+          value={carrying.floorPlan !== undefined}
+          onCommit={switchPlan}
+        />
+        {carrying.floorPlan && (
+          <FloorPlanFields
+            plan={carrying.floorPlan}
+            path={['carrying', 'floorPlan']}
+            onChange={(floorPlan) => commit({ floorPlan }, 'Changed the floor plan.')}
+          />
+        )}
+      </fieldset>
+      <HoldResult carrying={carrying} />
+    </PartFrame>
+  );
+}

@@ -1,0 +1,116 @@
+import { PPM, ppm } from '../../src/domain/money/rate.ts';
+import type { TitleBrand } from '../../src/domain/setup/money-rules.ts';
+import { CheckInput } from '../../src/ui/check-input.tsx';
+import { RateInput } from '../../src/ui/rate-input.tsx';
+import { TextInput } from '../../src/ui/text-input.tsx';
+import { useFocusNext } from '../../src/ui/use-focus-next.ts';
+import { useWorkspace } from '../../src/ui/workspace.ts';
+import { FaultsAt } from './faults-at.tsx';
+import { freshId } from './fresh-id.ts';
+import { removeAt, replaceAt, withField } from './list-edit.ts';
+import { PartFrame } from './part-frame.tsx';
+import { useSetupEdit } from './setup-edit.ts';
+import type { SetupPart } from './setup-parts.ts';
+
+/** The states a title can be in, and what each leaves of a clean car's retail. */
+export function TitlesPart({ part }: { part: SetupPart }) {
+  const { lots } = useWorkspace();
+  const { setup, change } = useSetupEdit();
+  const { titles } = setup;
+  const [root, focusNext] = useFocusNext<HTMLDivElement>();
+
+  const add = () => {
+    const title: TitleBrand = { id: freshId('title'), name: '', keepsPpm: ppm(700_000), floorable: false };
+    focusNext(title.id);
+    change({ titles: [...titles, title] }, 'Added a title.');
+  };
+  const remove = (index: number, title: TitleBrand) => {
+    const used = lots.filter((lot) => lot.facts.titleId === title.id).length;
+    const lotsSay = used === 0 ? '' : ` ${used === 1 ? '1 lot names' : `${used} lots name`} it and will need another.`;
+    focusNext(titles[index + 1]?.id ?? 'add');
+    change({ titles: removeAt(titles, index) }, `Removed the title ${title.name}.${lotsSay}`);
+  };
+
+  return (
+    <PartFrame
+      part={part}
+      intro="A branded title lowers what a car retails for, and often keeps it off the floor plan. A lot that names none is taken as clean."
+      caution="What must be disclosed about a brand, and which papers it takes, is law and differs by state. Ask the state’s agency or a licensed adviser; the notes here are your own reminders."
+    >
+      <div class="stack" ref={root}>
+        {titles.length === 0 && (
+          <p class="setup-prose">
+            No title is described. An invented example: <strong>Rebuilt</strong> keeps 75 % of clean retail, can’t be
+            floor-planned, and needs an inspection form.
+          </p>
+        )}
+        {titles.map((title, index) => (
+          <TitleFields
+            key={title.id}
+            title={title}
+            path={['titles', index]}
+            onChange={(next, said) => change({ titles: replaceAt(titles, index, next) }, said)}
+            onRemove={() => remove(index, title)}
+          />
+        ))}
+        <p data-focus="add">
+          <button type="button" onClick={add}>
+            Add a title
+          </button>
+        </p>
+      </div>
+    </PartFrame>
+  );
+}
+
+interface TitleFieldsProps {
+  readonly title: TitleBrand;
+  readonly path: readonly PropertyKey[];
+  readonly onChange: (title: TitleBrand, said: string) => void;
+  readonly onRemove: () => void;
+}
+
+function TitleFields({ title, path, onChange, onRemove }: TitleFieldsProps) {
+  const name = title.name === '' ? 'New title' : title.name;
+  const said = `Changed the title ${name}.`;
+  return (
+    <fieldset class="panel stack" data-focus={title.id}>
+      <legend class="visually-hidden">{name}</legend>
+      <div class="fields">
+        <TextInput
+          label="Name"
+          value={title.name === '' ? undefined : title.name}
+          longest={80}
+          required
+          placeholder="Rebuilt"
+          onCommit={(next = '') => onChange({ ...title, name: next }, `The title is called ${next}.`)}
+        />
+        <RateInput
+          label="Keeps of clean retail"
+          value={title.keepsPpm}
+          required
+          hint={title.keepsPpm === PPM ? 'All of it' : undefined}
+          onCommit={(keepsPpm = ppm(PPM)) => onChange({ ...title, keepsPpm }, said)}
+        />
+        <TextInput
+          label="Papers to have"
+          value={title.paper}
+          longest={400}
+          wide
+          onCommit={(paper) => onChange(withField(title, 'paper', paper), said)}
+        />
+      </div>
+      <div class="row apart">
+        <CheckInput
+          label="Can go on the floor plan"
+          value={title.floorable}
+          onCommit={(floorable) => onChange({ ...title, floorable }, said)}
+        />
+        <button type="button" class="plain" onClick={onRemove} aria-label={`Remove ${name}`}>
+          Remove
+        </button>
+      </div>
+      <FaultsAt path={path} />
+    </fieldset>
+  );
+}

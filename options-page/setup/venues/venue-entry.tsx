@@ -1,0 +1,89 @@
+import { formatMoney } from '../../../src/domain/money/format-money.ts';
+import { setupCautions } from '../../../src/domain/setup/setup-cautions.ts';
+import type { Venue } from '../../../src/domain/setup/venue.ts';
+import { CheckList } from '../../../src/ui/check-list.tsx';
+import { TextInput } from '../../../src/ui/text-input.tsx';
+import { ZoneInput } from '../../../src/ui/zone-input.tsx';
+import { EntryFold } from '../entry-fold.tsx';
+import { FaultsAt } from '../faults-at.tsx';
+import { useSetupEdit } from '../setup-edit.ts';
+import { IncrementsTable } from './increments-table.tsx';
+import { transportCost } from './transport-cost.ts';
+import { TransportFields } from './transport-fields.tsx';
+
+export interface VenueEntryProps {
+  readonly venue: Venue;
+  readonly path: readonly PropertyKey[];
+  readonly openAtFirst: boolean;
+  readonly onChange: (venue: Venue, said: string) => void;
+  readonly onRemove: () => void;
+}
+
+export function VenueEntry({ venue, path, openAtFirst, onChange, onRemove }: VenueEntryProps) {
+  const { setup } = useSetupEdit();
+  const name = venue.name === '' ? 'New venue' : venue.name;
+  const cautions = setupCautions(setup).filter((c) => c.section === 'venues' && c.index === path[1]);
+  return (
+    <EntryFold title={name} summary={summaryOf(venue)} path={path} openAtFirst={openAtFirst} focusKey={venue.id}>
+      <div class="fields">
+        <div data-focus={`${venue.id}-name`}>
+          <TextInput
+            label="Name"
+            value={venue.name === '' ? undefined : venue.name}
+            longest={80}
+            required
+            placeholder="Saltgrass, west yard"
+            onCommit={(next = '') => onChange({ ...venue, name: next }, `The venue is called ${next}.`)}
+          />
+          <FaultsAt path={[...path, 'name']} />
+        </div>
+        <ZoneInput
+          label="Time zone of its sales"
+          value={venue.zone}
+          storeZone={setup.store.zone}
+          onCommit={(zone) => onChange({ ...venue, zone }, `${name} sells in the zone ${zone}.`)}
+        />
+      </div>
+      <FaultsAt path={path} exact />
+      {cautions.length > 0 && (
+        <ul class="note warning plain-list">
+          {cautions.map((caution) => (
+            <li key={caution.message}>{caution.message}</li>
+          ))}
+        </ul>
+      )}
+      <CheckList
+        legend="Fees a buyer pays here"
+        value={venue.feeScheduleIds}
+        choices={setup.feeSchedules.map((schedule) => ({ value: schedule.id, label: schedule.name || 'New schedule' }))}
+        empty={
+          <p>
+            No fee schedule is described yet. <a href="#/setup/fees">Add the buy fees</a>, then tick them here.
+          </p>
+        }
+        onCommit={(feeScheduleIds) => onChange({ ...venue, feeScheduleIds }, `Changed the fees paid at ${name}.`)}
+      />
+      <IncrementsTable
+        increments={venue.increments}
+        path={[...path, 'increments']}
+        onChange={(increments) => onChange({ ...venue, increments }, `Changed the steps of ${name}.`)}
+      />
+      <TransportFields
+        transport={venue.transport}
+        onChange={(transport) => onChange({ ...venue, transport }, `Changed the transport from ${name}.`)}
+      />
+      <p>
+        <button type="button" onClick={onRemove}>
+          Remove {name}
+        </button>
+      </p>
+    </EntryFold>
+  );
+}
+
+function summaryOf({ zone, increments, transport }: Venue): string {
+  const first = increments[0];
+  const steps =
+    first === undefined ? '' : `, steps of ${formatMoney(first.stepCents)}${increments.length > 1 ? ' and more' : ''}`;
+  return `${zone}${steps}, transport ${formatMoney(transportCost(transport))}`;
+}
