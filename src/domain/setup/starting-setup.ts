@@ -1,5 +1,6 @@
+import { STARTING_TITLES } from '../claims/starting-titles.ts';
 import { cents } from '../money/cents.ts';
-import { PPM, ppm } from '../money/rate.ts';
+import { ppm } from '../money/rate.ts';
 import type { LocalTime } from '../time/local-date.ts';
 import type { Zone } from '../time/zone.ts';
 import { type Setup, setupSectionsSchema } from './setup.ts';
@@ -14,7 +15,7 @@ export function startingSetup(zone: Zone): Setup {
     store: { name: '', zone },
     venues: [],
     feeSchedules: [],
-    titles: [{ id: 'clean', name: 'Clean', keepsPpm: ppm(PPM), floorable: true }],
+    titles: STARTING_TITLES,
     rules: { dollarsCents: cents(150_000), lossChancePpm: ppm(250_000) },
     costs: {},
     undone: {},
