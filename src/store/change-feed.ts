@@ -9,8 +9,10 @@ export interface ChangeFeed {
   close(): void;
 }
 
-/** How long changes are gathered before listeners are called, in milliseconds: an import is hundreds of writes. */
+/** How long changes are gathered before listeners are called, in milliseconds. */
 const GATHER = 40;
+/** The same for changes to many lots: an import is hundreds of writes, and each reading of all lots takes its time. */
+const GATHER_MANY = 400;
 
 /** What a feed needs of a BroadcastChannel. */
 export interface Channel {
@@ -31,14 +33,15 @@ export function changeFeed(openChannel: (() => Channel) | null): ChangeFeed {
 
   function gather(change: StoreChange): void {
     gathered = gathered === null ? change : bothChanges(gathered, change);
-    timer ??= setTimeout(deliver, GATHER);
+    timer ??= setTimeout(deliver, change.lots === 'many' ? GATHER_MANY : GATHER);
   }
 
   function deliver(): void {
     const change = gathered;
     gathered = null;
     timer = undefined;
-    if (change !== null) for (const listener of [...listeners]) listener(change);
+    // Each in a task of its own, so that one that throws is reported and the others are still called.
+    if (change !== null) for (const listener of listeners) queueMicrotask(() => listener(change));
   }
 
   // Only our own pages and background can open a channel of this origin, so the message is one of ours.

@@ -98,7 +98,7 @@ export interface Store {
   /** Makes the views again from the journal. Never needed after a crash; for a user who doubts what he sees. */
   rebuildViews(): Promise<Outcome<Views>>;
 
-  /** Calls back after changes by anyone, here or in another tab, gathered over some 40 ms. Returns how to stop. */
+  /** Calls back after changes by anyone, here or in another tab, gathered over 40 ms (400 ms for many lots). Returns how to stop. */
   subscribe(listener: (change: StoreChange) => void): () => void;
   close(): void;
 }
