@@ -14,7 +14,9 @@ export interface Bundle {
 
 const BACKGROUND = { background: 'src/background/main.ts' };
 const PAGES = { 'popup/main': 'src/popup/main.tsx', 'options-page/main': 'options-page/main.tsx' };
-const READER = { 'capture/inject': 'src/capture/inject.ts' };
+const READER: Record<string, string> = existsSync('src/capture/inject.ts')
+  ? { 'capture/inject': 'src/capture/inject.ts' }
+  : {};
 const HTML = { 'popup/popup.html': 'src/popup/popup.html', 'options-page/index.html': 'options-page/index.html' };
 const ICON_SIZES = [16, 32, 48, 128];
 

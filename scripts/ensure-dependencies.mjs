@@ -1,16 +1,12 @@
 import { spawnSync } from 'node:child_process';
-import { createHash } from 'node:crypto';
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 
-const STAMP = 'node_modules/.installed-for';
+/** What npm writes as the last thing of an installation: what lies in node_modules. */
+const INSTALLED = 'node_modules/.package-lock.json';
 
-/**
- * Installs the packages of package-lock.json unless exactly these are installed for this Node version already.
- * Ends the process with a sentence when npm fails.
- */
+/** Installs the packages of package-lock.json unless just these are there. Ends the process with a sentence on failure. */
 export function ensureDependencies() {
-  const wanted = createHash('sha256').update(readFileSync('package-lock.json')).update(process.version).digest('hex');
-  if (existsSync(STAMP) && readFileSync(STAMP, 'utf8') === wanted) return;
+  if (existsSync(INSTALLED) && sameVersions(packagesOf('package-lock.json'), packagesOf(INSTALLED))) return;
 
   console.log('Installing the npm packages …');
   // Under NODE_ENV=production npm would leave out the tools without --include=dev.
@@ -25,5 +21,16 @@ export function ensureDependencies() {
     console.error(`The npm packages could not be installed${error ? ` (${error.message})` : ''}. See the lines above.`);
     process.exit(1);
   }
-  writeFileSync(STAMP, wanted);
+}
+
+function packagesOf(lockFile) {
+  return JSON.parse(readFileSync(lockFile, 'utf8')).packages;
+}
+
+/** What is optional (a program for another system, mostly) may be missing, but not be another version. */
+function sameVersions(wanted, installed) {
+  return Object.entries(wanted).every(([place, { version, optional }]) => {
+    if (place === '') return true;
+    return place in installed ? installed[place].version === version : optional === true;
+  });
 }

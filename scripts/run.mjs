@@ -34,7 +34,13 @@ if (!Object.hasOwn(TASKS, task)) {
 
 ensureDependencies();
 const { run } = await loadTypescript(TASKS[task]);
-process.exit(await run(flags, loadTypescript));
+process.exit(await run(flags, loadTypescript).catch(asCode));
+
+/** An error that we threw says in its message what to do; any other is a mistake of ours, and where it happened helps. */
+function asCode(error) {
+  console.error(error?.constructor === Error ? error.message : error);
+  return 1;
+}
 
 function fail(sentence) {
   console.error(sentence);

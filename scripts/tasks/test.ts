@@ -1,7 +1,7 @@
-import { sweepLeftovers } from '../../tests/browser/drivers/temporary-folder.ts';
 import { ensureBrowser } from '../ensure-browser.ts';
 import { runLanes } from '../step.ts';
 import { BROWSER_STEP, BUILD_STEPS, STATIC_STEPS, UNIT_STEP, ZONE_STEP } from '../steps.ts';
+import { sweepLeftovers } from '../temporary-folder.ts';
 
 /**
  * `npm test`: everything, on a fresh checkout too. The last line says `N passed, N failed`; the exit code is 1 when

@@ -10,7 +10,8 @@ export const ROOMS = {
   'src/store': ['src/domain', 'src/journal'],
   'src/capture': ['src/domain', 'src/journal'],
   'src/intake': ['src/domain', 'src/journal'],
-  'src/ui': ['src/domain', 'src/journal'],
+  'src/demo': ['src/domain', 'src/journal'],
+  'src/ui': ['src/domain', 'src/journal', 'src/store'],
   'src/background': [
     'src/domain',
     'src/journal',
@@ -39,6 +40,7 @@ export const ROOMS = {
     'src/capture',
     'src/intake',
     'src/ui',
+    'src/demo',
   ],
 } as const satisfies Record<string, readonly string[]>;
 

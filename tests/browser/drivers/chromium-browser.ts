@@ -1,10 +1,10 @@
-import { type BrowserContext, type CDPSession, chromium, type Worker } from 'playwright-core';
+import type { BrowserContext, CDPSession, Worker } from 'playwright-core';
 import { TEST_CHROMIUM_ID } from '../../../manifest/test-identity.ts';
-import { ensureBrowser } from '../../../scripts/ensure-browser.ts';
+import { launchChromium } from '../../../scripts/launch-chromium.ts';
+import { removeFolder, temporaryFolder } from '../../../scripts/temporary-folder.ts';
 import type { Browser, Page, Popup } from './browser.ts';
 import { ChromiumPage } from './chromium-page.ts';
 import { ChromiumPopup } from './chromium-popup.ts';
-import { removeFolder, temporaryFolder } from './temporary-folder.ts';
 import { waitUntil } from './wait-until.ts';
 
 const ORIGIN = `chrome-extension://${TEST_CHROMIUM_ID}/`;
@@ -37,14 +37,11 @@ class ChromiumBrowser implements Browser {
   }
 
   async start(): Promise<void> {
-    const context = await chromium.launchPersistentContext(this.#profile, {
-      executablePath: ensureBrowser('chromium'),
-      headless: true,
-      // As root, which is what test machines often are, Chromium does not start with its sandbox.
-      chromiumSandbox: process.getuid?.() !== 0,
-      viewport: { width: 1280, height: 800 },
-      args: [`--disable-extensions-except=${this.#folder}`, `--load-extension=${this.#folder}`],
-      env: { ...process.env, ...(this.#timeZone ? { TZ: this.#timeZone } : {}) },
+    const context = await launchChromium({
+      profile: this.#profile,
+      extension: this.#folder,
+      window: false,
+      timeZone: this.#timeZone,
     });
     context.on('console', (message) => {
       const from = message.location().url || message.page()?.url() || ORIGIN;

@@ -2,13 +2,13 @@ import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { GECKO_ID } from '../../../manifest/manifest.ts';
 import { TEST_FIREFOX_HOST } from '../../../manifest/test-identity.ts';
+import { removeFolder, temporaryFolder } from '../../../scripts/temporary-folder.ts';
 import type { Browser, Page, Popup } from './browser.ts';
 import { FirefoxPage } from './firefox-page.ts';
 import { FirefoxPopup } from './firefox-popup.ts';
 import { downloadFolder, type FirefoxProcess, startFirefoxProcess } from './firefox-process.ts';
 import type { Marionette } from './marionette.ts';
 import { packZip } from './pack-zip.ts';
-import { removeFolder, temporaryFolder } from './temporary-folder.ts';
 import { waitUntil } from './wait-until.ts';
 
 const ORIGIN = `moz-extension://${TEST_FIREFOX_HOST}/`;

@@ -2,7 +2,7 @@ import path from 'node:path';
 import type { TestProject } from 'vitest/node';
 import type { BrowserName } from '../../../manifest/manifest.ts';
 import { bundleExtension, writePackage } from '../../../scripts/build-extension.ts';
-import { removeFolder, sweepLeftovers, temporaryFolder } from './temporary-folder.ts';
+import { removeFolder, sweepLeftovers, temporaryFolder } from '../../../scripts/temporary-folder.ts';
 
 declare module 'vitest' {
   interface ProvidedContext {

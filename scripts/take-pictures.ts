@@ -1,0 +1,57 @@
+import { mkdir } from 'node:fs/promises';
+import path from 'node:path';
+import type { BrowserContext, Page } from 'playwright-core';
+import { TEST_CHROMIUM_ID } from '../manifest/test-identity.ts';
+import { DEMO_SCREENS, DEMO_VIEWS, FIRST_LOT } from './demo-screens.ts';
+
+const ORIGIN = `chrome-extension://${TEST_CHROMIUM_ID}/`;
+
+/** Opens the companion page, loads the demo scenario unless there are lots already, and waits for the watchlist. */
+export async function openDemo(context: BrowserContext): Promise<Page> {
+  const page = context.pages()[0] ?? (await context.newPage());
+  await page.goto(`${ORIGIN}options-page/index.html#/demo-load`);
+  const listed = page.waitForSelector('a[href^="#/lot/"]', { timeout: 60_000 });
+  // Where the demo finds something already there it says so, and the list is one step away.
+  const taken = page.waitForSelector('main a[href="#/lots"]', { timeout: 60_000 }).then((link) => link.click());
+  await Promise.any([listed, taken]);
+  await listed;
+  return page;
+}
+
+/** Writes a picture of every screen in every view into `folder`; gives back what the pages complained of meanwhile. */
+export async function takePictures(context: BrowserContext, folder: string): Promise<readonly string[]> {
+  await mkdir(folder, { recursive: true });
+  const complaints: string[] = [];
+  context.on('weberror', (failure) => complaints.push(String(failure.error())));
+  context.on('console', (message) => {
+    if (message.type() === 'error') complaints.push(message.text());
+  });
+  const page = await openDemo(context);
+  const href = await page.getAttribute('a[href^="#/lot/"]', 'href');
+  const firstLot = href?.split('/').at(-1) ?? '';
+  for (const screen of DEMO_SCREENS) {
+    // A new document for each, so that no screen's picture depends on the one before.
+    await page.goto('about:blank');
+    await page.goto(ORIGIN + screen.address.replace(FIRST_LOT, firstLot));
+    for (const view of DEMO_VIEWS) {
+      await page.setViewportSize({ width: view.width, height: view.height });
+      await page.emulateMedia({ colorScheme: view.dark ? 'dark' : 'light', media: view.print ? 'print' : 'screen' });
+      await settle(page);
+      await page.screenshot({ path: path.join(folder, `${screen.name}-${view.name}.png`), fullPage: true });
+    }
+  }
+  return complaints;
+}
+
+/** Waits until the page has its data and its font, and has been drawn anew. */
+async function settle(page: Page): Promise<void> {
+  await page.waitForLoadState('networkidle');
+  // What is still opening or loading says so in a status or is marked as busy.
+  await page.waitForFunction(
+    () => document.querySelector('#opening, .popup-opening, [aria-busy="true"], main > [role="status"]') === null,
+  );
+  await page.evaluate(async () => {
+    await document.fonts.ready;
+    await new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
+  });
+}
