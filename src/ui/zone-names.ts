@@ -47,7 +47,7 @@ export function readZone(text: string): Outcome<Zone> {
   if (choices.length > 0) {
     return refuse(
       'several',
-      `Several zones go by that name: ${choices.join(', ')}. They differ in daylight saving; write one of them.`,
+      `Several zones go by that name: ${choices.join(', ')}. Write one of them.`,
     );
   }
   return refuse(

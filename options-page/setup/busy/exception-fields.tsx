@@ -1,9 +1,8 @@
 import { useState } from 'preact/hooks';
-import { weekdayWord } from '../../../src/domain/setup/setup-words.ts';
 import type { RushException } from '../../../src/domain/setup/store.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
-import { weekdayOf } from '../../../src/domain/time/wall-clock.ts';
 import { DateInput } from '../../../src/ui/date-input.tsx';
+import { dayInWords } from '../../../src/ui/date-words.ts';
 import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
 import { removeAt, replaceAt } from '../list-edit.ts';
 import { ExceptionEntry } from './exception-entry.tsx';
@@ -27,7 +26,7 @@ export function ExceptionFields({ exceptions, path, onChange }: ExceptionFieldsP
     setDate(undefined);
     focusNext(date);
     const next = [...exceptions, { date, note: '', hours }].sort((a, b) => (a.date < b.date ? -1 : 1));
-    return onChange(next, `${dateInWords(date)} differs from its weekday.`);
+    return onChange(next, `${dayInWords(date)} differs from its weekday.`);
   };
   return (
     <fieldset class="stack" ref={root}>
@@ -41,14 +40,14 @@ export function ExceptionFields({ exceptions, path, onChange }: ExceptionFieldsP
         <ExceptionEntry
           key={exception.date}
           exception={exception}
-          title={dateInWords(exception.date)}
+          title={dayInWords(exception.date)}
           path={[...path, index]}
           onChange={(next) =>
-            onChange(replaceAt(exceptions, index, next), `Changed the hours of ${dateInWords(exception.date)}.`)
+            onChange(replaceAt(exceptions, index, next), `Changed the hours of ${dayInWords(exception.date)}.`)
           }
           onRemove={() => {
             focusNext('date');
-            onChange(removeAt(exceptions, index), `${dateInWords(exception.date)} is like its weekday again.`);
+            onChange(removeAt(exceptions, index), `${dayInWords(exception.date)} is like its weekday again.`);
           }}
         />
       ))}
@@ -76,5 +75,3 @@ export function ExceptionFields({ exceptions, path, onChange }: ExceptionFieldsP
     </fieldset>
   );
 }
-
-const dateInWords = (date: LocalDate) => `${weekdayWord(weekdayOf(date))} ${date}`;

@@ -1,10 +1,13 @@
 import type { FeeEdition } from '../../../src/domain/fees/fee-schedule.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
+import { dateInWords } from '../../../src/ui/date-words.ts';
 
 /** When a price list holds, in words. */
 export function editionDates({ validFrom, validTo }: FeeEdition): string {
-  if (validFrom === undefined) return validTo === undefined ? 'at all times' : `until ${validTo}`;
-  return validTo === undefined ? `from ${validFrom}` : `${validFrom} to ${validTo}`;
+  if (validFrom === undefined) return validTo === undefined ? 'at all times' : `until ${dateInWords(validTo)}`;
+  return validTo === undefined
+    ? `from ${dateInWords(validFrom)}`
+    : `${dateInWords(validFrom)} to ${dateInWords(validTo)}`;
 }
 
 /** How it stands to today: "holds now", "over", "to come". */

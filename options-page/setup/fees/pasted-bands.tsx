@@ -6,7 +6,7 @@ import { percentInWords } from '../../../src/domain/setup/value-words.ts';
 export function PastedBands({ bands, complete }: { bands: readonly ReadBand[]; complete: boolean }) {
   return (
     <div class="scroll-x">
-      <table class="ledger">
+      <table class="ledger setup-table">
         <caption class="small quiet">{complete ? 'Read as' : 'Read so far'}</caption>
         <thead>
           <tr>

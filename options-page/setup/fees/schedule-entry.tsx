@@ -3,6 +3,7 @@ import type { FeeSchedule } from '../../../src/domain/fees/fee-schedule.ts';
 import { nextEdition } from '../../../src/domain/fees/next-edition.ts';
 import { setupCautions } from '../../../src/domain/setup/setup-cautions.ts';
 import { dateIn } from '../../../src/domain/time/wall-clock.ts';
+import { dateInWords } from '../../../src/ui/date-words.ts';
 import { TextInput } from '../../../src/ui/text-input.tsx';
 import { useNow } from '../../../src/ui/use-now.ts';
 import { EntryFold } from '../entry-fold.tsx';
@@ -78,7 +79,7 @@ export function ScheduleEntry({ schedule, path, openAtFirst, onChange, onRemove 
           setWanted(chosen + 1);
           onChange(
             { ...schedule, editions: [...next.value] },
-            `${name} has a new price list from ${date}, to be changed.`,
+            `${name} has a new price list from ${dateInWords(date)}, to be changed.`,
           );
           return undefined;
         }}

@@ -86,6 +86,6 @@ function ChangeList({ title, changes }: { title: string; changes: readonly Setup
 }
 
 function changeInWords({ what, before, after }: SetupChange): string {
-  if (before === undefined || after === undefined) return what === 'new' ? 'new' : 'taken out';
-  return `${before} becomes ${after}`;
+  if (before !== undefined && after !== undefined) return `${before} becomes ${after}`;
+  return { new: 'new', gone: 'taken out', changed: 'changed' }[what];
 }

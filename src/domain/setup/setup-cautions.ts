@@ -59,17 +59,19 @@ function editionCautions(setup: Setup): readonly SetupCaution[] {
     return [
       ...(overlap === undefined
         ? []
-        : [at(`Two editions hold ${overlap}; the one that starts later is used. End the older one the day before.`)]),
+        : [
+            at(`Two price lists hold ${overlap}; the one that starts later is used. End the older one the day before.`),
+          ]),
       ...empty.map((e) =>
         at(
-          `The edition${e.validFrom === undefined ? '' : ` from ${e.validFrom}`} has no table and no charge, so it costs nothing.`,
+          `The price list${e.validFrom === undefined ? '' : ` from ${e.validFrom}`} has no table and no charge, so it costs nothing.`,
         ),
       ),
     ];
   });
 }
 
-/** From when two editions hold at once, in words; undefined when no two do. */
+/** From when two price lists hold at once, in words; undefined when no two do. */
 function firstOverlap(editions: readonly FeeEdition[]): string | undefined {
   const inOrder = editions.toSorted((a, b) => ((a.validFrom ?? '') < (b.validFrom ?? '') ? -1 : 1));
   let latestEnd: string | undefined;

@@ -14,8 +14,8 @@ export interface SetupChange {
 }
 
 /**
- * What would be different if `after` took the place of `before`, in the order of the sections. Entries with an id are
- * paired by it, so that moving a venue down the list is no change to it; other lists are paired by position.
+ * What would be different if `after` took the place of `before`, in the order of the sections. Entries that have
+ * a name of their own are paired by it, so that moving a venue down the list is no change to it; bands by position.
  */
 export function setupChanges(before: Setup, after: Setup): readonly SetupChange[] {
   const changes: SetupChange[] = [];
@@ -35,7 +35,8 @@ function compare(oldPath: Path, newPath: Path, before: unknown, after: unknown, 
   const section = String(newPath[0]);
   const key = String(newPath.at(-1));
   if (was === undefined || is === undefined) {
-    const plain = isPlain(was ?? is);
+    // An element of a list is named by its place; only a field has values worth telling.
+    const plain = isPlain(was ?? is) && typeof newPath.at(-1) !== 'number';
     changes.push({
       section,
       place: is === undefined ? placeInWords(oldPath, before) : placeInWords(newPath, after),
@@ -52,20 +53,35 @@ function compare(oldPath: Path, newPath: Path, before: unknown, after: unknown, 
   }
 }
 
-const isPlain = (value: unknown) => typeof value !== 'object' || value === null;
+/** Told with both its values; a list of figures is one value. */
+const isPlain = (value: unknown): boolean =>
+  Array.isArray(value)
+    ? value.length > 0 && value.every((each) => typeof each === 'number')
+    : typeof value !== 'object' || value === null;
 
 /** Which part of the one belongs to which part of the other. */
 function pairs(was: unknown, is: unknown): readonly (readonly [PropertyKey, PropertyKey])[] {
   if (!Array.isArray(was) || !Array.isArray(is)) {
     return [...new Set([...Object.keys(Object(was)), ...Object.keys(Object(is))])].map((key) => [key, key]);
   }
-  const keyed = [...was, ...is].every((element) => typeof valueAt(element, 'id') === 'string');
-  if (!keyed) return Array.from({ length: Math.max(was.length, is.length) }, (_, i) => [i, i]);
-  const ids = [...new Set([...is, ...was].map((element) => valueAt(element, 'id')))];
-  const position = (list: readonly unknown[], id: unknown) => {
-    const at = list.findIndex((element) => valueAt(element, 'id') === id);
+  const key = keyOf([...was, ...is]);
+  if (key === undefined) return Array.from({ length: Math.max(was.length, is.length) }, (_, i) => [i, i]);
+  const ids = [...new Set([...is, ...was].map(key))];
+  const position = (list: readonly unknown[], id: string) => {
+    const at = list.findIndex((element) => key(element) === id);
     // A position past the end leads to nothing, which reads as "new" or "gone".
     return at < 0 ? list.length : at;
   };
   return ids.map((id) => [position(was, id), position(is, id)]);
+}
+
+/** By what the elements of a list are told apart, where they can be: else a row put in front would change all others. */
+function keyOf(elements: readonly unknown[]): ((element: unknown) => string) | undefined {
+  if (elements.every((element) => typeof element === 'string')) return String;
+  for (const name of ['id', 'date', 'label']) {
+    const names = elements.map((element) => valueAt(element, name));
+    if (names.every((each) => typeof each === 'string')) return (element) => String(valueAt(element, name));
+  }
+  if (elements.every((element) => valueAt(element, 'weekday') !== undefined)) return (hours) => JSON.stringify(hours);
+  return undefined;
 }

@@ -20,7 +20,7 @@ export const SECTION_WORDS: Readonly<Record<SetupSection, string>> = {
 const ELEMENT_WORDS: Readonly<Record<string, string>> = {
   venues: 'venue',
   feeSchedules: 'fee schedule',
-  editions: 'edition',
+  editions: 'price list',
   tables: 'table',
   bands: 'band',
   charges: 'charge',
@@ -64,7 +64,7 @@ export function placeInWords(path: readonly PropertyKey[], root: unknown): strin
     value = valueAt(value, key);
     if (depth === 0) words.push(sectionWords(String(key)));
     else if (list !== undefined) {
-      const word = elementInWords(listKey, list, Number(key));
+      const word = elementInWords(listKey, list, Number(key), root);
       if (word !== '') words.push(word);
     } else if (!isNamedByElements(String(key)) || depth === path.length - 1) {
       words.push(fieldWords(String(key)));
@@ -84,23 +84,32 @@ export function valueAt(value: unknown, key: PropertyKey): unknown {
   return typeof value === 'object' && value !== null ? Reflect.get(value, key) : undefined;
 }
 
-/** An element by its own name where it has one, else by its position. The only edition needs no mention. */
-function elementInWords(listKey: string, list: readonly unknown[], position: number): string {
+/** An element by its own name where it has one, else by its position. The only price list needs no mention. */
+function elementInWords(listKey: string, list: readonly unknown[], position: number, root: unknown): string {
   const element = list[position];
+  if (listKey === 'feeScheduleIds') return `the fees ${scheduleName(root, element)}`;
   for (const key of ['name', 'label', 'date']) {
     const name = valueAt(element, key);
     if (typeof name === 'string' && name.trim() !== '') return name;
   }
   if (listKey === 'weekly') {
     const weekday = valueAt(element, 'weekday');
-    if (typeof weekday === 'string') return weekdayWord(weekday);
+    if (typeof weekday === 'string') return `${weekdayWord(weekday)} from ${valueAt(element, 'from')}`;
   }
   if (listKey === 'editions') {
     if (list.length === 1) return '';
-    const from = valueAt(element, 'validFrom');
-    if (typeof from === 'string') return `edition from ${from}`;
+    const [from, to] = [valueAt(element, 'validFrom'), valueAt(element, 'validTo')];
+    if (typeof from === 'string') return `price list from ${from}`;
+    if (typeof to === 'string') return `price list until ${to}`;
   }
   const word = ELEMENT_WORDS[listKey] ?? 'entry';
   const ordinal = ORDINALS[position];
   return listKey === 'tables' && ordinal !== undefined ? `${ordinal} ${word}` : `${word} ${position + 1}`;
+}
+
+/** A venue names its fee schedules by id; people know them by name. */
+function scheduleName(root: unknown, id: unknown): string {
+  const schedules = valueAt(root, 'feeSchedules');
+  const named = Array.isArray(schedules) ? schedules.find((schedule) => valueAt(schedule, 'id') === id) : undefined;
+  return String(valueAt(named, 'name') ?? `“${id}”`);
 }

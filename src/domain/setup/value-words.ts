@@ -5,10 +5,11 @@ import { weekdayWord } from './setup-words.ts';
 
 /** A single value of a setup as it is read aloud, in the unit its key carries: 12345 under `packCents` is "$123.45". */
 export function valueInWords(key: string, value: unknown): string {
-  if (value === undefined) return 'nothing';
+  if (value === undefined || value === '') return 'nothing';
   if (value === null) return 'off';
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  if (typeof value === 'string') return key === 'weekday' ? weekdayWord(value) : `“${value}”`;
+  if (Array.isArray(value)) return value.length === 0 ? 'none' : value.map((each) => String(each)).join(', ');
+  if (typeof value === 'string') return textInWords(key, value);
   if (typeof value !== 'number') return JSON.stringify(value);
   if (/^cents|Cents/.test(key)) return isCents(value) ? formatMoney(value) : `${value} cents`;
   if (key.endsWith('Ppm')) return percentInWords(value);
@@ -16,6 +17,12 @@ export function valueInWords(key: string, value: unknown): string {
   return MINUTES.test(key) ? `${figure} ${value === 1 ? 'minute' : 'minutes'}` : figure;
 }
 
+function textInWords(key: string, value: string): string {
+  if (key === 'weekday') return weekdayWord(value);
+  return DATE_OR_TIME.test(value) ? value : `“${value}”`;
+}
+
+const DATE_OR_TIME = /^(\d{4}-\d\d-\d\d|\d\d:\d\d)$/;
 const MINUTES = /Minutes$/;
 
 /** Parts per million as a percentage with as many decimals as it needs: 86250 is "8.625 %". */

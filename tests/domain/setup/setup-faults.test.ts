@@ -139,13 +139,13 @@ describe('a fault in a setup file', () => {
       'busy hours that end first',
       'rush.weekly.0.to',
       '09:00',
-      'Busy hours › Saturday: ends at 09:00, which is not after 10:00. Make the end later; hours past midnight go on the next day.',
+      'Busy hours › Saturday from 10:00: ends at 09:00, which is not after 10:00. Make the end later; hours past midnight go on the next day.',
     ],
     [
       'a time that is none',
       'rush.weekly.0.to',
       '5 pm',
-      'Busy hours › Saturday › to: must be a time of day on a 24-hour clock, such as 09:30.',
+      'Busy hours › Saturday from 10:00 › to: must be a time of day on a 24-hour clock, such as 09:30.',
     ],
     [
       'calls out of order',
@@ -219,7 +219,7 @@ describe('a fault in a setup file', () => {
   test('two editions are told apart by their dates', () => {
     const later = { validFrom: '2026-04-01', tables: [], charges: [{ label: '', cents: 1 }] };
     expect(faultsWith('feeSchedules.0.editions.1', later)).toEqual([
-      'Buy fees › Riverbend fees › edition from 2026-04-01 › charge 1 › label: this is needed: write something.',
+      'Buy fees › Riverbend fees › price list from 2026-04-01 › charge 1 › label: this is needed: write something.',
     ]);
   });
 
