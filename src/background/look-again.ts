@@ -53,7 +53,7 @@ async function sayWhatIsDue(store: Store, now: Instant): Promise<number> {
     store.lotsByClose({ from: instant(now - LOOK_BACK), before: instant(now + LOOK_AHEAD) }),
   ]);
   const setup = { ...startingSetup(thisZone()), ...kept };
-  const plan = planAlerts({ lots: alertLots(lots, setup), setup, shownKeys: shown, now });
+  const plan = planAlerts({ lots: alertLots(lots, setup), rules: setup.alerts, shownKeys: shown, now });
   for (const alert of plan.due) {
     await showNotice({ id: alert.id, title: alert.title, body: alert.body, stays: alert.loudness === 'loud' });
     const recorded = await store.recordShown(alert.keys);
