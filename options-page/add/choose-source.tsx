@@ -9,7 +9,7 @@ interface ChooseSourceProps {
 }
 
 const EXAMPLE = `VIN\tYear\tMake\tModel\tMiles\tLot\tVenue\tCloses\tPrice now\tRetail likely
-1ZL3H4C21M0104471\t2021\tLarkspur\tHauler 250\t45,210\t118\tSaguaro Sale Yard\tSat Nov 28 2:05 PM\t$8,400\t$18,000`;
+1ZL3H4C21M0104471\t2021\tLarkspur\tHauler 20\t45,210\t118\tSaguaro Sale Yard\tSat Nov 28 2:05 PM\t$8,400\t$18,000`;
 
 /** Three ways in, each with what it takes. */
 export function ChooseSource({ fault, onFile, onText }: ChooseSourceProps) {

@@ -7,7 +7,7 @@ const browser = useBrowser('America/Boise');
 const ROWS = [
   'VIN,Yr,Make,Model,Odo,Run,Where,Ends,High bid,Retail low,Retail,Retail high,Colour',
   '1ZL3H4C21M0104471,2021,Larkspur,Hauler Test,"45,210 mi",118,,2027-03-14 02:30 MT,"$8,400",16000,18000,20500,white',
-  ',2x21,Larkspur,Courier Test,72k,119,,2027-07-03 14:07,3.456,,19000,,red',
+  ',2x21,Larkspur,Parcelman Test,72k,119,,2027-07-03 14:07,3.456,,19000,,red',
   'nothing that names a lot,,,,,,,,,,,,',
 ].join('\n');
 
