@@ -65,7 +65,11 @@ type Reading<Name extends DraftFieldName> = NonNullable<DraftFields[Name]>['read
   value: FieldValue<Name>;
 };
 
-const plain = (name: string): string => name.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, ' ').trim();
+const plain = (name: string): string =>
+  name
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
 
 function idNamed(list: readonly { id: string; name: string }[], name: string): string | undefined {
   const matches = list.filter((one) => plain(one.name) === plain(name));

@@ -1,9 +1,9 @@
-import type { LotState } from '../journal/lot-state.ts';
 import type { LotFacts, LotId } from '../domain/lot/lot.ts';
 import type { CloseTime } from '../domain/time/close-time.ts';
 import type { Instant } from '../domain/time/instant.ts';
-import type { DraftLot } from './draft-lot.ts';
+import type { LotState } from '../journal/lot-state.ts';
 import { type DraftFacts, factsOf } from './draft-facts.ts';
+import type { DraftLot } from './draft-lot.ts';
 
 /** A fact of a watched lot that the page now states differently, or for the first time. */
 export interface ChangedFact {
@@ -67,7 +67,9 @@ function closeDay(close: CloseTime): string {
 }
 
 function isSamePage(now: Facts, watched: LotFacts): boolean {
-  return now.pageUrl !== undefined && watched.pageUrl !== undefined && bareUrl(now.pageUrl) === bareUrl(watched.pageUrl);
+  return (
+    now.pageUrl !== undefined && watched.pageUrl !== undefined && bareUrl(now.pageUrl) === bareUrl(watched.pageUrl)
+  );
 }
 
 function isSameHost(now: Facts, watched: LotFacts): boolean {
@@ -93,7 +95,11 @@ function changes(before: LotFacts, now: Facts): readonly ChangedFact[] {
   });
 }
 
-function isSameFact(field: keyof LotFacts, before: LotFacts[keyof LotFacts] | undefined, now: LotFacts[keyof LotFacts]): boolean {
+function isSameFact(
+  field: keyof LotFacts,
+  before: LotFacts[keyof LotFacts] | undefined,
+  now: LotFacts[keyof LotFacts],
+): boolean {
   if (field === 'close') return (before as CloseTime | undefined)?.instant === (now as CloseTime).instant;
   if (typeof before === 'string' && typeof now === 'string') return !differs(before, now);
   return before === now;

@@ -56,7 +56,7 @@ function hiddenByStyle(style: CSSStyleDeclaration, background: string): boolean 
   if (style.display === 'none') return true;
   if (style.visibility === 'hidden' || style.visibility === 'collapse') return true;
   if (style.opacity !== '' && Number(style.opacity) < 0.1) return true;
-  if (style.fontSize !== '' && Number.parseFloat(style.fontSize) < 2) return true;
+  if (pixels(style.fontSize) < 2 || style.fontSize === '0') return true;
   if (transparent(style.color)) return true;
   if (/^(?:matrix\(0, |scale\(0)/.test(style.transform ?? '')) return true;
   // A struck-out price is the price that no longer holds.

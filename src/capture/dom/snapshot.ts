@@ -10,6 +10,8 @@ export function snapshot(document: Document, budget: Budget = BUDGET): PageTree 
   return new Snapshot(safeDom(document), budget).take(document);
 }
 
+const BUTTONS: ReadonlySet<string> = new Set(['button', 'summary']);
+
 interface Open {
   readonly element: PageElement;
   readonly view: Window | null;
@@ -64,7 +66,10 @@ class Snapshot {
 
   private element(source: Element, top: Open, open: Open[]): void {
     const tag = this.dom.tag(source);
-    if (tag === 'script') return this.script(source);
+    if (tag === 'script') {
+      this.script(source);
+      return;
+    }
     if (NEVER_SHOWN.has(tag)) return;
     if (this.left.elements <= 0 || open.length >= this.budget.depth) {
       this.cut = true;
@@ -78,7 +83,10 @@ class Snapshot {
         : sightOf(source, this.dom, top.view, top.background);
     const element = this.copy(source, top.element, sight);
     top.element.children.push(element);
-    if (tag === 'input') return this.input(source, element);
+    if (tag === 'input') {
+      this.input(source, element);
+      return;
+    }
     let view = top.view;
     let nodes: readonly Node[];
     if (tag === 'iframe' || tag === 'frame') {
@@ -108,8 +116,12 @@ class Snapshot {
   private input(source: Element, element: PageElement): void {
     const type = (element.attributes.get('type') ?? 'text').toLowerCase();
     const fixed = element.attributes.has('readonly') || element.attributes.has('disabled');
-    if (!fixed || (type !== 'text' && type !== 'number' && type !== 'tel')) return;
-    const text = this.dom.shownValue(source).slice(0, this.budget.run);
+    const isButton = type === 'submit' || type === 'button';
+    if (!isButton && !(fixed && (type === 'text' || type === 'number' || type === 'tel'))) return;
+    const text = (isButton ? (element.attributes.get('value') ?? '') : this.dom.shownValue(source)).slice(
+      0,
+      this.budget.run,
+    );
     if (text !== '') element.children.push({ kind: 'text', text, parent: element, order: this.order++ });
   }
 
@@ -149,6 +161,9 @@ class Snapshot {
       this.left.text -= value.length;
       attributes.set(name.toLowerCase(), value);
     }
+    const type = attributes.get('type')?.toLowerCase();
+    const isButton =
+      attributes.get('role') === 'button' || (tag === 'input' && (type === 'submit' || type === 'button'));
     const showing: Showing =
       sight.gone || tag === 'head' || parent?.showing === 'hidden'
         ? 'hidden'
@@ -162,7 +177,8 @@ class Snapshot {
       parent,
       children: [],
       showing,
-      inline: sight.inline ?? INLINE_TAGS.has(tag),
+      // A button is a thing of its own, however it is laid out: its words never continue the text beside it.
+      inline: !BUTTONS.has(tag) && !isButton && (sight.inline ?? INLINE_TAGS.has(tag)),
       order: this.order++,
       depth: parent === null ? 0 : parent.depth + 1,
       source,

@@ -55,6 +55,8 @@ function firstSeventeen(value: string): Vin | null {
 export function lookAlikePositions(value: string): readonly number[] {
   const characters = [...(value.trim().split(/\s/, 1)[0] ?? '')];
   if (characters.length !== 17) return [];
-  const foreign = characters.flatMap((character, at) => (/^[\p{L}\p{N}]$/u.test(character) && !/^[A-Za-z0-9]$/.test(character) ? [at + 1] : []));
+  const foreign = characters.flatMap((character, at) =>
+    /^[\p{L}\p{N}]$/u.test(character) && !/^[A-Za-z0-9]$/.test(character) ? [at + 1] : [],
+  );
   return foreign.length < 17 ? foreign : [];
 }

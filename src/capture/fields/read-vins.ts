@@ -1,6 +1,6 @@
 import { checkDigitMatches } from '../../domain/vin/check-digit.ts';
-import type { PageNote } from '../draft-lot.ts';
 import { attributeOf, elementsWithin } from '../dom/page-tree.ts';
+import type { PageNote } from '../draft-lot.ts';
 import type { Candidates } from '../lots/candidates.ts';
 import { isPassedOver, type Line, type Scope } from '../text/lines.ts';
 import { type Pair, pairText } from '../text/pair.ts';

@@ -26,7 +26,12 @@ export function readWords(pairs: readonly Pair[], lines: readonly Line[], into: 
     const value = field === 'location' ? placeIn(pair.value) : (pair.value.split('\n')[0] ?? '');
     if (!isPlainValue(value, MOST_WORDS[field])) continue;
     if (field === 'title' && !isTitleStatement(value, pair.label)) continue;
-    into.add(field, { value, from: pair.from, text: pairText(pair), sure: pair.how === 'caption' ? 'likely' : 'certain' });
+    into.add(field, {
+      value,
+      from: pair.from,
+      text: pairText(pair),
+      sure: pair.how === 'caption' ? 'likely' : 'certain',
+    });
   }
   readBareTitle(lines, into);
   readCondition(pairs, into);
@@ -59,7 +64,12 @@ function placeIn(value: string): string {
 export function isPlainValue(value: string, longest: number): boolean {
   if (value === '' || value.length > longest || !/[\p{L}\p{N}]/u.test(value)) return false;
   if (/^(?:is|are|was|were|will|has|have|of|to|at|and|or|by|if|may|must|can)\b/.test(value)) return false;
-  if (/^(?:n\/?a|none listed|not (?:available|listed|specified|provided|stated)|unknown|see below|tbd|tba|-+|select.*)$/i.test(value)) return false;
+  if (
+    /^(?:n\/?a|none listed|not (?:available|listed|specified|provided|stated)|unknown|see below|tbd|tba|-+|select.*)$/i.test(
+      value,
+    )
+  )
+    return false;
   return meaningOf(value) === undefined;
 }
 
@@ -75,11 +85,14 @@ function isTitleStatement(value: string, label: string): boolean {
 const BARE_TITLE =
   /^(?:actual )?(?:[\p{Lu}]{2} )?(?:clean|clear|salvage|rebuilt|reconstructed|branded|flood|junk|lemon law|bonded|non-?repairable)(?: [\p{L}]+)? (?:title|certificate)(?: [-–(].{1,40})?$/iu;
 
-/** `Salvage title` alone on a line, without any label. */
+/** `Salvage title` alone on a line or between marks, without any label. */
 function readBareTitle(lines: readonly Line[], into: Candidates): void {
   for (const line of lines) {
-    if (line.prose || line.text.length > 70 || !BARE_TITLE.test(line.text)) continue;
-    into.add('title', { value: line.text, from: 'page-text', text: line.text, sure: 'likely' });
+    if (line.text.length > 200) continue;
+    for (const part of line.text.split(/ [-–—|•·] |[|•·,;]|\.$/).map((text) => text.trim())) {
+      if (part.length > 60 || !BARE_TITLE.test(part)) continue;
+      into.add('title', { value: part, from: 'page-text', text: line.text, sure: line.prose ? 'doubtful' : 'likely' });
+    }
   }
 }
 

@@ -55,8 +55,16 @@ const sameWords = (a: unknown, b: unknown): boolean => {
 
 const CLOSE_ENOUGH_MS = 90_000;
 
-const sameClose = (a: unknown, b: unknown): boolean =>
-  Math.abs((a as FieldValue<'close'>).instant - (b as FieldValue<'close'>).instant) <= CLOSE_ENOUGH_MS;
+/** The same moment, or one that the doubtful one of the two may also mean. */
+const sameClose = (a: unknown, b: unknown): boolean => {
+  const [one, other] = [a as FieldValue<'close'>, b as FieldValue<'close'>];
+  const near = (at: number) => (that: number) => Math.abs(at - that) <= CLOSE_ENOUGH_MS;
+  return (
+    near(one.instant)(other.instant) ||
+    one.otherwise.some(near(other.instant)) ||
+    other.otherwise.some(near(one.instant))
+  );
+};
 
 const SAME: Partial<Record<DraftFieldName, (a: unknown, b: unknown) => boolean>> = {
   close: sameClose,

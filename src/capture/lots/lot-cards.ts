@@ -1,4 +1,5 @@
-import type { PageElement } from '../dom/page-tree.ts';
+import { type PageElement, textOf } from '../dom/page-tree.ts';
+import { cleanLine } from '../text/clean-text.ts';
 import type { LotMark } from './lot-marks.ts';
 
 /** One lot of a list: usually one element, or a heading with what follows it. */
@@ -36,15 +37,29 @@ export function lotCards(root: PageElement, marks: readonly LotMark[]): readonly
 function cardsAmong(parent: PageElement, within: ReadonlyMap<PageElement, readonly LotMark[]>): readonly LotCard[] {
   const children = parent.children.filter((child): child is PageElement => child.kind === 'element');
   const marked = children.filter((child) => isOneLot(within.get(child) ?? []));
-  const groups = alike(marked).filter((group) => areDifferentLots(group, within));
+  const groups = alike(marked).filter((group) => areDifferentLots(group, within) && haveMarksAlike(group, within));
   const most = groups.reduce<readonly PageElement[]>((best, group) => (group.length > best.length ? group : best), []);
   if (most.length < 2) return [];
-  return most.map((start, at) => {
+  const cards = most.map((start, at): LotCard => {
     const end = most[at + 1];
     const from = children.indexOf(start);
     const to = end === undefined ? endOfLast(children, from, most) : children.indexOf(end);
     return { roots: children.slice(from, Math.max(to, from + 1)), marks: within.get(start) ?? [] };
   });
+  return cards.every(saysMoreThanItsMark) ? cards : [];
+}
+
+/** A line that holds a VIN or a name and nothing else is a fact of some lot, not a lot. */
+function saysMoreThanItsMark(card: LotCard): boolean {
+  const said = card.roots.reduce((length, root) => length + cleanLine(textOf(root)).length, 0);
+  return said > Math.max(...card.marks.map((mark) => mark.key.length)) + 12;
+}
+
+/** The lots of a list are named in the same way: all by VIN, or all by name. */
+function haveMarksAlike(group: readonly PageElement[], within: ReadonlyMap<PageElement, readonly LotMark[]>): boolean {
+  const has = (kind: LotMark['kind']) =>
+    group.filter((child) => within.get(child)?.some((mark) => mark.kind === kind)).length >= group.length * 0.7;
+  return has('vin') || has('name');
 }
 
 /** Unmarked elements after a card belong to it (a second table row, the text under a heading), of the last as many as of the others. */
@@ -61,7 +76,10 @@ function isOneLot(marks: readonly LotMark[]): boolean {
   return marks.length > 0 && vins.size <= 1 && (vins.size === 1 ? names.size <= 3 : names.size <= 2);
 }
 
-function areDifferentLots(group: readonly PageElement[], within: ReadonlyMap<PageElement, readonly LotMark[]>): boolean {
+function areDifferentLots(
+  group: readonly PageElement[],
+  within: ReadonlyMap<PageElement, readonly LotMark[]>,
+): boolean {
   const keys = group.map((child) => {
     const marks = within.get(child) ?? [];
     return (marks.find((mark) => mark.kind === 'vin') ?? marks[0])?.key ?? '';

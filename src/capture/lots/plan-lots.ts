@@ -32,7 +32,11 @@ export function planLots(tree: PageTree, newest: number, makes: readonly string[
 }
 
 /** A lot outside the repeated parts: then the page is about that one, and they are about others. */
-function hasLotOfItsOwn(marks: readonly LotMark[], inCards: ReadonlySet<PageElement>, cards: readonly LotCard[]): boolean {
+function hasLotOfItsOwn(
+  marks: readonly LotMark[],
+  inCards: ReadonlySet<PageElement>,
+  cards: readonly LotCard[],
+): boolean {
   const isInCard = (mark: LotMark) => [mark.element, ...ancestorsOf(mark.element)].some((up) => inCards.has(up));
   const outside = marks.filter((mark) => !isInCard(mark));
   const listed = new Set(cards.flatMap((card) => card.marks.map((mark) => mark.key)));

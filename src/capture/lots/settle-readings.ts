@@ -61,7 +61,9 @@ function join<Value>(group: Group<Value>, reading: Reading<Value>): void {
 
 /** Of two tellings of the same words, the one that says more. */
 function isFuller<Value>(reading: Reading<Value>, than: Reading<Value>): boolean {
-  return typeof reading.value === 'string' && typeof than.value === 'string' && reading.value.length > than.value.length;
+  return (
+    typeof reading.value === 'string' && typeof than.value === 'string' && reading.value.length > than.value.length
+  );
 }
 
 function sureOf<Value>(group: Group<Value>): Sure {

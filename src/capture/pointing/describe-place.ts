@@ -1,7 +1,7 @@
-import type { Instant } from '../../domain/time/instant.ts';
 import { type Outcome, ok, refuse } from '../../domain/outcome.ts';
+import type { Instant } from '../../domain/time/instant.ts';
+import { ancestorsOf, type PageElement, textOf } from '../dom/page-tree.ts';
 import type { DraftFieldName } from '../draft-lot.ts';
-import { ancestorsOf, attributeOf, type PageElement, textOf } from '../dom/page-tree.ts';
 import { cleanLine, shorten } from '../text/clean-text.ts';
 import { anchorKey, labelBeside } from './anchor.ts';
 import { isMadeByHand, pathOf, stableId } from './element-path.ts';

@@ -20,13 +20,14 @@ export function findPlace(tree: PageTree, place: PointedPlace): PlaceFound {
   const byId = place.id === undefined ? [] : shown.filter((element) => attributeOf(element, 'id') === place.id);
   const { attribute } = place;
   const byAttribute =
-    attribute === undefined
-      ? []
-      : shown.filter((element) => attributeOf(element, attribute.name) === attribute.value);
+    attribute === undefined ? [] : shown.filter((element) => attributeOf(element, attribute.name) === attribute.value);
   const byPath = atPath(tree.root, place.path).filter((element) => element.showing === 'shown');
   const reached = [byId, byAttribute, byPath].flatMap((matches) => (matches.length === 1 ? matches : []));
   const right = new Set(reached.filter((element) => anchorKey(labelBeside(element)) === place.anchor));
-  const byLabel = right.size > 0 ? [] : shown.slice(0, MOST_SEARCHED).filter((element) => anchorKey(labelBeside(element)) === place.anchor);
+  const byLabel =
+    right.size > 0
+      ? []
+      : shown.slice(0, MOST_SEARCHED).filter((element) => anchorKey(labelBeside(element)) === place.anchor);
   const [first, second] = [...right, ...byLabel];
   if (first !== undefined && second === undefined) return { found: true, element: first };
   return { found: false, message: lostMessage(place, reached, first !== undefined) };

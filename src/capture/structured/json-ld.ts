@@ -15,7 +15,9 @@ export function readJsonLd(text: string, budget: Budget): readonly Thing[] {
 }
 
 function parse(text: string): unknown {
-  const bare = text.replace(/^\s*(?:<!--|\/\/\s*<!\[CDATA\[|\/\*)?[^[{]{0,40}/, '').replace(/(?:-->|\/\/\s*\]\]>)?[\s;]*$/, '');
+  const bare = text
+    .replace(/^\s*(?:<!--|\/\/\s*<!\[CDATA\[|\/\*)?[^[{]{0,40}/, '')
+    .replace(/(?:-->|\/\/\s*\]\]>)?[\s;]*$/, '');
   for (const candidate of [text, bare, withoutRawBreaks(bare)]) {
     try {
       return JSON.parse(candidate);

@@ -1,7 +1,13 @@
 import { attributeOf, type PageElement, textOf } from '../dom/page-tree.ts';
 import { cleanLine } from '../text/clean-text.ts';
 
-const ADDRESS_IN: Readonly<Record<string, string>> = { a: 'href', area: 'href', link: 'href', img: 'src', object: 'data' };
+const ADDRESS_IN: Readonly<Record<string, string>> = {
+  a: 'href',
+  area: 'href',
+  link: 'href',
+  img: 'src',
+  object: 'data',
+};
 const VALUE_IN: Readonly<Record<string, string>> = { meta: 'content', data: 'value', meter: 'value', time: 'datetime' };
 
 /**

@@ -12,7 +12,9 @@ export function readRdfa(tree: PageTree, budget: Budget): readonly Thing[] {
     const outer = element.parent;
     const vocab = element.attributes.get('vocab');
     const isSchema =
-      vocab === undefined ? ((outer && schemaIn.get(outer)) ?? false) : /^https?:\/\/schema\.org\/?$/.test(vocab.trim());
+      vocab === undefined
+        ? ((outer && schemaIn.get(outer)) ?? false)
+        : /^https?:\/\/schema\.org\/?$/.test(vocab.trim());
     schemaIn.set(element, isSchema);
     const subject = outer === null ? undefined : subjectAt.get(outer);
     const types = names(attributeOf(element, 'typeof'), isSchema);
@@ -23,7 +25,7 @@ export function readRdfa(tree: PageTree, budget: Budget): readonly Thing[] {
       things.push(here);
     }
     if (subject !== undefined) {
-      const value = here !== undefined && here !== subject ? here : valueOf(element);
+      const value = here !== undefined && here !== subject ? here : valueIn(element);
       for (const property of properties) addValue(subject, property, value);
     }
     if (here !== undefined) subjectAt.set(element, here);
@@ -33,7 +35,7 @@ export function readRdfa(tree: PageTree, budget: Budget): readonly Thing[] {
 
 const idOf = (element: PageElement): string => attributeOf(element, 'resource') || attributeOf(element, 'about');
 
-function valueOf(element: PageElement): string {
+function valueIn(element: PageElement): string {
   const resource = attributeOf(element, 'resource');
   return resource !== '' && !element.attributes.has('content') ? resource : markupValue(element);
 }

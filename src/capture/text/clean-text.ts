@@ -1,16 +1,19 @@
 // Characters that draw nothing or turn the writing direction: zero-width, soft hyphen, bidi marks and isolates, tags,
-// variation selectors. A page can use them to make a text read differently from what it holds.
-const INVISIBLE =
-  /[\u00AD\u034F\u061C\u115F\u1160\u17B4\u17B5\u180B-\u180F\u200B-\u200F\u202A-\u202E\u2060-\u206F\u3164\uFE00-\uFE0F\uFEFF\uFFA0\uFFF9-\uFFFB]|[\u{E0000}-\u{E0FFF}]/gu;
+// variation selectors (all of Unicode's Default_Ignorable_Code_Point), and interlinear marks. A page can use them to make
+// a text read differently from what it holds.
+const INVISIBLE = /\p{Default_Ignorable_Code_Point}|[\uFFF9-\uFFFB]/gu;
 // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are exactly what is taken out here.
 const CONTROL = /[\u0000-\u0009\u000B-\u001F\u007F-\u009F]/g;
 
 /**
  * Text as it looks: no invisible or control characters, one plain blank for any blanks, line breaks kept as `\n`.
- * Digits of other scripts that Unicode gives a decimal value become 0-9, so that one number reader serves all.
+ * Digits of other scripts that Unicode gives a decimal value become 0-9, so that one number reader serves all; the Arabic marks
+ * between thousands and before decimals become comma and point.
  */
 export function cleanText(text: string): string {
   return plainDigits(text.replace(INVISIBLE, '').replace(CONTROL, ' '))
+    .replace(/(?<=\d)\u066C(?=\d)/g, ',')
+    .replace(/(?<=\d)\u066B(?=\d)/g, '.')
     .replace(/[^\S\n]+/g, ' ')
     .replace(/ ?\n[\n ]*/g, '\n')
     .trim();

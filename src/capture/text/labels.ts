@@ -25,10 +25,11 @@ const WORDS: Readonly<Record<Meaning, string>> = {
   trim: `trim; trim level; trim package; version; versión; finition; ausstattung; series`,
   miles: `odometer; odometer reading; odo; mileage; miles; mi; actual miles; miles shown; odometer (miles); odometer (mi);
     mileage (mi); mileage (miles); miles on odometer; vehicle mileage; current mileage; odometer miles; distance driven;
-    odómetro; millaje; millas; compteur; odomètre; kilometraje; kilométrage; laufleistung; kilometerstand; عداد المسافة;
-    المسافة المقطوعة; קילומטראז'; מד אוץ`,
+    odómetro; millaje; millas; compteur; odomètre; عداد المسافة;
+    المسافة المقطوعة; מד אוץ`,
   kilometres: `kilometres; kilometers; km; kms; odometer (km); odometer (kilometres); odometer (kilometers); mileage (km);
-    kilometrage; kilometraje (km); kilométrage (km)`,
+    kilometrage; kilometraje; kilometraje (km); kilométrage; kilométrage (km); laufleistung;
+    kilometerstand; קילומטראז'`,
   lotNumber: `lot; lot #; lot no; lot number; lot id; lot num; item #; item no; item number; lote; lote #; número de lote;
     lot n°; numéro de lot; los; losnummer; los-nr; رقم القطعة; رقم اللوت; מספר פריט`,
   runNumber: `run; run #; run no; run number; run order; lane/run; lane / run; lane & run; lane and run; lane - run; lane-run`,
@@ -57,7 +58,7 @@ const WORDS: Readonly<Record<Meaning, string>> = {
     last bid; live bid; current offer; highest offer; bid stands at; now at; current; oferta actual; puja actual;
     precio actual; oferta más alta; enchère actuelle; mise actuelle; offre actuelle; prix actuel; plus haute enchère;
     aktuelles gebot; höchstgebot; aktueller preis; السعر الحالي; المزايدة الحالية; أعلى مزايدة; הצעה נוכחית; מחיר נוכחי`,
-  price: `price; bid; bid amount; amount; asking price; list price; precio; prix; preis; السعر; מחיר`,
+  price: `price; bid; asking price; list price; precio; prix; preis; السعر; מחיר`,
   nextBid: `next bid; next minimum bid; next bid amount; minimum next bid; next valid bid; min next bid; next required bid;
     asking bid; asking; ask; next ask; bid at least; you need to bid; siguiente oferta; próxima puja; prochaine enchère;
     enchère suivante; prochaine mise; nächstes gebot; المزايدة التالية`,

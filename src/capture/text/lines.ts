@@ -21,7 +21,14 @@ export interface Line {
 
 /** Parts of any page that speak of the site and not of the lot. */
 const FURNITURE: ReadonlySet<string> = new Set(['nav', 'footer']);
-const FURNITURE_ROLES: ReadonlySet<string> = new Set(['navigation', 'search', 'contentinfo', 'menu', 'menubar', 'banner']);
+const FURNITURE_ROLES: ReadonlySet<string> = new Set([
+  'navigation',
+  'search',
+  'contentinfo',
+  'menu',
+  'menubar',
+  'banner',
+]);
 
 export function isFurniture(element: PageElement): boolean {
   return FURNITURE.has(element.tag) || FURNITURE_ROLES.has(element.attributes.get('role') ?? '');

@@ -136,7 +136,7 @@ function labelIn(cell: PageNode, texts: CellTexts): Meaning | undefined {
   return text.includes('\n') ? undefined : meaningOf(text);
 }
 
-const BETWEEN = /\s[|•·–—]\s|[|•·;]|\s{2,}|\t/;
+const BETWEEN = /\s[|•·–—]\s|[|•·]|;(?=\s*[\p{L} ]{2,30}:)|\t/u;
 
 /** Labels within one line: `Lot: 12 | Odometer: 45,210 mi`, `Current bid $12,500`, `$12,500 high bid`. */
 function linePairs(line: Line): readonly Pair[] {

@@ -53,7 +53,9 @@ function isHeadRow(row: PageElement, texts: Texts): boolean {
 }
 
 const cellsOf = (row: PageElement): readonly PageElement[] =>
-  row.children.filter((cell): cell is PageElement => cell.kind === 'element' && (cell.tag === 'td' || cell.tag === 'th'));
+  row.children.filter(
+    (cell): cell is PageElement => cell.kind === 'element' && (cell.tag === 'td' || cell.tag === 'th'),
+  );
 
 function* columnsOf(row: PageElement): Generator<readonly [number, PageElement]> {
   let at = 0;

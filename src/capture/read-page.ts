@@ -1,0 +1,78 @@
+import type { Instant } from '../domain/time/instant.ts';
+import { BUDGET, type Budget } from './budget.ts';
+import type { PageTree } from './dom/page-tree.ts';
+import { snapshot } from './dom/snapshot.ts';
+import type { DraftLot, DraftLots, PageNote } from './draft-lot.ts';
+import { lotLink, pageAddress } from './lots/lot-link.ts';
+import { pageFacts } from './lots/page-facts.ts';
+import { planLots } from './lots/plan-lots.ts';
+import { readLot } from './lots/read-lot.ts';
+import type { ReadContext } from './read-context.ts';
+import { linesOf } from './text/lines.ts';
+import { pairsOf } from './text/pairs.ts';
+
+/**
+ * Reads the lot or lots that a page shows. Depends on nothing but its arguments, changes nothing in the document, and
+ * does a bounded amount of work on any page.
+ * @param url the address of the page; without http or https the page is not read
+ * @param now the time at which the page stood so: countdowns are counted from it
+ */
+export function readPage(
+  document: Document,
+  url: string,
+  now: Instant,
+  context: ReadContext,
+  budget: Budget = BUDGET,
+): DraftLots {
+  const pageUrl = pageAddress(url);
+  const nothing: DraftLots = { kind: 'none', pageUrl: pageUrl ?? '', readAt: now, lots: [], notes: [] };
+  if (pageUrl === null) return { ...nothing, notes: [NOT_OUR_PAGE] };
+  const tree = snapshot(document, budget);
+  const facts = pageFacts(tree, pageUrl, now, context, budget);
+  const plan = planLots(tree, facts.thisYear + 2, facts.makes);
+  const around = plan.kind === 'many' ? linesOf(plan.around) : [];
+  const aroundPairs = plan.kind === 'many' ? pairsOf(plan.around, around) : [];
+  const notes = pageNotes(tree);
+  const lots: DraftLot[] = [];
+  for (const scope of plan.scopes.slice(0, budget.lots)) {
+    const read = readLot(scope, plan.kind === 'one' ? 'page' : 'card', { facts, around, aroundPairs });
+    notes.push(...read.notes);
+    const link = plan.kind === 'one' ? pageUrl : (lotLink(scope, pageUrl, facts.base) ?? pageUrl);
+    if (read.isLot)
+      lots.push({ key: keyOf(read.lot, link, lots), heading: read.heading, pageUrl: link, fields: read.lot });
+  }
+  const kept = distinct(notes).slice(0, 40);
+  if (lots.length === 0) return { ...nothing, notes: kept };
+  return { kind: plan.kind === 'one' ? 'one' : 'many', pageUrl, readAt: now, lots, notes: kept };
+}
+
+const NOT_OUR_PAGE: PageNote = {
+  reason: 'not-our-page',
+  message: 'This page belongs to the browser and can not be read. Open the lot on its sale site, or type it in.',
+};
+
+function pageNotes(tree: PageTree): PageNote[] {
+  const notes: PageNote[] = [];
+  if (tree.cut) {
+    const message =
+      'This page is too large to be read to its end. Check that nothing is missing, or open the lot alone.';
+    notes.push({ reason: 'page-too-large', message });
+  }
+  if (tree.closedFrames > 0) {
+    const message =
+      'A part of this page comes from another site and could not be read. If the lot is in it, open that part in a tab of its own.';
+    notes.push({ reason: 'frame-elsewhere', message });
+  }
+  return notes;
+}
+
+function distinct(notes: readonly PageNote[]): readonly PageNote[] {
+  return [...new Map(notes.map((note) => [note.message, note])).values()];
+}
+
+/** The VIN where it is settled, else the lot's own address, else its place on the page. */
+function keyOf(fields: DraftLot['fields'], link: string, before: readonly DraftLot[]): string {
+  const vin = fields.vin?.settled === true ? fields.vin.readings[0]?.value : undefined;
+  const key = (vin ?? link).slice(0, 190);
+  return before.some((lot) => lot.key === key) ? `${key}#${before.length + 1}` : key;
+}

@@ -1,0 +1,44 @@
+import { writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, test } from 'vitest';
+import {
+  expectedPage,
+  isSameValue,
+  PAGES,
+  type PlainLot,
+  pageNames,
+  plainPage,
+  readStoredPage,
+} from '../../scripts/reader-scores.ts';
+import { draftLotsSchema } from '../../src/capture/draft-lot.ts';
+
+const names = pageNames(PAGES);
+
+test('there are at least thirty stored pages', () => {
+  expect(names.length).toBeGreaterThanOrEqual(30);
+});
+
+describe('each stored page is read as a careful person reads it', () => {
+  test.each(names)('%s', async (name) => {
+    const expected = expectedPage(PAGES, name);
+    const draft = await readStoredPage(PAGES, name, expected);
+    expect(draftLotsSchema.safeParse(draft).error?.issues).toBeUndefined();
+    const read = plainPage(draft);
+    if (expected === null && process.env.UPDATE_FIXTURES === '1') {
+      writeFileSync(path.join(PAGES, `${name}.expected.json`), `${JSON.stringify(read, null, 2)}\n`);
+      return;
+    }
+    if (expected === null)
+      throw new Error(`${name} has no expectation: write one, or run with UPDATE_FIXTURES=1 and check it`);
+    const { now: _, context: __, late: ___, ...wanted } = expected;
+    expect({ ...read, lots: read.lots.map((lot, at) => closeAs(lot, wanted.lots[at])) }).toEqual(wanted);
+  });
+});
+
+/** Shows a close within the minute as the expected one, so that the comparison can be exact for all else. */
+function closeAs(lot: PlainLot, wanted: PlainLot | undefined): PlainLot {
+  const close = wanted?.close;
+  return close !== undefined && lot.close !== undefined && isSameValue('close', close, lot.close)
+    ? { ...lot, close }
+    : lot;
+}
