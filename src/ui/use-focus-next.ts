@@ -11,8 +11,10 @@ export function useFocusNext<Root extends HTMLElement>(): [RefObject<Root | null
   // Without a list of dependencies: the part may come with any later drawing.
   useLayoutEffect(() => {
     if (wanted.current === undefined || root.current === null) return;
-    const part = root.current.querySelector<HTMLElement>(`[data-focus="${CSS.escape(wanted.current)}"]`);
-    if (part === null) return;
+    const part = [...root.current.querySelectorAll<HTMLElement>('[data-focus]')].find(
+      (each) => each.dataset.focus === wanted.current,
+    );
+    if (part === undefined) return;
     wanted.current = undefined;
     const target = part.matches(TAKES_FOCUS) ? part : part.querySelector<HTMLElement>(TAKES_FOCUS);
     target?.focus();

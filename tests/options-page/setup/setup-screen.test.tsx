@@ -1,0 +1,205 @@
+// @vitest-environment jsdom
+import { render } from 'preact';
+import { useReducer } from 'preact/hooks';
+import { act } from 'preact/test-utils';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { ok, refuse } from '../../../src/domain/outcome.ts';
+import type { Setup } from '../../../src/domain/setup/setup.ts';
+import { startingSetup } from '../../../src/domain/setup/starting-setup.ts';
+import { zone } from '../../../src/domain/time/zone.ts';
+import type { EntryId } from '../../../src/journal/entry.ts';
+import type { Workspace } from '../../../src/ui/workspace.ts';
+
+const ENTRY = '01J00000000000000000000000' as EntryId;
+
+/** A page in memory: what was saved, what was said, and a store that can be told to refuse. */
+async function openPage(part: string) {
+  // What waits to be mended outlives the screen; a new page starts without it.
+  vi.resetModules();
+  const { SetupScreen } = await import('../../../options-page/setup/setup-screen.tsx');
+  const { WorkspaceContext } = await import('../../../src/ui/workspace.ts');
+  const page = {
+    setup: startingSetup(zone('America/Boise')) as Setup,
+    saved: [] as Partial<Setup>[],
+    said: [] as string[],
+    refuses: false,
+    part,
+  };
+  const workspace = (): Workspace => ({
+    lots: [],
+    complete: true,
+    setup: page.setup,
+    setupKept: true,
+    saveSetup: async (set) => {
+      if (page.refuses) return refuse('full', 'The disk is full. Make room and try again.');
+      page.saved.push(set);
+      page.setup = { ...page.setup, ...set };
+      draw();
+      return ok({ entry: ENTRY });
+    },
+    say: (sentence) => page.said.push(sentence),
+    // The Setup screen asks for nothing else.
+    ...({} as Omit<Workspace, 'lots' | 'complete' | 'setup' | 'setupKept' | 'saveSetup' | 'say'>),
+  });
+  let draw = () => {};
+  // Drawn anew from inside: a second call of render() would hand out the ids of labels a second time.
+  const Page = () => {
+    const [, redraw] = useReducer((count: number) => count + 1, 0);
+    draw = () => redraw(undefined);
+    return (
+      <WorkspaceContext.Provider value={workspace()}>
+        <SetupScreen part={page.part} />
+      </WorkspaceContext.Provider>
+    );
+  };
+  act(() => render(<Page />, document.body));
+  const show = (next: string) =>
+    act(() => {
+      page.part = next;
+      draw();
+    });
+  return { page, show };
+}
+
+const button = (name: string) => {
+  const found = [...document.querySelectorAll('button')].find(
+    (each) => (each.getAttribute('aria-label') ?? each.textContent) === name,
+  );
+  if (found === undefined) throw new Error(`no button “${name}”`);
+  return found;
+};
+const box = (label: string) => {
+  const found = [...document.querySelectorAll('label')].find((each) => each.textContent?.trim() === label);
+  const input = found && (document.getElementById(found.htmlFor) ?? found.querySelector('input'));
+  if (!(input instanceof HTMLInputElement)) throw new Error(`no box “${label}”`);
+  return input;
+};
+const press = (name: string) => act(async () => button(name).click());
+const type = async (label: string, text: string) => {
+  const input = box(label);
+  await act(async () => {
+    input.value = text;
+    input.dispatchEvent(new InputEvent('input', { bubbles: true }));
+  });
+  await act(async () => {
+    input.dispatchEvent(new FocusEvent('blur'));
+  });
+};
+const faults = () => [...document.querySelectorAll('.row-faults, .cell-faults .fault')].map((each) => each.textContent);
+
+beforeEach(() => {
+  vi.stubGlobal('matchMedia', () => ({ matches: false, addEventListener() {}, removeEventListener() {} }));
+  vi.stubGlobal(
+    'ResizeObserver',
+    class {
+      observe() {}
+      disconnect() {}
+    },
+  );
+});
+afterEach(() => {
+  act(() => render(null, document.body));
+});
+
+describe('the Setup screen', () => {
+  test('keeps a change at once, one section an entry, and says so', async () => {
+    const { page } = await openPage('costs');
+    await type('Pack', '250');
+    expect(page.saved).toEqual([{ costs: { ...page.setup.costs, packCents: 25_000 } }]);
+    expect(page.said).toEqual(['Pack: $250.']);
+  });
+
+  test('keeps nothing when the box is left as it was', async () => {
+    const { page } = await openPage('costs');
+    await type('Pack', '0');
+    expect(page.saved).toEqual([]);
+  });
+
+  test('holds a broken rule back beside its row, through a look at another part, until it is mended', async () => {
+    const { page, show } = await openPage('venues');
+    await press('Add a venue');
+    await type('Name', 'Riverbend');
+    await press('Add a step from a higher price');
+    const saves = page.saved.length;
+    await type('Step 2, from', '0');
+    expect(page.saved).toHaveLength(saves);
+    expect(faults()).toEqual([expect.stringMatching(/Starts at \$0, as the band before it does/)]);
+    show('rules');
+    show('venues');
+    expect(box('Step 2, from').value).toBe('0');
+    await type('Step 2, from', '5000');
+    expect(page.saved).toHaveLength(saves + 1);
+    expect(page.setup.venues[0]?.increments[1]?.fromCents).toBe(500_000);
+    expect(faults()).toEqual([]);
+  });
+
+  test('keeps a new venue only once it has a name, and forgets it when given up', async () => {
+    const { page } = await openPage('venues');
+    await press('Add a venue');
+    expect(page.saved).toEqual([]);
+    expect(document.activeElement).toBe(box('Name'));
+    await press('Go back to what was kept');
+    expect(document.querySelector('.entry-fold')).toBeNull();
+  });
+
+  test('keeps on the screen what the store refused, and tries again', async () => {
+    const { page } = await openPage('costs');
+    page.refuses = true;
+    await type('Overhead a car', '100');
+    expect(page.said).toEqual(['The disk is full. Make room and try again.']);
+    expect(box('Overhead a car').value).toBe('100');
+    page.refuses = false;
+    await press('Try again');
+    expect(page.setup.costs.overheadCents).toBe(10_000);
+    expect(document.querySelector('[aria-label="Not kept yet"]')).toBeNull();
+  });
+
+  test('takes a removed fee schedule off its venues in the same entry', async () => {
+    const { page, show } = await openPage('fees');
+    await press('Add a fee schedule');
+    await type('Name of the schedule', 'Riverbend fees');
+    show('venues');
+    await press('Add a venue');
+    await type('Name', 'Riverbend');
+    await act(async () => box('Riverbend fees').click());
+    expect(page.setup.venues[0]?.feeScheduleIds).toHaveLength(1);
+    show('fees');
+    await press('Remove Riverbend fees');
+    expect(Object.keys(page.saved.at(-1) ?? {}).toSorted()).toEqual(['feeSchedules', 'venues']);
+    expect(page.setup.venues[0]?.feeScheduleIds).toEqual([]);
+  });
+
+  test('takes a pasted price list only when asked, in place of the old bands', async () => {
+    const { page } = await openPage('fees');
+    await press('Add a fee schedule');
+    await type('Name of the schedule', 'Riverbend fees');
+    await press('Paste a price list');
+    await act(async () => {
+      const text = document.querySelector('textarea');
+      if (text === null) throw new Error('no box to paste into');
+      text.value = '0 – 499.99 $100\n500 and up 2%';
+      text.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    });
+    expect(page.setup.feeSchedules[0]?.editions[0]?.tables[0]?.bands).toHaveLength(1);
+    await press('Put these 2 bands in place of the old ones');
+    expect(page.setup.feeSchedules[0]?.editions[0]?.tables[0]?.bands).toEqual([
+      { fromCents: 0, flatCents: 10_000, ratePpm: 0 },
+      { fromCents: 50_000, flatCents: 0, ratePpm: 20_000 },
+    ]);
+  });
+
+  test('turns the floor plan off and on again without losing its terms', async () => {
+    const { page } = await openPage('holding');
+    await act(async () => box('A lender pays for cars until they sell').click());
+    await type('Interest a year', '8.625');
+    await act(async () => box('A lender pays for cars until they sell').click());
+    expect(page.setup.carrying.floorPlan).toBeUndefined();
+    await act(async () => box('A lender pays for cars until they sell').click());
+    expect(page.setup.carrying.floorPlan?.annualRatePpm).toBe(86_250);
+  });
+
+  test('says that there is no such part', async () => {
+    await openPage('nonsense');
+    expect(document.body.textContent).toMatch(/no part “nonsense”/);
+  });
+});
