@@ -15,19 +15,19 @@ export function canonicalJson(value: unknown): string {
       return JSON.stringify(value);
     case 'object':
       if (value === null) return 'null';
-      return Array.isArray(value) ? `[${value.map(canonicalJson).join(',')}]` : canonicalObject(value);
+      if (Array.isArray(value)) return `[${value.map(canonicalJson).join(',')}]`;
+      // Any object that is no list is one with named members.
+      return canonicalObject(value as Readonly<Record<string, unknown>>);
     default:
       throw new TypeError(`JSON cannot hold a ${typeof value}`);
   }
 }
 
-function canonicalObject(value: object): string {
-  const members = new Map<string, unknown>(Object.entries(value));
+function canonicalObject(value: Readonly<Record<string, unknown>>): string {
   let text = '';
-  for (const name of [...members.keys()].sort()) {
-    const member = members.get(name);
-    if (member === undefined) continue;
-    text += `${text === '' ? '' : ','}${JSON.stringify(name)}:${canonicalJson(member)}`;
+  for (const name of Object.keys(value).sort()) {
+    const member = value[name];
+    if (member !== undefined) text += `${text === '' ? '' : ','}${JSON.stringify(name)}:${canonicalJson(member)}`;
   }
   return `{${text}}`;
 }

@@ -1,6 +1,6 @@
-import { type LotId, lotIdSchema } from '../domain/lot/lot.ts';
+import type { LotId } from '../domain/lot/lot.ts';
 import type { Instant } from '../domain/time/instant.ts';
-import { type DeviceId, deviceIdSchema, type EntryId, entryIdSchema } from './entry.ts';
+import { type DeviceId, deviceIdSchema, type EntryId } from './entry.ts';
 
 /** How many random bytes one entry or lot id takes. */
 export const ID_RANDOM_BYTES = 8;
@@ -35,17 +35,19 @@ function nextSortableId(now: Instant, last: string | null, random: Uint8Array): 
       counter = 0;
     }
   }
-  const head = [Math.floor(counter / 256), counter % 256, ...random.subarray(0, 3)];
-  return encode(time, 10) + encode(numberOf(head), 8) + encode(numberOf(random.subarray(3)), 8);
+  const [a = 0, b = 0, c = 0, ...rest] = random;
+  const head = ((counter * 256 + a) * 256 + b) * 256 + c;
+  return encode(time, 10) + encode(head, 8) + encode(numberOf(rest), 8);
 }
 
 export function nextEntryId(now: Instant, last: EntryId | null, random: Uint8Array): EntryId {
-  return entryIdSchema.parse(nextSortableId(now, last, random));
+  // Branding: nextSortableId makes nothing else.
+  return nextSortableId(now, last, random) as EntryId;
 }
 
 /** As nextEntryId; `last` is only needed to keep the lots of one batch in their order. */
 export function nextLotId(now: Instant, last: LotId | null, random: Uint8Array): LotId {
-  return lotIdSchema.parse(nextSortableId(now, last, random));
+  return nextSortableId(now, last, random) as LotId;
 }
 
 /** @param random DEVICE_RANDOM_BYTES random bytes. */

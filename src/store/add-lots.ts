@@ -1,6 +1,6 @@
 import type { LotFacts, LotId, LotSource } from '../domain/lot/lot.ts';
 import { type Outcome, ok, type Refusal } from '../domain/outcome.ts';
-import type { EntryId, Evidence, NewLot } from '../journal/entry.ts';
+import type { EntryId, Evidence, Happening, NewLot } from '../journal/entry.ts';
 import { ID_RANDOM_BYTES, nextLotId } from '../journal/sortable-id.ts';
 import { LOTS } from '../journal/subject.ts';
 import { append } from './append.ts';
@@ -43,29 +43,38 @@ export async function addLots(
   const ids: LotId[] = [];
   const entries: EntryId[] = [];
   let last: LotId | null = null;
-  let batch: NewLot[] = [];
+  let batch: LotToAdd[] = [];
   const added = (stopped: boolean): LotsAdded => ({ lots: ids, entries, stopped });
+
+  /** One look at the clock and one draw of randomness for the whole batch; the ids keep the order of the rows. */
+  function withIds(): NewLot[] {
+    const now = session.now();
+    const random = session.random(batch.length * ID_RANDOM_BYTES);
+    return batch.map(({ facts, evidence = {} }, i) => {
+      last = nextLotId(now, last, random.subarray(i * ID_RANDOM_BYTES, (i + 1) * ID_RANDOM_BYTES));
+      return { id: last, facts, evidence };
+    });
+  }
 
   async function writeBatch(final: boolean): Promise<Refusal | null> {
     if (batch.length === 0) return null;
-    const happening = { kind: 'lots-added', source, lots: batch } as const;
+    const happening: Happening = { kind: 'lots-added', source, lots: withIds() };
     const written = await append(session, [{ subject: LOTS, happening }], final ? 'strict' : 'relaxed');
     if (!written.ok) return written;
-    for (const lot of batch) ids.push(lot.id);
+    for (const lot of happening.lots) ids.push(lot.id);
     for (const entry of written.value) entries.push(entry.id);
     batch = [];
     onProgress?.(ids.length);
     return null;
   }
 
-  for await (const { facts, evidence = {} } of lots) {
+  for await (const lot of lots) {
     if (batch.length === batchSize) {
       const refusal = await writeBatch(false);
       if (refusal !== null) return { ok: false, ...refusal, added: added(false) };
     }
     if (signal?.aborted) return ok(added(true));
-    last = nextLotId(session.now(), last, session.random(ID_RANDOM_BYTES));
-    batch.push({ id: last, facts, evidence });
+    batch.push(lot);
   }
   if (signal?.aborted) return ok(added(true));
   const refusal = await writeBatch(true);
