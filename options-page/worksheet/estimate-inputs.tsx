@@ -7,10 +7,12 @@ interface EstimateInputsProps {
   readonly value: Estimate | undefined;
   readonly onCommit: (value: Estimate | undefined) => void;
   readonly likelyHint?: string;
+  /** Room for three short labels only. */
+  readonly narrow?: boolean;
 }
 
 /** Low, likely and high. Low and high are one in ten on either side; the likely figure alone is enough. */
-export function EstimateInputs({ value, onCommit, likelyHint }: EstimateInputsProps) {
+export function EstimateInputs({ value, onCommit, likelyHint, narrow = false }: EstimateInputsProps) {
   // Low or high may be typed before likely: they wait here, because an estimate without its middle is not one yet.
   const [waiting, setWaiting] = useState<{ low?: Cents; high?: Cents }>({});
   const [fault, setFault] = useState<string>();
@@ -49,9 +51,9 @@ export function EstimateInputs({ value, onCommit, likelyHint }: EstimateInputsPr
 
   return (
     <div class="stack">
-      <div class="fields">
+      <div class={narrow ? 'fields three' : 'fields'}>
         <MoneyInput
-          label="Low (1 in 10 below)"
+          label={narrow ? 'Low' : 'Low (1 in 10 below)'}
           value={low}
           onCommit={(next) => put({ low: next, likely: value?.likely, high })}
         />
@@ -62,7 +64,7 @@ export function EstimateInputs({ value, onCommit, likelyHint }: EstimateInputsPr
           {...(likelyHint ? { hint: likelyHint } : {})}
         />
         <MoneyInput
-          label="High (1 in 10 above)"
+          label={narrow ? 'High' : 'High (1 in 10 above)'}
           value={high}
           onCommit={(next) => put({ low, likely: value?.likely, high: next })}
         />

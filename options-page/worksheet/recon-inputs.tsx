@@ -35,18 +35,21 @@ export function ReconInputs({ lines, standing, onCommit }: ReconInputsProps) {
             onCommit={(label) => label !== undefined && replace(index, { ...line, label })}
           />
           <EstimateInputs
+            narrow
             value={line.amount}
             onCommit={(amount) => replace(index, { ...line, amount: amount ?? { likely: ZERO } })}
           />
-          <RateInput
-            label="Chance it is needed"
-            value={line.chance}
-            required
-            onCommit={(chance) => chance !== undefined && replace(index, { ...line, chance })}
-          />
-          <button type="button" class="plain" onClick={() => remove(index)} aria-label={`Remove ${line.label}`}>
-            Remove
-          </button>
+          <div class="recon-foot">
+            <RateInput
+              label="Chance it is needed"
+              value={line.chance}
+              required
+              onCommit={(chance) => chance !== undefined && replace(index, { ...line, chance })}
+            />
+            <button type="button" class="plain" onClick={() => remove(index)} aria-label={`Remove ${line.label}`}>
+              Remove
+            </button>
+          </div>
         </fieldset>
       ))}
       {adding === undefined ? (

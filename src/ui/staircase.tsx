@@ -3,6 +3,9 @@ import type { Cents } from '../domain/money/cents.ts';
 import { formatMoney } from '../domain/money/format-money.ts';
 import './staircase.css';
 
+/** A spread is never known to the cent. */
+const WHOLE = { cents: 'never' } as const;
+
 export interface Step {
   readonly key: string;
   readonly label: string;
@@ -96,7 +99,9 @@ function StairRow({ step, above, below, scale }: { step: Step; above: number; be
 /** The doubt beside the figure: one in ten below, one in ten above. */
 function Spread({ range }: { range: Step['range'] }) {
   return (
-    <span class="stair-range quiet small">{range && `${formatMoney(range.low)} to ${formatMoney(range.high)}`}</span>
+    <span class="stair-range quiet small">
+      {range && `${formatMoney(range.low, WHOLE)} to ${formatMoney(range.high, WHOLE)}`}
+    </span>
   );
 }
 
