@@ -15,9 +15,16 @@ export interface ZoneFamily {
   readonly fixedZone?: string;
 }
 
-const family = (zone: string, hours: number, name: string, letter: string, more: Partial<ZoneFamily> = {}): ZoneFamily => ({
+const family = (
+  zone: string,
+  hours: number,
+  name: string,
+  letter: string,
+  more: Partial<ZoneFamily> = {},
+): ZoneFamily => ({
   zone,
-  plain: [`${name} time`, name, `${letter}t`, ...(more.plain ?? [])],
+  // "At 2 PM" is no zone: Atlantic time has no two-letter word.
+  plain: [`${name} time`, name, ...(letter === 'a' ? [] : [`${letter}t`]), ...(more.plain ?? [])],
   standard: [`${name} standard time`, `${letter}st`, ...(more.standard ?? [])],
   standardMinutes: hours * 60,
   daylight: [`${name} daylight savings time`, `${name} daylight saving time`, `${name} daylight time`, `${letter}dt`],
@@ -35,7 +42,7 @@ export const ZONE_FAMILIES: readonly ZoneFamily[] = [
   family('America/St_Johns', -3.5, 'newfoundland', 'n'),
   {
     zone: 'Pacific/Honolulu',
-    plain: ['hawaii time', 'hawaii', 'honolulu', 'ht'],
+    plain: ['hawaii time', 'hawaii', 'honolulu'],
     standard: ['hawaii standard time', 'hawaii-aleutian standard time', 'hst'],
     standardMinutes: -600,
     daylight: [],
@@ -57,7 +64,7 @@ export const ZONE_FAMILIES: readonly ZoneFamily[] = [
 ];
 
 /** Words for UTC itself. */
-export const UTC_WORDS: readonly string[] = ['utc', 'gmt', 'z', 'zulu', 'greenwich mean time', 'coordinated universal time'];
+export const UTC_WORDS: readonly string[] = ['utc', 'gmt', 'zulu', 'greenwich mean time', 'coordinated universal time'];
 
 /** Words for the clock at the sale. */
 export const LOCAL_WORDS: readonly string[] = ['local time', 'local', 'auction time', 'sale time'];

@@ -1,0 +1,53 @@
+import type { Weekday } from '../setup/store.ts';
+import type { Instant } from './instant.ts';
+import type { LocalDate } from './local-date.ts';
+import { type WallClock, wallClock, weekdayOf } from './wall-clock.ts';
+import type { Zone } from './zone.ts';
+
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
+const DAYS: Readonly<Record<Weekday, string>> = {
+  mon: 'Monday',
+  tue: 'Tuesday',
+  wed: 'Wednesday',
+  thu: 'Thursday',
+  fri: 'Friday',
+  sat: 'Saturday',
+  sun: 'Sunday',
+};
+
+export const dayName = (weekday: Weekday): string => DAYS[weekday];
+
+/** "Sat Nov 28". */
+export const sayDate = (date: LocalDate): string =>
+  `${DAYS[weekdayOf(date)].slice(0, 3)} ${MONTHS[Number(date.slice(5, 7)) - 1]} ${Number(date.slice(8))}`;
+
+/** "12:05 PM" on the clock of `zone`. */
+export const sayClock = (at: Instant, zone: Zone): string => twelveHours(wallClock(at, zone));
+
+/** "Sat Nov 28, 12:05 PM" on the clock of `zone`. */
+export function sayTime(at: Instant, zone: Zone): string {
+  const clock = wallClock(at, zone);
+  return `${sayDate(clock.date)}, ${twelveHours(clock)}`;
+}
+
+/** A length of time in the two largest units that matter: "2 d 3 h", "2 h 13 min", "15 min", "40 s". Never negative. */
+export function sayDuration(ms: number): string {
+  const seconds = Math.max(0, Math.floor(ms / 1000));
+  const minutes = Math.floor(seconds / 60);
+  const hours = Math.floor(minutes / 60);
+  if (minutes === 0) return `${seconds} s`;
+  if (hours === 0) return `${minutes} min`;
+  if (hours < 24) return `${hours} h${minutes % 60 === 0 ? '' : ` ${minutes % 60} min`}`;
+  return `${Math.floor(hours / 24)} d${hours % 24 === 0 ? '' : ` ${hours % 24} h`}`;
+}
+
+/** "in 2 h 13 min", "13 min ago", "now" within a second. */
+export function sayWhen(at: Instant, now: Instant): string {
+  if (Math.abs(at - now) < 1000) return 'now';
+  return at > now ? `in ${sayDuration(at - now)}` : `${sayDuration(now - at)} ago`;
+}
+
+function twelveHours({ time }: WallClock): string {
+  const hour = Number(time.slice(0, 2));
+  return `${hour % 12 === 0 ? 12 : hour % 12}:${time.slice(3)} ${hour < 12 ? 'AM' : 'PM'}`;
+}
