@@ -1,9 +1,9 @@
 import type { Accepts } from '../bid/accepted-intervals.ts';
 import type { Appraisal } from '../bid/appraisal.ts';
-import type { CostLine, Deal, Funding } from '../bid/deal.ts';
+import type { CostLine, Deal } from '../bid/deal.ts';
 import type { StockCar } from '../carrying/days-to-sell.ts';
 import { holdFactors } from '../carrying/hold-factors.ts';
-import { type HoldCase, holdSpread } from '../carrying/hold-spread.ts';
+import { type HoldSpreads, holdSpreads } from '../carrying/hold-spreads.ts';
 import { claimedMiles } from '../claims/claimed-miles.ts';
 import { type Contradiction, contradictionsOf, type Sighting } from '../claims/contradictions.ts';
 import { chanceFalse, doubtLines } from '../claims/doubt-lines.ts';
@@ -55,14 +55,19 @@ export function appraise(facts: LotFacts, setup: Setup, context: AppraisalContex
 }
 
 /** The part of an appraisal that the max bid rests on; the same whatever the date, and quick enough for long lists. */
-export function appraiseMoney(facts: LotFacts, setup: Setup, history: readonly StockCar[] = []): MoneyAppraisal {
+export function appraiseMoney(
+  facts: LotFacts,
+  setup: Setup,
+  history: readonly StockCar[] = [],
+  spreadOf: HoldSpreads = holdSpreads(setup.carrying, history),
+): MoneyAppraisal {
   const settings = setup.estimation ?? DEFAULT_ESTIMATION;
   const { carrying } = setup;
   const retail = appraisedRetail(facts, settings, carrying.horizonDays);
   const twins = (facts.ceilings ?? []).reduce((sum, ceiling) => sum + ceiling.inStock, 0);
   const stretch = 1 + (twins * settings.twinStretchPpm) / PPM;
   return {
-    ...(retail && { retail, risk: riskInputs(facts, retail, settings.doubt, setup, { history, stretch }) }),
+    ...(retail && { retail, risk: riskInputs(facts, retail, settings.doubt, (funding) => spreadOf(funding, stretch)) }),
     ...(stretch > 1 && { hold: (funding) => holdFactors(carrying, { history, funding, stretch }) }),
     costs: doubtLines(facts.claims ?? [], settings.doubt),
     stretch,
@@ -80,22 +85,11 @@ export function riskCapOf(
   return (deal) => risk && lossChanceCap(deal, risk, rules.lossChancePpm);
 }
 
-function riskInputs(
-  facts: LotFacts,
-  retail: AppraisedRetail,
-  doubt: Doubt,
-  { carrying }: Setup,
-  path: { readonly history: readonly StockCar[]; readonly stretch: number },
-): RiskInputs {
-  const known = new Map<Funding['kind'], readonly HoldCase[]>();
+function riskInputs(facts: LotFacts, retail: AppraisedRetail, doubt: Doubt, hold: RiskInputs['hold']): RiskInputs {
   return {
     retail: { mean: retail.uncapped, sigma: retail.sigma, cap: retail.cap },
     costs: uncertainCosts(facts, doubt),
-    hold(funding) {
-      const cases = known.get(funding) ?? holdSpread(carrying, { ...path, funding });
-      known.set(funding, cases);
-      return cases;
-    },
+    hold,
   };
 }
 

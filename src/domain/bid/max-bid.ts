@@ -63,7 +63,7 @@ export function maxBid(deal: Deal, options: MaxBidOptions = {}): MaxBid {
 }
 
 /** The number alone, for long lists. */
-export function maxBidOnly(deal: Deal, riskCap?: Accepts): Cents | null {
+export function maxBidOnly(deal: Deal, { riskCap }: Pick<MaxBidOptions, 'riskCap'> = {}): Cents | null {
   const totals = dealTotals(deal);
   return safeEnd(acceptedIntervals(gridOf(totals), feeDrops(deal.fees), rulesOf(totals, riskCap), true));
 }

@@ -1,5 +1,6 @@
 import type { StockCar } from '../carrying/days-to-sell.ts';
 import { type HoldFactors, holdFactors } from '../carrying/hold-factors.ts';
+import { type HoldSpreads, holdSpreads } from '../carrying/hold-spreads.ts';
 import type { FeeSchedule } from '../fees/fee-schedule.ts';
 import type { LotFacts } from '../lot/lot.ts';
 import type { TitleBrand } from '../setup/money-rules.ts';
@@ -16,6 +17,8 @@ export interface PricingContext {
   readonly scheduleById: ReadonlyMap<string, FeeSchedule>;
   readonly titleById: ReadonlyMap<string, TitleBrand>;
   readonly hold: (funding: Funding['kind']) => HoldFactors;
+  /** The spread behind those factors, which the chance of a loss needs; worked out once for all lots. */
+  readonly spreadOf: HoldSpreads;
 }
 
 export interface PricingOptions {
@@ -36,6 +39,7 @@ export function pricingContext(setup: Setup, { history = [], hold }: PricingOpti
     scheduleById: new Map(setup.feeSchedules.map((schedule) => [schedule.id, schedule])),
     titleById: new Map(setup.titles.map((title) => [title.id, title])),
     hold: hold ?? setupHold(setup, history),
+    spreadOf: holdSpreads(setup.carrying, history),
   };
 }
 

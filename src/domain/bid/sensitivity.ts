@@ -53,7 +53,7 @@ export function sensitivityOf(
   riskCapOf: (deal: Deal) => Accepts | undefined = () => undefined,
   by: Cents = HUNDRED_DOLLARS,
 ): readonly Sensitivity[] {
-  const most = (of: Deal) => maxBidOnly(of, riskCapOf(of));
+  const most = (of: Deal) => maxBidOnly(of, { riskCap: riskCapOf(of) });
   const now = most(deal);
   const moved = (input: InputKey, amount: number, asked: number): Move => {
     const real = cents(Math.min(Math.max(-amount, asked), LARGEST_CENTS - amount));

@@ -37,7 +37,7 @@ export interface Worksheet {
 export function worksheetOf(
   facts: LotFacts,
   context: PricingContext,
-  appraisal: MoneyAppraisal = appraiseMoney(facts, context.setup, context.history),
+  appraisal: MoneyAppraisal = appraiseMoney(facts, context.setup, context.history, context.spreadOf),
 ): Outcome<Worksheet, DealRefusal> {
   const outcome = dealOf(facts, context, appraisal);
   if (!outcome.ok) return outcome;
@@ -76,11 +76,11 @@ export function uncappedStandingOf(facts: LotFacts, context: PricingContext): Ou
 }
 
 function standing(facts: LotFacts, context: PricingContext, capped: boolean): Outcome<Standing, DealRefusal> {
-  const appraisal = appraiseMoney(facts, context.setup, context.history);
+  const appraisal = appraiseMoney(facts, context.setup, context.history, context.spreadOf);
   const deal = dealOf(facts, context, appraisal);
   if (!deal.ok) return deal;
-  const cap = capped ? riskCapOf(appraisal, context.setup)(deal.value) : undefined;
-  const most = maxBidOnly(deal.value, cap);
+  const riskCap = capped ? riskCapOf(appraisal, context.setup)(deal.value) : undefined;
+  const most = maxBidOnly(deal.value, { riskCap });
   return ok({ maxBid: most, headroom: headroomOf(most, facts.priceNow) });
 }
 

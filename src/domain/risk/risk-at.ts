@@ -5,6 +5,7 @@ import type { HoldCase } from '../carrying/hold-spread.ts';
 import { type Cents, cents } from '../money/cents.ts';
 import { PPM, type Ppm } from '../money/rate.ts';
 import { type CostGrid, costGrid, gridStep, type UncertainCost } from './cost-grid.ts';
+import { losesAtMost, RAREST_CELL } from './loss-chance.ts';
 import {
   type Case,
   chanceOfProfitBelow,
@@ -55,10 +56,10 @@ export function riskAt(deal: Deal, price: Cents, inputs: RiskInputs): Risk {
  */
 export function lossChanceCap(deal: Deal, inputs: RiskInputs, highest: Ppm): Accepts | undefined {
   if (highest >= PPM) return undefined;
-  const { casesAt, retail } = riskOf(deal, inputs);
+  const grid = costGrid(inputs.costs, gridStep(inputs.costs, 1000));
+  const hold = inputs.hold(deal.funding.kind);
   // A billionth of slack: the order of additions must not decide a bid.
-  const most = highest / PPM + 1e-9;
-  return (price) => chanceOfProfitBelow(0, casesAt(price), retail) <= most;
+  return losesAtMost(dealTotals(deal), inputs.retail, grid, hold, highest / PPM + 1e-9);
 }
 
 function riskOf(deal: Deal, inputs: RiskInputs) {
@@ -67,9 +68,6 @@ function riskOf(deal: Deal, inputs: RiskInputs) {
   const hold = inputs.hold(deal.funding.kind);
   return { retail: inputs.retail, casesAt: (price: Cents) => casesOf(totals, price, inputs.retail, grid, hold) };
 }
-
-/** Cells rarer than this are left out; together they could not move a chance by a millionth. */
-const RAREST_CELL = 1e-10;
 
 /** Every way the deal can turn out but for retail: how much recon and doubt cost, when it sells, whether it is undone. */
 function casesOf(
