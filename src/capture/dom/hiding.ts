@@ -5,8 +5,12 @@ export interface Sight {
   readonly gone: boolean;
   readonly veiled: boolean;
   readonly inline: boolean | null;
+  /** Line breaks of the source are kept. */
+  readonly preserves: boolean;
   readonly background: string;
 }
+
+export const UNSTYLED: Sight = { gone: false, veiled: false, inline: null, preserves: false, background: '' };
 
 /** Tags whose content is never on the page, whatever the styles say. */
 export const NEVER_SHOWN: ReadonlySet<string> = new Set([
@@ -31,14 +35,15 @@ export const NEVER_SHOWN: ReadonlySet<string> = new Set([
  * without a window) leaves the attributes to decide.
  */
 export function sightOf(element: Element, dom: SafeDom, view: Window | null, behind: string): Sight {
-  if (hiddenByMarkup(element, dom)) return { gone: true, veiled: false, inline: null, background: behind };
-  if (view === null) return { gone: false, veiled: false, inline: null, background: behind };
+  if (hiddenByMarkup(element, dom)) return { ...UNSTYLED, gone: true, background: behind };
+  if (view === null) return { ...UNSTYLED, background: behind };
   const style = view.getComputedStyle(element);
   const background = opaque(style.backgroundColor) ? style.backgroundColor : behind;
   return {
     gone: hiddenByStyle(style, background),
     veiled: veiledByStyle(style),
     inline: inlineByStyle(style.display),
+    preserves: /^(?:pre|break-spaces)/.test(style.whiteSpace ?? ''),
     background,
   };
 }

@@ -43,6 +43,7 @@ export interface PageElement {
 
 export interface PageText {
   readonly kind: 'text';
+  /** Blanks run together as on screen; line breaks only where the page keeps those of its source. */
   readonly text: string;
   readonly parent: PageElement;
   readonly order: number;

@@ -1,6 +1,6 @@
 import { BUDGET, type Budget } from '../budget.ts';
 import { cleanLine } from '../text/clean-text.ts';
-import { NEVER_SHOWN, type Sight, sightOf } from './hiding.ts';
+import { NEVER_SHOWN, type Sight, sightOf, UNSTYLED } from './hiding.ts';
 import { INLINE_TAGS } from './inline-tags.ts';
 import type { DataScript, PageElement, PageTree, Showing } from './page-tree.ts';
 import { ELEMENT_NODE, type SafeDom, safeDom, TEXT_NODE } from './safe-dom.ts';
@@ -16,6 +16,7 @@ interface Open {
   readonly element: PageElement;
   readonly view: Window | null;
   readonly background: string;
+  readonly preserves: boolean;
   readonly nodes: readonly Node[];
   next: number;
 }
@@ -40,21 +41,25 @@ class Snapshot {
     const source = this.dom.root(document);
     if (source === null) throw new RangeError('a document without an element can not be read');
     const view = this.dom.view(document);
-    const root = this.copy(source, null, { gone: false, veiled: false, inline: false, background: '' });
-    const open: Open[] = [{ element: root, view, background: '', nodes: this.childrenOf(source), next: 0 }];
+    const root = this.copy(source, null, { ...UNSTYLED, inline: false });
+    const open: Open[] = [
+      { element: root, view, background: '', preserves: false, nodes: this.childrenOf(source), next: 0 },
+    ];
     // A stack of its own: a page nested a hundred thousand deep must not overflow the engine's.
     for (let top = open.at(-1); top !== undefined; top = open.at(-1)) {
       const node = top.nodes[top.next++];
       if (node === undefined) open.pop();
-      else if (this.dom.type(node) === TEXT_NODE) this.text(node, top.element);
+      else if (this.dom.type(node) === TEXT_NODE) this.text(node, top);
       else if (this.dom.type(node) === ELEMENT_NODE) this.element(node as Element, top, open);
     }
     const { scripts, closedFrames, cut, title } = this;
     return { root, title, lang: root.attributes.get('lang') ?? '', scripts, closedFrames, cut };
   }
 
-  private text(node: Node, parent: PageElement): void {
-    const text = this.dom.value(node).slice(0, this.budget.run);
+  private text(node: Node, { element: parent, preserves }: Open): void {
+    const source = this.dom.value(node).slice(0, this.budget.run);
+    // Columns set with blanks are columns all the same.
+    const text = preserves ? source.replace(/[ \t]{3,}/g, ' | ') : source.replace(/\s+/g, ' ');
     if (parent.tag === 'title' && this.title === '') this.title = cleanLine(text).slice(0, 300);
     if (this.left.text < text.length) {
       this.cut = true;
@@ -79,7 +84,7 @@ class Snapshot {
     // What is inside something hidden is hidden too; asking for its style again would only cost time.
     const sight: Sight =
       top.element.showing === 'hidden'
-        ? { gone: true, veiled: false, inline: null, background: top.background }
+        ? { ...UNSTYLED, gone: true, background: top.background }
         : sightOf(source, this.dom, top.view, top.background);
     const element = this.copy(source, top.element, sight);
     top.element.children.push(element);
@@ -95,7 +100,8 @@ class Snapshot {
       view = inner.view;
       nodes = [inner.root];
     } else nodes = this.childrenOf(source);
-    open.push({ element, view, background: sight.background, nodes, next: 0 });
+    const preserves = sight.preserves || tag === 'pre';
+    open.push({ element, view, background: sight.background, preserves, nodes, next: 0 });
   }
 
   private frame(source: Element): { root: Element; view: Window | null } | null {

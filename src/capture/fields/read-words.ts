@@ -63,6 +63,7 @@ function placeIn(value: string): string {
 /** Words that begin like the middle of a sentence, stand for nothing, or are a label of their own are no value. */
 export function isPlainValue(value: string, longest: number): boolean {
   if (value === '' || value.length > longest || !/[\p{L}\p{N}]/u.test(value)) return false;
+  if (/^(?:(?:log|sign) ?in|login|register|click|contact|call|upgrade|subscribe)\b/i.test(value)) return false;
   if (/^(?:is|are|was|were|will|has|have|of|to|at|and|or|by|if|may|must|can)\b/.test(value)) return false;
   if (
     /^(?:n\/?a|none listed|not (?:available|listed|specified|provided|stated)|unknown|see below|tbd|tba|-+|select.*)$/i.test(

@@ -8,6 +8,9 @@ export interface VehicleName {
 }
 
 const YEAR = /(?:^|[\s:([|#–—-])((?:19[5-9]|20[0-4])\d)[ ,]+(?=\p{Lu})/u;
+// A sentence about a car is not its name.
+const SENTENCE_BEFORE =
+  /\b(?:an?|the|my|our|your|this|that|his|her|for|of|in|since|from|than|about|saw|bought|sold|like)\s*$/i;
 // Headlines that begin with a year and are about something else.
 const NOT_A_CAR =
   /\b(?:sale|sales|auction|auctions|event|annual|calendar|results?|schedule|season|edition|terms|conditions|report|holiday|holidays|rights reserved|special|clearance|inventory|listings?|vehicles|trucks|vans|cars|units|lots|jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec|january|february|march|april|june|july|august|september|october|november|december)\b/i;
@@ -20,10 +23,10 @@ export function readVehicleName(text: string, newest: number, makes: readonly st
   if (text.length > 200) return null;
   const found = YEAR.exec(text);
   const year = Number(found?.[1]);
-  if (found === null || year > newest) return null;
+  if (found === null || year > newest || SENTENCE_BEFORE.test(text.slice(0, found.index + 1))) return null;
   const rest = text
     .slice(found.index + found[0].length)
-    .split(/\s[|•·–—-]\s|[|•·(;,\n]| VIN\b| Lot\b| in /, 1)[0]
+    .split(/\s[|•·–—-]\s|[|•·(;,\n]| VIN\b| Lot\b| (?:in|with|for|at|by|from|on|near)\b/, 1)[0]
     ?.trim();
   if (rest === undefined || rest === '' || NOT_A_CAR.test(rest)) return null;
   const known = makes.find((make) => rest.toLowerCase().startsWith(`${make.toLowerCase()} `));

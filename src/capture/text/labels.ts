@@ -37,7 +37,7 @@ const WORDS: Readonly<Record<Meaning, string>> = {
   sale: `sale; sale name; auction; auction name; event; event name; sale event; subasta; vente; auktion`,
   seller: `seller; seller name; sold by; consignor; consigned by; offered by; seller / consignor; vendor; vendedor; vendeur;
     verkäufer; البائع; מוכר`,
-  location: `location; vehicle location; located at; located in; location of vehicle; lot location; pickup location;
+  location: `location; loc; vehicle location; located at; located in; location of vehicle; lot location; pickup location;
     pick-up location; pick up location; yard; site; facility; city/state; city, state; where; ubicación; lugar; lieu;
     emplacement; standort; الموقع; מיקום`,
   'closes-at': `closes; closes at; closes on; close; closing; closing at; closing time; close time; close date; closing date;

@@ -64,7 +64,7 @@ function linesIn(block: PageElement, scope: Scope, lines: Line[], inner: PageEle
   const take = (node: PageNode): void => {
     if (node.kind === 'text') {
       if (run === '') order = node.order;
-      run += node.text.replace(/\s+/g, ' ');
+      run += node.text;
     } else if (node.showing !== 'shown' || isPassedOver(node, scope)) {
       return;
     } else if (node.tag === 'br') {
@@ -92,5 +92,5 @@ function headingLevel(block: PageElement): number {
 
 /** Long lines, and lines of several sentences. */
 function isProse(text: string): boolean {
-  return text.length > 160 || /[a-z]{2}[.!?] [A-Z][a-z]/.test(text);
+  return text.length > 160 || /[\p{Ll}\d%)]{2}[.!?] \p{Lu}\p{Ll}/u.test(text);
 }
