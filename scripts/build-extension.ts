@@ -13,7 +13,8 @@ export interface Bundle {
 }
 
 const BACKGROUND = { background: 'src/background/main.ts' };
-const PAGES = { 'popup/main': 'src/popup/main.tsx', 'options-page/main': 'options-page/main.tsx' };
+const POPUP = { 'popup/main': 'src/popup/main.tsx' };
+const COMPANION = { 'options-page/main': 'options-page/main.tsx' };
 const READER: Record<string, string> = existsSync('src/capture/inject.ts')
   ? { 'capture/inject': 'src/capture/inject.ts' }
   : {};
@@ -39,14 +40,16 @@ const SHARED: BuildOptions = {
 
 /** Bundles the program. Throws a sentence when an entry is missing; esbuild prints what else is wrong. */
 export async function bundleExtension(): Promise<Bundle> {
-  for (const entry of [BACKGROUND, PAGES, READER, HTML].flatMap((entries) => Object.values(entries))) {
+  for (const entry of [BACKGROUND, READER, POPUP, COMPANION, HTML].flatMap((entries) => Object.values(entries))) {
     if (!existsSync(entry)) throw new Error(`${entry} is missing, so there is nothing to build the extension from.`);
   }
   const results = await Promise.all([
     // One file each: a worker starts faster without further files, and an injected script can't load any.
     build({ ...SHARED, entryPoints: BACKGROUND, format: 'esm' }),
     build({ ...SHARED, entryPoints: READER, format: 'iife' }),
-    build({ ...SHARED, entryPoints: PAGES, format: 'esm', splitting: true }),
+    // Each page by itself: shared with the other it would come in two dozen small files, and open later for it.
+    build({ ...SHARED, entryPoints: POPUP, format: 'esm', splitting: true }),
+    build({ ...SHARED, entryPoints: COMPANION, format: 'esm', splitting: true }),
   ]);
   const files = new Map<string, Uint8Array>();
   const metafile: Metafile = { inputs: {}, outputs: {} };

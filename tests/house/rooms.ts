@@ -20,6 +20,7 @@ export const ROOMS = {
     'src/store',
     'src/capture',
     'src/intake',
+    'src/ui',
   ],
   'src/popup': [
     'src/domain',
@@ -48,7 +49,7 @@ export type Room = keyof typeof ROOMS;
 
 /** Packages that the pure rooms may use: each computes, and none touches a browser, a clock or chance. */
 export const PURE_PACKAGES = {
-  'src/domain': ['zod', 'd3-array'],
+  'src/domain': ['zod', 'd3-array', 'chrono-node'],
   'src/journal': ['zod', '@noble/hashes'],
 } as const satisfies Partial<Record<Room, readonly string[]>>;
 
