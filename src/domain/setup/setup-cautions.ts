@@ -79,7 +79,8 @@ function firstOverlap(editions: readonly FeeEdition[]): string | undefined {
     if (latestEnd !== undefined && (validFrom ?? '') <= latestEnd) {
       return validFrom === undefined ? 'on the same days' : `on ${validFrom}`;
     }
-    if (latestEnd === undefined || validTo > latestEnd) latestEnd = validTo;
+    // Without an overlap so far, each list ends later than all before it.
+    latestEnd = validTo;
   }
   return undefined;
 }

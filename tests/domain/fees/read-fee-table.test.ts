@@ -32,6 +32,10 @@ describe('a pasted fee table', () => {
     expect(shortly('0\t100\n500\t125\n1,000\t150')).toEqual(['0 $100', '500 $125', '1000 $150']);
   });
 
+  test('takes a second figure below the first for a fee, not for an end', () => {
+    expect(shortly('0 - 9,999.99 $100\n10,000\t100\t2%')).toEqual(['0 $100', '10000 $100 2%']);
+  });
+
   test('keeps to the columns its heading names', () => {
     const text = 'From\tFlat\tPercent\tMinimum\tMaximum\n0\t100\t\t\t\n1,000\t\t2.5\t150\t\n10,000\t50\t1.25%\t\t900';
     expect(shortly(text)).toEqual(['0 $100', '1000 $0 2.5% min 150', '10000 $50 1.25% max 900']);

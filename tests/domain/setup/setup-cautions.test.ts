@@ -49,6 +49,7 @@ describe('a setup that is allowed and probably not meant', () => {
     expect(messages([], [edition('2026-01-01'), edition('2026-03-01')])).toEqual([
       expect.stringMatching(/hold on 2026-03-01/),
     ]);
+    expect(messages([], [edition('2026-01-01', '2026-03-01'), edition('2026-03-01')])).toHaveLength(1);
     const across = [edition('2026-01-01', '2026-12-31'), edition('2026-02-01', '2026-02-02'), edition('2026-03-01')];
     expect(messages([], across)).toHaveLength(1);
     expect(messages([], [edition(), edition()])).toEqual([expect.stringMatching(/hold on the same days/)]);

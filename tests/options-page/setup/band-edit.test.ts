@@ -22,6 +22,7 @@ describe('a band that is added', () => {
 
   test('fits between bands with no whole dollar between them', () => {
     expect(fromDollars([band(0), band(0.5)], 0)).toBe(0.25);
+    expect(fromDollars([band(0), band(1.1), band(1.4)], 1)).toBe(1.25);
   });
 
   test('leaves the table sound and every fee as it was', () => {
