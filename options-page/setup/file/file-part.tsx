@@ -1,10 +1,10 @@
 import { SETUP_FILE_NAME, writeSetupFile } from '../../../src/domain/setup/setup-file.ts';
+import { saveFile } from '../../../src/ui/save-file.ts';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { PartFrame } from '../part-frame.tsx';
 import { isUnkept } from '../section-drafts.ts';
 import { useSetupEdit } from '../setup-edit.ts';
 import { SETUP_PARTS, type SetupPart } from '../setup-parts.ts';
-import { downloadText } from './download-text.ts';
 import { LoadSetup } from './load-setup.tsx';
 
 /** The whole setup as one file: to keep, to hand to another computer, to work out a max bid on the command line. */
@@ -29,7 +29,7 @@ export function FilePart({ part }: { part: SetupPart }) {
           <button
             type="button"
             onClick={() => {
-              downloadText(SETUP_FILE_NAME, 'application/json', writeSetupFile(setup));
+              saveFile(new Blob([writeSetupFile(setup)], { type: 'application/json' }), SETUP_FILE_NAME);
               say('The setup is saved to a file, where your browser keeps downloads.');
             }}
           >

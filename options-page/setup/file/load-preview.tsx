@@ -1,3 +1,4 @@
+import { DEFAULT_ESTIMATION } from '../../../src/domain/setup/estimation.ts';
 import type { Setup } from '../../../src/domain/setup/setup.ts';
 import { setupCautions } from '../../../src/domain/setup/setup-cautions.ts';
 import { type SetupChange, setupChanges } from '../../../src/domain/setup/setup-changes.ts';
@@ -17,7 +18,8 @@ const SHOWN = 12;
 export function LoadPreview({ name, loaded, onDone }: LoadPreviewProps) {
   const { setup } = useWorkspace();
   const { change, drafts, giveUp } = useSetupEdit();
-  const changes = setupChanges(setup, loaded);
+  const taken = withEstimation(loaded, setup);
+  const changes = setupChanges(setup, taken);
   const cautions = setupCautions(loaded);
   if (changes.length === 0) {
     return (
@@ -51,7 +53,7 @@ export function LoadPreview({ name, loaded, onDone }: LoadPreviewProps) {
           class="main"
           onClick={() => {
             for (const section of drafts.keys()) giveUp(section);
-            change(loaded, `Loaded the setup from ${name}.`);
+            change(taken, `Loaded the setup from ${name}.`);
             onDone();
           }}
         >
@@ -63,6 +65,12 @@ export function LoadPreview({ name, loaded, onDone }: LoadPreviewProps) {
       </div>
     </div>
   );
+}
+
+/** A file may leave out how value is estimated; then what holds without a word takes the place of the present figures. */
+function withEstimation(loaded: Setup, present: Setup): Setup {
+  const silent = loaded.estimation === undefined && present.estimation !== undefined;
+  return silent ? { ...loaded, estimation: DEFAULT_ESTIMATION } : loaded;
 }
 
 function ChangeList({ title, changes }: { title: string; changes: readonly SetupChange[] }) {
