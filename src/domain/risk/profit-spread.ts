@@ -76,7 +76,7 @@ export interface WorstCases {
 export function worstCases(share: number, cases: readonly Case[], retail: RetailSpread, precision: number): WorstCases {
   // Retail is never negative, so no profit lies below the dearest case; going up, doubling finds enough.
   let low = -cases.reduce((most, { cost }) => Math.max(most, cost), 0) - precision;
-  let reach = retail.mean;
+  let reach = Math.max(retail.mean, precision);
   while (chanceOfProfitBelow(low + reach, cases, retail) < share) reach *= 2;
   let high = low + reach;
   while (high - low > precision) {

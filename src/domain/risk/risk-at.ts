@@ -40,7 +40,7 @@ export interface Risk {
 export function riskAt(deal: Deal, price: Cents, inputs: RiskInputs): Risk {
   const { casesAt, retail } = riskOf(deal, inputs);
   const cases = casesAt(price);
-  const worst = worstCases(0.1, cases, retail, 0.5);
+  const worst = worstCases(0.1, cases, retail, 0.01);
   return {
     lossChance: Math.min(1, chanceOfProfitBelow(0, cases, retail)),
     expectedProfit: cents(Math.round(expectedProfit(cases, retail))),
