@@ -40,9 +40,7 @@ const COMMON = {
   description: pkg.description,
   icons: ICONS,
   // Each one is used in src/browser; a test sees to it that none stands here unused.
-  permissions: ['activeTab', 'alarms', 'contextMenus', 'notifications', 'scripting', 'unlimitedStorage'],
-  // Asked for one site at a time, when the user wants the reader to remember where things are on it.
-  optional_host_permissions: ['https://*/*'],
+  permissions: ['alarms', 'notifications', 'unlimitedStorage'],
   action: { default_title: 'Headroom', default_popup: 'popup/popup.html', default_icon: ICONS },
   options_ui: { page: 'options-page/index.html', open_in_tab: true },
   commands: { _execute_action: { suggested_key: { default: 'Alt+Shift+H' } } },

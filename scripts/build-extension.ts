@@ -54,7 +54,10 @@ export async function bundleExtension(): Promise<Bundle> {
   const files = new Map<string, Uint8Array>();
   const metafile: Metafile = { inputs: {}, outputs: {} };
   for (const result of results) {
-    for (const { path: file, contents } of result.outputFiles ?? []) files.set(inPackage(file), contents);
+    for (const { path: file, contents } of result.outputFiles ?? []) {
+      // The style sheets of screens that are loaded later are in the page's own already; nothing asks for these.
+      if (!/^chunks\/.*\.css$/.test(inPackage(file))) files.set(inPackage(file), contents);
+    }
     Object.assign(metafile.inputs, result.metafile?.inputs);
     for (const [file, output] of Object.entries(result.metafile?.outputs ?? {})) {
       metafile.outputs[inPackage(file)] = output;

@@ -62,7 +62,7 @@ export async function readStoredPage(folder: string, name: string, expected: Pla
   const read = readPage(window.document, url, instant(Date.parse(expected?.now ?? NOW)), {
     storeZone: zone(STORE_ZONE),
     ...(venueZone === undefined ? {} : { venueZone: zone(venueZone) }),
-    ...(makes === undefined ? {} : { makes }),
+    ...(makes === undefined ? {} : { makes: [...makes] }),
   });
   window.close();
   return read;

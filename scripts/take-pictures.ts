@@ -2,7 +2,7 @@ import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { TEST_CHROMIUM_ID } from '../manifest/test-identity.ts';
-import { DEMO_SCREENS, DEMO_VIEWS, FIRST_LOT } from './demo-screens.ts';
+import { DEMO_SCREENS, DEMO_VIEWS, type DemoScreen, FIRST_LOT, NARROW } from './demo-screens.ts';
 
 const ORIGIN = `chrome-extension://${TEST_CHROMIUM_ID}/`;
 
@@ -26,21 +26,27 @@ export async function takePictures(context: BrowserContext, folder: string): Pro
   context.on('console', (message) => {
     if (message.type() === 'error') complaints.push(message.text());
   });
+  const first = context.pages()[0] ?? (await context.newPage());
+  for (const screen of DEMO_SCREENS.filter(({ empty }) => empty)) await takeViews(first, screen, folder);
   const page = await openDemo(context);
   const href = await page.getAttribute('a[href^="#/lot/"]', 'href');
-  const firstLot = href?.split('/').at(-1) ?? '';
-  for (const screen of DEMO_SCREENS) {
-    // A new document for each, so that no screen's picture depends on the one before.
-    await page.goto('about:blank');
-    await page.goto(ORIGIN + screen.address.replace(FIRST_LOT, firstLot));
-    for (const view of DEMO_VIEWS) {
-      await page.setViewportSize({ width: view.width, height: view.height });
-      await page.emulateMedia({ colorScheme: view.dark ? 'dark' : 'light', media: view.print ? 'print' : 'screen' });
-      await settle(page);
-      await page.screenshot({ path: path.join(folder, `${screen.name}-${view.name}.png`), fullPage: true });
-    }
+  const lot = href?.split('/').at(-1) ?? '';
+  for (const screen of DEMO_SCREENS.filter(({ empty }) => !empty)) {
+    await takeViews(page, { ...screen, address: screen.address.replace(FIRST_LOT, lot) }, folder);
   }
   return complaints;
+}
+
+async function takeViews(page: Page, { name, address, narrow }: DemoScreen, folder: string): Promise<void> {
+  // A new document for each, so that no screen's picture depends on the one before.
+  await page.goto('about:blank');
+  await page.goto(ORIGIN + address);
+  for (const view of DEMO_VIEWS.filter(({ width }) => !narrow || width <= NARROW)) {
+    await page.setViewportSize({ width: view.width, height: view.height });
+    await page.emulateMedia({ colorScheme: view.dark ? 'dark' : 'light', media: view.print ? 'print' : 'screen' });
+    await settle(page);
+    await page.screenshot({ path: path.join(folder, `${name}-${view.name}.png`), fullPage: true });
+  }
 }
 
 /** Waits until the page has its data and its font, and has been drawn anew. */

@@ -42,11 +42,12 @@ export function LotTable({ lots, view, onView, standingOf, now, table }: LotTabl
       aria-label="Lots"
     >
       <div class={narrow ? 'visually-hidden' : ''} role="rowgroup">
-        <div class="lot-head" role="row" aria-rowindex={1}>
+        <div class="lot-head" role="row" tabIndex={-1} aria-rowindex={1}>
           {COLUMNS.map(({ key, label, number }) => (
             <span
               key={label}
               role="columnheader"
+              tabIndex={-1}
               class={number ? 'number' : ''}
               aria-sort={key !== view.sort ? undefined : view.descending ? 'descending' : 'ascending'}
             >

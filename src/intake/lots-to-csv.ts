@@ -1,11 +1,11 @@
 import type { LotFacts, LotField } from '../domain/lot/lot.ts';
-import { canonicalJson } from '../journal/canonical-json.ts';
 import type { LotState } from '../journal/lot-state.ts';
 import { COLUMN_FIELDS, type ColumnField, type ColumnFieldId } from './columns/column-fields.ts';
 import { csvRow } from './csv/csv-row.ts';
 import { type LotCell, lotCells } from './rows/lot-cells.ts';
 import type { ReadContext } from './rows/read-context.ts';
 import { type ColumnChoice, type RowReader, rowReader } from './rows/read-row.ts';
+import { isSameFact } from './same-fact.ts';
 
 /** A column beside the lot's own facts, such as its max bid. Left out when such a file is read. */
 export interface ExtraColumn {
@@ -61,7 +61,7 @@ function cellsOf(facts: LotFacts, context: CsvContext, readBack: RowReader): (Lo
 /** What the cells alone would not bring back. Facts that share a column go together, so that none is read by itself. */
 function factsBeyond(facts: LotFacts, read: LotFacts): string | undefined {
   const fields = Object.keys({ ...facts, ...read }) as LotField[];
-  const changed = fields.filter((field) => canonicalJson(facts[field] ?? null) !== canonicalJson(read[field] ?? null));
+  const changed = fields.filter((field) => !isSameFact(facts[field], read[field]));
   const groups = COLUMNS.filter(({ fills }) => fills.some((field) => changed.includes(field))).flatMap(
     ({ fills }) => fills,
   );

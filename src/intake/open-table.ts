@@ -1,4 +1,5 @@
 import { type Outcome, ok, refuse } from '../domain/outcome.ts';
+import { readVin } from '../domain/vin/read-vin.ts';
 import { isBlankCell } from './columns/blank-cell.ts';
 import { readHeading } from './columns/read-heading.ts';
 import { type Dialect, sniffDialect } from './csv/dialect.ts';
@@ -30,7 +31,9 @@ interface Numbered {
 }
 
 /** Looks at the beginning of a file or of pasted text: what keeps its cells apart, where its headings are. */
-export function openTable(text: string): Outcome<Table> {
+export function openTable(given: string): Outcome<Table> {
+  // Null characters say nothing; damaged files and some exports have them between the letters.
+  const text = given.includes('\0') ? given.replaceAll('\0', '') : given;
   if (text.length > LONGEST_TEXT) return refuse('too-large', 'This is more than 200 million characters. Split it.');
   if (text.trim() === '') return refuse('empty', 'There is nothing in it. Choose another file, or paste some rows.');
   if (/^\ufeff?\s*<(?:!doctype|html|head|body|table|\?xml)/i.test(text.slice(0, 200))) {
@@ -85,7 +88,7 @@ function findHeadings(rows: readonly Numbered[]): { index: number; headings: rea
 
 /** How many cells are headings with no more words than that. A figure or a VIN in the row means that it holds a lot. */
 function namedFields(cells: readonly string[]): number {
-  if (cells.some((cell) => /\d{3}/.test(cell))) return 0;
+  if (cells.some((cell) => /^[$\s]*\d[\d.,\s]*$/.test(cell.slice(0, 40)) || readVin(cell.slice(0, 40)).ok)) return 0;
   return cells.filter((cell) => readHeading(cell)?.exact === true).length;
 }
 

@@ -14,7 +14,7 @@ export interface ChunkOptions {
 }
 
 /** Some milliseconds of work on a slow machine. */
-const ROWS_AT_ONCE = 500;
+const ROWS_AT_ONCE = 250;
 
 /**
  * Reads every row of a table, some at a time, and lets the page draw in between, so that 50,000 rows never freeze it.

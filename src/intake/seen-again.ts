@@ -1,8 +1,8 @@
 import type { LotFacts, LotField, LotId } from '../domain/lot/lot.ts';
 import { plainWords } from '../domain/setup/plain-words.ts';
 import type { Instant } from '../domain/time/instant.ts';
-import { canonicalJson } from '../journal/canonical-json.ts';
 import type { LotState } from '../journal/lot-state.ts';
+import { isSameFact } from './same-fact.ts';
 
 /** What a row says otherwise than is known already. */
 export interface FactChange {
@@ -81,7 +81,7 @@ export function changesTo(known: LotFacts, next: LotFacts): readonly FactChange[
 function saysNoMore(field: LotField, known: LotFacts, next: LotFacts): boolean {
   if (field === 'close') return known.close?.instant === next.close?.instant;
   if (field === 'notes') return known.notes?.includes(next.notes ?? '') ?? false;
-  return canonicalJson(known[field] ?? null) === canonicalJson(next[field] ?? null);
+  return isSameFact(known[field], next[field]);
 }
 
 /** Bids only rise: a lower price comes from an older list, or is a slip. */

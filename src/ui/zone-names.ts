@@ -45,10 +45,7 @@ export function readZone(text: string): Outcome<Zone> {
   const called = zoneNames().filter((each) => each.name.toLowerCase() === text.trim().toLowerCase());
   const choices = [...places, ...called].slice(0, 4).map((each) => each.zone);
   if (choices.length > 0) {
-    return refuse(
-      'several',
-      `Several zones go by that name: ${choices.join(', ')}. Write one of them.`,
-    );
+    return refuse('several', `Several zones go by that name: ${choices.join(', ')}. Write one of them.`);
   }
   return refuse(
     'not-a-zone',

@@ -6,11 +6,8 @@ import { sourceFiles, withoutComments } from './source-files.ts';
 
 /** Where each permission is used, so that one nobody needs any more is found. */
 const USED_AS = {
-  activeTab: /\.scripting\.executeScript/,
   alarms: /\.alarms\./,
-  contextMenus: /\.contextMenus\./,
   notifications: /\.notifications\./,
-  scripting: /\.scripting\./,
   unlimitedStorage: /\bindexedDB\b|from 'idb'/,
 } as const;
 
@@ -18,20 +15,13 @@ const inBoth = (['chromium', 'firefox'] as const).map((browser) => ({ browser, m
 
 describe.each(inBoth)('the manifest for $browser', ({ made }) => {
   test('asks for these permissions and no others', () => {
-    expect(made.permissions).toEqual([
-      'activeTab',
-      'alarms',
-      'contextMenus',
-      'notifications',
-      'scripting',
-      'unlimitedStorage',
-    ]);
+    expect(made.permissions).toEqual(['alarms', 'notifications', 'unlimitedStorage']);
   });
 
   test('asks for no site at all beforehand, and for one at a time later', () => {
     expect(made.host_permissions).toBeUndefined();
     expect(made.content_scripts).toBeUndefined();
-    expect(made.optional_host_permissions).toEqual(['https://*/*']);
+    expect(made.optional_host_permissions).toBeUndefined();
   });
 
   test('lets nothing in from outside and nothing out', () => {

@@ -2,7 +2,9 @@ import type { LotFacts } from './lot.ts';
 
 /** "2021 Larkspur Hauler 250 Crew" out of whatever is known; empty when nothing is. */
 export function carName(facts: Pick<LotFacts, 'year' | 'make' | 'model' | 'trim'>): string {
-  return [facts.year, facts.make, facts.model, facts.trim].filter((part) => part !== undefined && part !== '').join(' ');
+  return [facts.year, facts.make, facts.model, facts.trim]
+    .filter((part) => part !== undefined && part !== '')
+    .join(' ');
 }
 
 /** The name if there is one, else the VIN, else the lot number, else a word that says it has none yet. */

@@ -291,7 +291,6 @@ export const COLUMN_FIELDS = [
 ] as const satisfies readonly ColumnField[];
 
 export type ColumnFieldId = (typeof COLUMN_FIELDS)[number]['id'];
-
 const byId = new Map<ColumnFieldId, ColumnField>(COLUMN_FIELDS.map((field) => [field.id, field]));
 
 export function columnField(id: ColumnFieldId): ColumnField {

@@ -29,6 +29,9 @@ const FIELD_OF_LOOK: Readonly<Partial<Record<CellLook, ColumnFieldId>>> = {
   url: 'pageUrl',
 };
 
+/** Nobody has more; what stands beyond is kept as text of its row. */
+const MOST_COLUMNS = 2000;
+
 const ORDER = { certain: 0, likely: 1, doubtful: 2 } as const;
 
 /**
@@ -57,9 +60,8 @@ export function guessColumns(
 /** A cell beyond the headings is a column only if half of the rows have one; else its row is at fault. */
 function widthOf(headings: readonly string[] | null, rows: readonly (readonly string[])[]): number {
   const widths = rows.map((row) => row.findLastIndex((cell) => !isBlankCell(cell)) + 1).sort((a, b) => a - b);
-  const widest = widths.at(-1) ?? 0;
-  if (headings === null) return widest;
-  return Math.max(headings.length, widths[Math.floor(widths.length / 2)] ?? 0);
+  const rowsReach = widths[headings === null ? widths.length - 1 : Math.floor(widths.length / 2)] ?? 0;
+  return Math.min(Math.max(headings?.length ?? 0, rowsReach), MOST_COLUMNS);
 }
 
 type Guess = Pick<ColumnGuess, 'field' | 'sure'>;

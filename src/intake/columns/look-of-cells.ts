@@ -50,7 +50,7 @@ function tests(names: KnownNames): readonly (readonly [CellLook, (cell: string) 
     ['date', (cell) => HAS_DATE.test(cell) && /\d/.test(cell)],
     ['miles', (cell) => /mi|km/i.test(cell) && parseMiles(cell).ok],
     ['money', (cell) => cell.includes('$') && parseMoney(cell).ok],
-    ['number', (cell) => /^[\d.,' ]+$/.test(cell) && parseMoney(cell).ok],
+    ['number', (cell) => parseMoney(cell).ok],
     ['title', (cell) => matchTitle(cell, names.titles).ok],
     ['venue', (cell) => matchVenue(cell, names.venues).ok],
     ['text', () => true],
@@ -66,7 +66,14 @@ const LONGEST = 120;
 export function lookOfCells(cells: readonly string[], names: KnownNames): CellLook | null {
   const filled = cells.filter((cell) => !isBlankCell(cell)).map((cell) => cell.trim().slice(0, LONGEST));
   if (filled.length === 0) return null;
-  return tests(names).find(([, fits]) => filled.filter(fits).length >= filled.length * ENOUGH)?.[0] ?? null;
+  const misfits = Math.floor(filled.length * (1 - ENOUGH));
+  return tests(names).find(([, fits]) => fitAllBut(misfits, filled, fits))?.[0] ?? null;
+}
+
+/** Stops at the first cell too many that does not fit: most tests fail at once. */
+function fitAllBut(misfits: number, cells: readonly string[], fits: (cell: string) => boolean): boolean {
+  let left = misfits;
+  return cells.every((cell) => fits(cell) || left-- > 0);
 }
 
 /** Whether most VINs of a column have a right check digit, which seventeen random characters would not. */

@@ -12,7 +12,7 @@ export interface RecordSlice {
 }
 
 /** How many characters are taken at once: some thousand rows, read in a few milliseconds. */
-const SLICE = 1 << 18;
+const SLICE = 1 << 17;
 /** After a bad quote mark the slices start small again, so that a file full of them is not read over and over. */
 const SMALL_SLICE = 1 << 12;
 /** After so many quote marks that are never closed, quote marks mean nothing in this file. */

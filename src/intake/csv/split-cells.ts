@@ -1,4 +1,3 @@
-// biome-ignore lint/correctness/noUnresolvedImports: a UMD module; what it exports is its default at run time
 import Papa from 'papaparse';
 
 export interface SplitOptions {

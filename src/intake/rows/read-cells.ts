@@ -1,9 +1,5 @@
-import { matchTitle } from '../../domain/setup/match-title.ts';
-import { matchVenue } from '../../domain/setup/match-venue.ts';
 import type { ColumnFieldId } from '../columns/column-fields.ts';
-import { memory } from './memory.ts';
 import { readCloseCells } from './read-close-cells.ts';
-import type { ReadContext } from './read-context.ts';
 import { readReconCells, readRetailCells } from './read-estimate-cells.ts';
 import {
   readCarCell,
@@ -15,29 +11,11 @@ import {
   readVinCell,
   readYearCell,
 } from './read-plain-cells.ts';
+import type { RowContext } from './row-context.ts';
 import type { Cell, RowDraft } from './row-draft.ts';
 
 /** The cells of a row that state something, by what they hold. */
 export type Cells = Partial<Record<ColumnFieldId, Cell>>;
-
-/** A context that answers what it was asked before from memory. */
-export interface RowContext extends ReadContext {
-  readonly venueNamed: (text: string) => ReturnType<typeof matchVenue>;
-  readonly titleNamed: (text: string) => ReturnType<typeof matchTitle>;
-}
-
-export function remembering(context: ReadContext): RowContext {
-  const closes = memory<ReturnType<ReadContext['readClose']>>();
-  const venues = memory<ReturnType<typeof matchVenue>>();
-  const titles = memory<ReturnType<typeof matchTitle>>();
-  return {
-    ...context,
-    readClose: (text, known) =>
-      closes(`${known.zone ?? ''} ${known.venueZone ?? ''} ${text}`, () => context.readClose(text, known)),
-    venueNamed: (text) => venues(text, () => matchVenue(text, context.venues)),
-    titleNamed: (text) => titles(text, () => matchTitle(text, context.titles)),
-  };
-}
 
 /** Reads every cell but the notes and what the tool itself wrote for the other columns. */
 export function readCells(cells: Cells, draft: RowDraft, context: RowContext): void {

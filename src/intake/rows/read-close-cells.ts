@@ -2,7 +2,7 @@ import type { CloseDoubt, CloseTime } from '../../domain/time/close-time.ts';
 import { type Instant, instant } from '../../domain/time/instant.ts';
 import { isZone, type Zone, zone } from '../../domain/time/zone.ts';
 import { zoneInHeading } from '../columns/read-heading.ts';
-import type { ReadContext } from './read-context.ts';
+import type { CloseWords, RowContext } from './row-context.ts';
 import type { Cell, RowDraft } from './row-draft.ts';
 import { serialToText } from './spreadsheet-serial.ts';
 
@@ -28,7 +28,7 @@ export function readCloseCells(
   cells: CloseCells,
   venueZone: Zone | undefined,
   draft: RowDraft,
-  context: ReadContext,
+  context: RowContext,
 ): void {
   const told = cells.closes ?? cells.closeDate ?? cells.closeTime;
   const utc = cells.closesUtc === undefined ? undefined : readUtc(cells.closesUtc.text);
@@ -46,7 +46,7 @@ export function readCloseCells(
     );
     return;
   }
-  const { text, zone: stated } = wordsOfClose(cells);
+  const { text, zone: stated } = context.closeWords(keyOf(cells), () => wordsOfClose(cells));
   const read = context.readClose(text, {
     now: context.now,
     storeZone: context.storeZone,
@@ -80,8 +80,12 @@ function settledBy(utc: Instant, close: CloseTime): CloseTime | undefined {
   return close.doubts.length === 0 ? close : { ...close, instant: named, how: 'picked', doubts: [], otherwise: [] };
 }
 
+/** Everything that the words of a close depend on; thousands of rows share it. */
+const keyOf = ({ closes, closeDate, closeTime, zone: zoneCell }: CloseCells): string =>
+  `${closes?.heading} ${closes?.text}\n${closeDate?.text}\n${closeTime?.heading} ${closeTime?.text}\n${zoneCell?.text}`;
+
 /** All that is said about the close in one line; a zone by name is handed over apart. */
-function wordsOfClose({ closes, closeDate, closeTime, zone: zoneCell }: CloseCells): { text: string; zone?: Zone } {
+function wordsOfClose({ closes, closeDate, closeTime, zone: zoneCell }: CloseCells): CloseWords {
   const date = closeDate && plainDate(closeDate.text, closeTime !== undefined);
   const time = closeTime && plainTime(closeTime.text);
   const whole = closes && serialToText(closes.text);

@@ -28,6 +28,7 @@ export function readReconCells(cells: EstimateCells, draft: RowDraft, context: R
 
 /** Low, likely and high as far as they can be read and go in that order; never a figure that nobody wrote, unless asked about. */
 function readEstimate(cells: EstimateCells, draft: RowDraft, context: ReadContext) {
+  if (cells.low === undefined && cells.likely === undefined && cells.high === undefined) return undefined;
   const low = amountOf(cells.low, draft, context);
   const likely = amountOf(cells.likely, draft, context);
   const high = amountOf(cells.high, draft, context);
@@ -41,9 +42,13 @@ function readEstimate(cells: EstimateCells, draft: RowDraft, context: ReadContex
     if (high.cents >= likely.cents) value.high = high.cents;
     else draft.unread(high.cell, 'This high figure is below the likely one. Correct one of them.');
   }
-  const { cell } = likely;
-  const text = [cells.low, cells.likely, cells.high].flatMap((one) => one?.text ?? []).join(' / ');
-  return { value, cell: { ...cell, text }, sure: 'certain' as const };
+  return { value, cell: together(likely.cell, cells), sure: 'certain' as const };
+}
+
+/** One cell with the text of all three. */
+function together(cell: Cell, { low, likely, high }: EstimateCells): Cell {
+  if (low === undefined && high === undefined) return cell;
+  return { ...cell, text: [low, likely, high].flatMap((one) => one?.text ?? []).join(' / ') };
 }
 
 interface ReadAmount {

@@ -1,10 +1,11 @@
 import { type LotFacts, type LotField, lotFactsSchema } from '../../domain/lot/lot.ts';
 import { type Outcome, ok, refuse } from '../../domain/outcome.ts';
-import { canonicalJson } from '../../journal/canonical-json.ts';
 import { isBlankCell } from '../columns/blank-cell.ts';
 import { COLUMN_FIELDS, type ColumnField, type ColumnFieldId } from '../columns/column-fields.ts';
+import { isSameFact } from '../same-fact.ts';
 import { lotCells } from './lot-cells.ts';
-import { type Cells, type RowContext, readCells } from './read-cells.ts';
+import { type Cells, readCells } from './read-cells.ts';
+import type { RowContext } from './row-context.ts';
 import { type Cell, RowDraft } from './row-draft.ts';
 
 /** What the tool's own column says beyond the others. */
@@ -34,6 +35,8 @@ export function readMoreCell(
   const facts: LotFacts = {};
   const settled = new Set<ColumnFieldId>();
   for (const field of Object.keys(stored.data) as LotField[]) {
+    // Whoever made the file could otherwise plant a link that runs a script.
+    if (field === 'pageUrl' && !/^https?:/i.test(stored.data.pageUrl ?? '')) continue;
     const columns = COLUMN_FIELDS.filter(
       ({ id, fills }: ColumnField) => mapped.has(id as ColumnFieldId) && fills.includes(field),
     );
@@ -74,5 +77,5 @@ function factsIn(cells: Cells, context: RowContext): LotFacts {
 function saysTheSame(field: LotField, a: LotFacts, b: LotFacts): boolean {
   if (a[field] === undefined || b[field] === undefined) return false;
   if (field === 'close') return a.close?.instant === b.close?.instant && a.close?.zone === b.close?.zone;
-  return canonicalJson(a[field]) === canonicalJson(b[field]);
+  return isSameFact(a[field], b[field]);
 }

@@ -66,7 +66,7 @@ export function readTextCell(
   field: 'make' | 'model' | 'trim' | 'lotNumber' | 'sale' | 'seller' | 'location' | 'venueName',
   draft: RowDraft,
 ): void {
-  const text = /[\0\n\r\t]/.test(cell.text) ? cell.text.replace(/[\0\s]+/g, ' ').trim() : cell.text;
+  const text = /[\n\r\t]/.test(cell.text) ? cell.text.replace(/\s+/g, ' ').trim() : cell.text;
   if (text.length <= 200) {
     draft.set(field, text, cell);
     return;

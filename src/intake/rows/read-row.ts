@@ -2,9 +2,10 @@ import type { LotFacts } from '../../domain/lot/lot.ts';
 import { isBlankCell } from '../columns/blank-cell.ts';
 import type { ColumnFieldId } from '../columns/column-fields.ts';
 import { unguardCell } from '../csv/guard-cell.ts';
-import { type Cells, type RowContext, readCells, remembering } from './read-cells.ts';
+import { type Cells, readCells } from './read-cells.ts';
 import type { ReadContext } from './read-context.ts';
 import { readMoreCell } from './read-more-cell.ts';
+import { type RowContext, remembering } from './row-context.ts';
 import { RowDraft } from './row-draft.ts';
 import type { RowReading } from './row-reading.ts';
 

@@ -120,6 +120,7 @@ describe('places that stopped changing their clocks in November 2026 (tz databas
 
   test('were as they had been until then, and places beside them still are', () => {
     expect(hours('2026-10-15 10:00', 'America/Vancouver')).toEqual({ hours: [17], doubts: [] });
+    expect(hours('2026-01-15 10:00', 'America/Vancouver')).toEqual({ hours: [18], doubts: [] });
     expect(hours('2026-12-15 10:00', 'America/Toronto')).toEqual({ hours: [15], doubts: [] });
     expect(hours('2026-12-15 10:00', 'America/Regina')).toEqual({ hours: [16], doubts: [] });
     expect(offsetMissedByOldData(zone('America/Toronto'))).toBeNull();

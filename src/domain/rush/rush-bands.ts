@@ -1,0 +1,81 @@
+import type { Rush } from '../setup/store.ts';
+import { addDays } from '../time/calendar-day.ts';
+import type { Instant } from '../time/instant.ts';
+import type { LocalDate } from '../time/local-date.ts';
+import { resolveWallTime } from '../time/resolve-wall-time.ts';
+import { dateIn, weekdayOf } from '../time/wall-clock.ts';
+import type { Zone } from '../time/zone.ts';
+
+/** One stretch of busy hours, as moments: from the first, up to but not including the last. */
+export interface RushBand {
+  /** The day in store time. */
+  readonly date: LocalDate;
+  readonly from: Instant;
+  readonly to: Instant;
+  /** What the exception for this date is called; empty for an ordinary weekday. */
+  readonly note: string;
+}
+
+/** How a moment stands to the busy hours; `band` is the one it is in or near. */
+export type RushStanding =
+  | { readonly kind: 'in' | 'near'; readonly band: RushBand }
+  | { readonly kind: 'clear'; readonly band?: undefined };
+
+/** The busy hours of every day, worked out when first asked for and kept. */
+export interface RushCalendar {
+  /** The busy hours of one day in order; hours that touch or overlap are one band. */
+  readonly bandsOn: (date: LocalDate) => readonly RushBand[];
+  /** Every band that reaches into a stretch of time (a week of a time line), in order. */
+  readonly bandsBetween: (from: Instant, to: Instant) => readonly RushBand[];
+  /** Whether a moment is in the busy hours, near them, or clear of them. */
+  readonly of: (at: Instant) => RushStanding;
+}
+
+/**
+ * Busy hours in store time as moments, through clock changes: when the clock skips or repeats an end of them, they reach
+ * as far as either reading.
+ * @param nearMinutes how near to them still counts as near
+ */
+export function rushCalendar(rush: Rush, zone: Zone, nearMinutes: number): RushCalendar {
+  const known = new Map<LocalDate, readonly RushBand[]>();
+  const bandsOn = (date: LocalDate): readonly RushBand[] => {
+    const kept = known.get(date);
+    if (kept !== undefined) return kept;
+    const bands = bandsOf(rush, zone, date);
+    known.set(date, bands);
+    return bands;
+  };
+  const bandsBetween = (from: Instant, to: Instant): readonly RushBand[] => {
+    const bands: RushBand[] = [];
+    for (let date = dateIn(zone, from); date <= dateIn(zone, to); date = addDays(date, 1))
+      bands.push(...bandsOn(date).filter((band) => band.from < to && band.to > from));
+    return bands;
+  };
+  return { bandsOn, bandsBetween, of: (at) => standingOf(at, dateIn(zone, at), bandsOn, nearMinutes * 60_000) };
+}
+
+/** An exception replaces the whole weekday; one without hours means no rush that day. */
+function bandsOf({ weekly, exceptions }: Rush, zone: Zone, date: LocalDate): readonly RushBand[] {
+  const exception = exceptions.find((one) => one.date === date);
+  const hours = exception?.hours ?? weekly.filter((one) => one.weekday === weekdayOf(date));
+  const bands: RushBand[] = [];
+  for (const { from, to } of hours.toSorted((a, b) => (a.from < b.from ? -1 : 1))) {
+    const start = resolveWallTime({ date, time: from }, zone).earliest;
+    const end = resolveWallTime({ date, time: to }, zone).latest;
+    const before = bands.at(-1);
+    if (before === undefined || start > before.to)
+      bands.push({ date, from: start, to: end, note: exception?.note ?? '' });
+    else if (end > before.to) bands[bands.length - 1] = { ...before, to: end };
+  }
+  return bands;
+}
+
+function standingOf(at: Instant, date: LocalDate, bandsOn: RushCalendar['bandsOn'], near: number): RushStanding {
+  // A margin may reach over midnight.
+  const bands = [addDays(date, -1), date, addDays(date, 1)].flatMap(bandsOn);
+  const around = bands.find((band) => at >= band.from && at < band.to);
+  if (around !== undefined) return { kind: 'in', band: around };
+  const distance = (band: RushBand) => (at < band.from ? band.from - at : at - band.to);
+  const nearest = bands.toSorted((a, b) => distance(a) - distance(b))[0];
+  return nearest !== undefined && distance(nearest) <= near ? { kind: 'near', band: nearest } : { kind: 'clear' };
+}

@@ -1,0 +1,32 @@
+import { matchTitle } from '../../domain/setup/match-title.ts';
+import { matchVenue } from '../../domain/setup/match-venue.ts';
+import type { Zone } from '../../domain/time/zone.ts';
+import { memory } from './memory.ts';
+import type { ReadContext } from './read-context.ts';
+
+/** What the cells of a close come to before they are read: one line, and its zone where that has a cell of its own. */
+export interface CloseWords {
+  readonly text: string;
+  readonly zone?: Zone;
+}
+
+/** A context that answers what it was asked before from memory; one for each file, since headings count too. */
+export interface RowContext extends ReadContext {
+  readonly venueNamed: (text: string) => ReturnType<typeof matchVenue>;
+  readonly titleNamed: (text: string) => ReturnType<typeof matchTitle>;
+  readonly closeWords: (key: string, work: () => CloseWords) => CloseWords;
+}
+
+export function remembering(context: ReadContext): RowContext {
+  const closes = memory<ReturnType<ReadContext['readClose']>>();
+  const venues = memory<ReturnType<typeof matchVenue>>();
+  const titles = memory<ReturnType<typeof matchTitle>>();
+  return {
+    ...context,
+    readClose: (text, known) =>
+      closes(`${known.zone ?? ''} ${known.venueZone ?? ''} ${text}`, () => context.readClose(text, known)),
+    venueNamed: (text) => venues(text, () => matchVenue(text, context.venues)),
+    titleNamed: (text) => titles(text, () => matchTitle(text, context.titles)),
+    closeWords: memory<CloseWords>(),
+  };
+}
