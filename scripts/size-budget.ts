@@ -17,7 +17,7 @@ const KB = 1000;
  */
 const LIMITS = {
   background: 120 * KB,
-  popup: 160 * KB,
+  popup: 220 * KB,
   'page reader': 120 * KB,
   'companion page, before its first picture': 260 * KB,
   'companion page, all screens': 600 * KB,
