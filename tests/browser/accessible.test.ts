@@ -7,7 +7,7 @@ import { useBrowser } from './drivers/use-browser.ts';
 
 const browser = useBrowser();
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const SCREENS = ['#/lots', '#/add', '#/backup', '#/setup/store', '#/setup/venues', '#/setup/fees', '#/setup/holding'];
+const SCREENS = ['#/lots', '#/add', '#/backup', '#/setup/store', '#/setup/venues', '#/setup/fees'];
 
 /** What axe finds against WCAG 2.2 A and AA, each with where. */
 function violations(surface: Surface): Promise<string[]> {
