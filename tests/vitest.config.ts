@@ -7,5 +7,6 @@ export default defineConfig({
     // These two have configurations of their own: one browser, or one time zone, a run.
     exclude: ['tests/browser/**', 'tests/zones/**', 'node_modules/**'],
     testTimeout: 60_000,
+    hookTimeout: 60_000,
   },
 });
