@@ -1,6 +1,7 @@
 import { type Outcome, ok, refuse } from '../domain/outcome.ts';
 import { readVin } from '../domain/vin/read-vin.ts';
 import { isBlankCell } from './columns/blank-cell.ts';
+import { LOOKS_OF, lookOfCells } from './columns/look-of-cells.ts';
 import { readHeading } from './columns/read-heading.ts';
 import { type Dialect, sniffDialect } from './csv/dialect.ts';
 import { readRecords } from './csv/records.ts';
@@ -80,10 +81,24 @@ function firstRows(text: string, dialect: Dialect, most: number): readonly Numbe
 function findHeadings(rows: readonly Numbered[]): { index: number; headings: readonly string[] } | null {
   const scores = rows.slice(0, SEARCHED_FOR_HEADINGS).map(({ cells }) => namedFields(cells));
   const best = scores.reduce((a, score, i) => (score > (scores[a] ?? 0) ? i : a), 0);
+  const score = scores[best] ?? 0;
   const cells = rows[best]?.cells ?? [];
-  const enough = (scores[best] ?? 0) >= Math.min(2, cells.filter((cell) => !isBlankCell(cell)).length);
-  if ((scores[best] ?? 0) > 0 && enough) return { index: best, headings: cells };
+  const enough = score > 1 || (score === 1 && (filledIn(cells) === 1 || isBorneOut(cells, rows.slice(best + 1))));
+  if (enough) return { index: best, headings: cells };
   return looksLikeHeadings(rows) ? { index: 0, headings: rows[0]?.cells ?? [] } : null;
+}
+
+const filledIn = (cells: readonly string[]): number => cells.filter((cell) => !isBlankCell(cell)).length;
+
+/** A single cell such as "VIN" among unknown ones is a heading if VINs stand under it. */
+function isBorneOut(cells: readonly string[], below: readonly Numbered[]): boolean {
+  const column = cells.findIndex((cell) => readHeading(cell)?.exact === true);
+  const field = readHeading(cells[column] ?? '')?.field;
+  const look = lookOfCells(
+    below.slice(0, SAMPLE_ROWS).map((row) => row.cells[column] ?? ''),
+    { venues: [], titles: [] },
+  );
+  return field !== undefined && look !== null && look !== 'text' && (LOOKS_OF[field]?.includes(look) ?? false);
 }
 
 /** How many cells are headings with no more words than that. A figure or a VIN in the row means that it holds a lot. */

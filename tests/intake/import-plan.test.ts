@@ -5,6 +5,7 @@ import { importResult } from '../../src/intake/import-result.ts';
 import type { RowReading } from '../../src/intake/rows/row-reading.ts';
 import type { LotState } from '../../src/journal/lot-state.ts';
 import { NOW } from './intake-context.ts';
+import { processorSeconds } from './processor-time.ts';
 
 const VIN = '1ZL3H4C21M0104471';
 const id = (n: number): LotId => lotIdSchema.parse(String(n).padStart(26, '0'));
@@ -169,9 +170,9 @@ describe('two rows of one car', () => {
   });
 
   it('do not take long when fifty thousand say that they are in different sales', () => {
-    const start = performance.now();
+    const start = processorSeconds();
     plan(Array.from({ length: 50_000 }, (_, i) => row(i, { vin: VIN, sale: `S${i}` })));
-    expect(performance.now() - start).toBeLessThan(15_000);
+    expect(processorSeconds() - start).toBeLessThan(15);
   });
 });
 

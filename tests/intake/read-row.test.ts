@@ -62,16 +62,19 @@ describe('a row', () => {
   });
 
   it('reads the example of every field in the table of fields', () => {
-    const examples = COLUMN_FIELDS.filter(({ id }) => id !== 'more');
-    for (const { id, example, fills } of examples) {
-      const cells = id === 'closeDate' ? { closeDate: example, closeTime: '2:05 PM' } : { [id]: example };
-      const alone =
-        id === 'closeTime' || id === 'zone' ? { ...cells, closeDate: '11/28/2026', closeTime: '2:05 PM' } : cells;
-      const reading = read(
-        id.endsWith('Low') || id.endsWith('High')
-          ? { ...alone, [id.replace(/Low|High/, 'Likely')]: id.startsWith('retail') ? '18,000' : '900' }
-          : alone,
-      );
+    // Some columns only make sense beside others.
+    const beside: Partial<Record<ColumnFieldId, Partial<Record<ColumnFieldId, string>>>> = {
+      closeDate: { closeTime: '2:05 PM' },
+      closeTime: { closeDate: '11/28/2026' },
+      zone: { closeDate: '11/28/2026', closeTime: '2:05 PM' },
+      retailLow: { retailLikely: '18,000' },
+      retailHigh: { retailLikely: '18,000' },
+      reconLow: { reconLikely: '900' },
+      reconHigh: { reconLikely: '900' },
+    };
+    for (const { id, example, fills } of COLUMN_FIELDS.filter((field) => field.id !== 'more')) {
+      // With a venue, a close that names no zone is in no doubt.
+      const reading = read({ venue: 'Tidewater', ...beside[id], [id]: example });
       expect([id, reading.faults]).toEqual([id, []]);
       expect(fills.every((field) => reading.facts[field] !== undefined)).toBe(true);
     }
@@ -200,7 +203,7 @@ describe('the close of a row', () => {
     ];
     const at = (text: string) => readRow(['7', text], columns, CONTEXT).facts.close?.zone;
     expect(at('11/28/2026 2:05 PM')).toBe('America/New_York');
-    expect(at('11/28/2026 2:05 PM MT')).toBe('America/Boise');
+    expect(at('11/28/2026 2:05 PM MT')).toBe('America/Denver');
   });
 
   it('that could mean two moments is a question, and a UTC column settles it', () => {

@@ -1,20 +1,4 @@
-import type { LotField } from '../../domain/lot/lot.ts';
-
-/** Something a column of a table can hold. */
-export interface ColumnField {
-  readonly id: string;
-  /** As the mapping shows it, and as the tool's own files head the column. */
-  readonly label: string;
-  /** Other headings that say the same, separated by "; ": case, blanks and punctuation do not matter. */
-  readonly words: string;
-  /** How a cell is read, in a sentence for the user. */
-  readonly how: string;
-  readonly example: string;
-  /** The facts of a lot that come out of it, alone or together with other columns. */
-  readonly fills: readonly LotField[];
-  /** Whether several columns may hold it; they are then kept one under the other. */
-  readonly many?: true;
-}
+import type { ColumnField } from './column-field.ts';
 
 const ESTIMATE = 'An amount; low and high are read as one in ten below and one in ten above.';
 
@@ -291,6 +275,7 @@ export const COLUMN_FIELDS = [
 ] as const satisfies readonly ColumnField[];
 
 export type ColumnFieldId = (typeof COLUMN_FIELDS)[number]['id'];
+
 const byId = new Map<ColumnFieldId, ColumnField>(COLUMN_FIELDS.map((field) => [field.id, field]));
 
 export function columnField(id: ColumnFieldId): ColumnField {
