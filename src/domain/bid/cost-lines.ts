@@ -27,9 +27,10 @@ function reconLines(lines: readonly ReconLine[], standing: StandingCosts): reado
   return lines.map((line) => {
     const sure = line.chance === PPM;
     const { low, high } = line.amount;
+    const named = /^recon/i.test(line.label) ? line.label : `Recon: ${line.label}`;
     return {
       kind: 'recon',
-      label: sure ? `Recon: ${line.label}` : `Recon: ${line.label} (${percent(line.chance)} likely to be needed)`,
+      label: sure ? named : `${named} (${percent(line.chance)} likely to be needed)`,
       cents: expectedRecon(line),
       // A job that may not be needed at all may cost nothing.
       ...((low ?? high) !== undefined && {

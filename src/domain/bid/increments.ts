@@ -9,7 +9,6 @@ export const incrementBandSchema = z.strictObject({
     z.describe('step between prices, counted from fromCents; whole cents'),
   ),
 });
-export type IncrementBand = z.infer<typeof incrementBandSchema>;
 
 /** The prices a sale can land on: bands from 0 upward, each starting above the one before it. */
 export const incrementsSchema = z.array(incrementBandSchema).check(

@@ -71,8 +71,8 @@ describe('the worksheet at a price', () => {
   });
 
   test('a lender advances whole cents, rounded down', () => {
-    const funding = { ...flatBandsDeal.funding, kind: 'floor' as const, advance: ppm(333_333) };
-    expect(breakdownAt({ ...flatBandsDeal, funding }, cents(100)).financed).toBe(33);
+    const funding = { ...flatBandsDeal.funding, kind: 'floor' as const, advance: ppm(666_667) };
+    expect(breakdownAt({ ...flatBandsDeal, funding }, cents(100)).financed).toBe(66);
   });
 
   test('a charge costs the same entered as a charge or as a table with one flat band', () => {

@@ -7,7 +7,7 @@ import { readSetupFile } from '../../../src/domain/setup/setup-file.ts';
 const example = readFileSync('tests/fixtures/setup-example.json', 'utf8');
 
 describe('the checked-in schema of a setup file', () => {
-  test('is the one the program reads by; if not, run `node scripts/run.mjs setup-schema`', () => {
+  test('is the one the program reads by; if not, run `npm run fix`', () => {
     expect(readFileSync(SETUP_SCHEMA_FILE, 'utf8')).toBe(setupSchemaText());
   });
 

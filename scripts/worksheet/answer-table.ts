@@ -1,0 +1,49 @@
+import type { LimitedBy } from '../../src/domain/bid/max-bid.ts';
+import { cents } from '../../src/domain/money/cents.ts';
+import { formatMoney } from '../../src/domain/money/format-money.ts';
+import type { LotAnswer } from './lot-answer.ts';
+
+const HEADINGS = ['Row', 'VIN', 'Car', 'Price now', 'Max bid', 'Headroom', 'Profit', 'All-in', 'Stopped by'] as const;
+/** Columns of figures, which stand right so that their digits line up. */
+const FIGURES: ReadonlySet<number> = new Set([0, 3, 4, 5, 6, 7]);
+const LONGEST_CELL = 32;
+
+const STOPPED_BY: Record<LimitedBy, string> = {
+  'least-dollars': 'least profit in dollars',
+  'least-share': 'least share of retail',
+  'least-return': 'least return on cash',
+  'loss-chance': 'chance of a loss',
+  'nothing-pays': 'no price pays',
+};
+
+/** One line a lot, in columns. */
+export function answerTable(answers: readonly LotAnswer[]): string {
+  const rows = [HEADINGS, ...answers.map(cellsOf)];
+  const widths = HEADINGS.map((_, column) => Math.max(...rows.map((row) => [...(row[column] ?? '')].length)));
+  const lines = rows.map((row) =>
+    row
+      .map((cell, i) => (FIGURES.has(i) ? cell.padStart(widths[i] ?? 0) : cell.padEnd(widths[i] ?? 0)))
+      .join('  ')
+      .trimEnd(),
+  );
+  return `${lines.join('\n')}\n`;
+}
+
+function cellsOf(answer: LotAnswer): string[] {
+  const pays = answer.maxBid !== null;
+  return [
+    String(answer.row),
+    answer.vin ?? '',
+    shortened(answer.car ?? (answer.lotNumber === null ? '' : `lot ${answer.lotNumber}`)),
+    money(answer.priceNow),
+    money(answer.maxBid),
+    money(answer.headroom),
+    money(pays ? answer.expectedProfit : null),
+    money(pays ? answer.allIn : null),
+    answer.limitedBy === null ? 'something is missing' : STOPPED_BY[answer.limitedBy],
+  ];
+}
+
+const money = (dollars: number | null) => (dollars === null ? '–' : formatMoney(cents(Math.round(dollars * 100))));
+
+const shortened = (text: string) => (text.length > LONGEST_CELL ? `${text.slice(0, LONGEST_CELL - 1)}…` : text);

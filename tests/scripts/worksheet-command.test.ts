@@ -1,0 +1,149 @@
+import { spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { worksheetCommand } from '../../scripts/worksheet/worksheet-command.ts';
+import { ok, refuse } from '../../src/domain/outcome.ts';
+import { instant } from '../../src/domain/time/instant.ts';
+
+const LOTS = 'tests/fixtures/lots-example.csv';
+const SETUP = 'tests/fixtures/setup-example.json';
+const setupText = readFileSync(SETUP, 'utf8');
+
+async function call(flags: readonly string[], files: Readonly<Record<string, string>> = {}) {
+  const warned: string[] = [];
+  let out = '';
+  const known: Readonly<Record<string, string>> = {
+    [LOTS]: readFileSync(LOTS, 'utf8'),
+    [SETUP]: setupText,
+    ...files,
+  };
+  const code = await worksheetCommand(flags, {
+    read(path) {
+      const text = known[path];
+      return text === undefined ? refuse('not-found', `There is no file ${path}.`) : ok(new TextEncoder().encode(text));
+    },
+    out: (text) => {
+      out += text;
+    },
+    warn: (line) => warned.push(line),
+    now: instant(Date.parse('2026-11-25T12:00:00Z')),
+  });
+  return { code, out, warned: warned.join('\n') };
+}
+
+async function answers(csv: string, setup = setupText) {
+  const { code, out, warned } = await call(['-', '--setup', SETUP, '--json'], { '-': csv, [SETUP]: setup });
+  expect(code).toBe(0);
+  return { lots: JSON.parse(out), warned };
+}
+
+const HEAD = 'VIN,Venue,Closes,Price now,Retail,Recon,Title,Transport\n';
+
+describe('the worksheet command', () => {
+  test('writes one object a row whose lines add up to the max bid, to the cent', async () => {
+    const { code, out } = await call([LOTS, '--setup', SETUP, '--json']);
+    expect(code).toBe(0);
+    const lots = JSON.parse(out);
+    expect(lots.map((lot: { row: number }) => lot.row)).toEqual([2, 3, 4]);
+    for (const lot of lots) {
+      const sum = lot.lines.reduce(
+        (total: number, line: { amount: number }) => total + Math.round(line.amount * 100),
+        0,
+      );
+      expect(sum).toBe(Math.round(lot.maxBid * 100));
+      expect(lot.problems).toEqual([]);
+    }
+    expect(lots[0]).toMatchObject({ vin: '1ZLWV2AC1M1106317', limitedBy: 'least-share', funding: 'floor' });
+    expect(lots[1]).toMatchObject({ vin: null, car: '2019 Alderman Cargo 19', funding: 'cash', financed: 0 });
+  });
+
+  test('gives all objects the same keys, worked out or not', async () => {
+    const { lots } = await answers(`${HEAD}a,Ocotillo Truck Sale,,9000,15000,,Clean,\nb,Nowhere,,9000,15000,,Clean,\n`);
+    const keys = lots.map((lot: object) => Object.keys(lot).sort());
+    expect(keys[1]).toEqual(keys[0]);
+  });
+
+  test('writes a table whose figures line up', async () => {
+    const { out } = await call([LOTS, '--setup', SETUP]);
+    const lines = out.trimEnd().split('\n');
+    expect(lines).toHaveLength(4);
+    const end = (lines[0] ?? '').indexOf('Max bid') + 'Max bid'.length;
+    for (const line of lines.slice(1)) expect(line.slice(0, end)).toMatch(/\$[\d,]+$/);
+  });
+
+  test('reports a row it can’t price and works the others out', async () => {
+    const csv = `${HEAD}1ZLWV2AC1M1106317,Nowhere,,9000,,,Clean,\n1ZLWV2AC1M1106317,Tidemark Fleet Lanes,,9000,15000,,Clean,\n`;
+    const { lots, warned } = await answers(csv);
+    expect(lots[0].maxBid).toBeNull();
+    expect(lots[0].problems.map((one: { reason: string }) => one.reason)).toEqual(['no-retail', 'unknown-venue']);
+    expect(lots[1].maxBid).toBeGreaterThan(0);
+    expect(warned).toContain('Row 2 (1ZLWV2AC1M1106317): There is no retail figure.');
+  });
+
+  test('never prices a car as clean whose title it could not read', async () => {
+    const { lots } = await answers(`${HEAD}1ZLWV2AC1M1106317,Tidemark Fleet Lanes,,9000,15000,,Soaked twice,\n`);
+    expect(lots[0].maxBid).toBeNull();
+    expect(lots[0].problems[0]).toMatchObject({ reason: 'unread-cell' });
+  });
+
+  test('takes the fees of the day of the sale at the venue', async () => {
+    const row = (date: string) => `1ZLWV2AC1M1106317,Ocotillo Truck Sale,${date} 2:00 PM,,15000,,Clean,\n`;
+    const { lots } = await answers(HEAD + row('12/31/2025') + row('01/01/2026'));
+    const gate = (lot: { lines: { key: string; amount: number }[] }) =>
+      lot.lines.find((l) => l.key === 'fee-0')?.amount;
+    expect([gate(lots[0]), gate(lots[1])]).toEqual([-275, -300]);
+  });
+
+  test.each([
+    ['no table', ['--setup', SETUP], 'Say which table'],
+    ['no setup', [LOTS], 'Say which setup'],
+    ['an unknown option', [LOTS, '--setup', SETUP, '--fast'], 'no option --fast'],
+    ['two tables', [LOTS, LOTS, '--setup', SETUP], 'One table at a time'],
+    ['a missing file', ['none.csv', '--setup', SETUP], 'There is no file none.csv'],
+    ['a missing setup', [LOTS, '--setup', 'none.json'], 'There is no file none.json'],
+    ['both from standard input', ['-', '--setup', '-'], 'Only one of the two'],
+  ])('ends with 1 and says what to do for %s', async (_, flags, sentence) => {
+    const { code, out, warned } = await call(flags);
+    expect([code, out]).toEqual([1, '']);
+    expect(warned).toContain(sentence);
+  });
+
+  test.each([
+    ['that is not JSON', '{ "format": ', 'not JSON'],
+    ['of another kind', '{"a":1}', 'not a setup file'],
+    ['with a fault', setupText.replace('"dollarsCents": 150000', '"dollarsCents": 1.5'), 'whole number of cents'],
+    ['with a word it does not know', setupText.replace('"packCents"', '"packDollars"'), 'not known here'],
+  ])('ends with 1 and names what is wrong in a setup %s', async (_, text, sentence) => {
+    const { code, out, warned } = await call([LOTS, '--setup', SETUP], { [SETUP]: text });
+    expect([code, out]).toEqual([1, '']);
+    expect(warned).toContain('can’t be used');
+    expect(warned).toContain(sentence);
+  });
+
+  test('ends with 1 for a table that is none', async () => {
+    const { code, warned } = await call(['-', '--setup', SETUP], { '-': '' });
+    expect(code).toBe(1);
+    expect(warned).toContain('nothing in it');
+  });
+
+  test('explains itself when asked', async () => {
+    const { code, out } = await call(['--help']);
+    expect(code).toBe(0);
+    for (const key of ['vin', 'maxBid', 'limitedBy', 'expectedProfit', 'allIn', 'lines', 'holdFactors', 'problems']) {
+      expect(out).toContain(key);
+    }
+  });
+});
+
+test('runs from the task runner with the table on standard input, and a pipe gets all of it', () => {
+  const rows = Array.from({ length: 400 }, (_, i) => `,Tidemark Fleet Lanes,,,${15_000 + i},,Clean,500`);
+  const csv = `Lot number${HEAD.slice('VIN'.length)}${rows.map((row, i) => `L${i}${row}`).join('\n')}\n`;
+  const done = spawnSync(process.execPath, ['scripts/run.mjs', 'worksheet', '-', '--setup', SETUP, '--json'], {
+    input: csv,
+    encoding: 'utf8',
+    maxBuffer: 50_000_000,
+  });
+  expect(done.stderr).toBe('');
+  expect(done.status).toBe(0);
+  expect(JSON.parse(done.stdout)).toHaveLength(400);
+});
