@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks';
 import { AlertsPart } from './alerts/alerts-part.tsx';
 import { BusyPart } from './busy/busy-part.tsx';
 import { CostsPart } from './costs-part.tsx';
@@ -20,9 +21,17 @@ import './cells.css';
 export function SetupScreen({ part: id }: { readonly part: string }) {
   const edit = useSectionDrafts();
   const part = partOf(id);
+  const root = useRef<HTMLDivElement>(null);
+  const shown = useRef(id);
+  // The link that was followed is gone or far down the page: reading goes on at the head of the new part.
+  useEffect(() => {
+    if (shown.current === id) return;
+    shown.current = id;
+    root.current?.querySelector('h1')?.focus();
+  }, [id]);
   return (
     <SetupEditContext.Provider value={edit}>
-      <div class="setup">
+      <div class="setup" ref={root}>
         <SetupNav current={part} />
         {part === undefined ? <NoSuchPart id={id} /> : <Part key={part.id} part={part} />}
       </div>
@@ -60,7 +69,7 @@ function Part({ part }: { part: SetupPart }) {
 function NoSuchPart({ id }: { id: string }) {
   return (
     <div class="stack">
-      <h1>Setup</h1>
+      <h1 tabIndex={-1}>Setup</h1>
       <p>
         The setup has no part “{id}”. Choose one from the list, or start with the <a href="#/setup/store">store</a>.
       </p>

@@ -198,6 +198,14 @@ describe('the Setup screen', () => {
     expect(page.setup.carrying.floorPlan?.annualRatePpm).toBe(86_250);
   });
 
+  test('goes on reading at the head of a part that was opened', async () => {
+    const { show } = await openPage('store');
+    expect(document.activeElement).toBe(document.body);
+    show('costs');
+    expect(document.activeElement).toBe(document.querySelector('h1'));
+    expect(document.activeElement?.textContent).toBe('Costs');
+  });
+
   test('says that there is no such part', async () => {
     await openPage('nonsense');
     expect(document.body.textContent).toMatch(/no part “nonsense”/);
