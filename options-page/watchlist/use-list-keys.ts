@@ -1,5 +1,5 @@
 import type { RefObject } from 'preact';
-import { useEffect } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 
 interface ListKeys {
   readonly table: RefObject<HTMLDivElement | null>;
@@ -9,7 +9,8 @@ interface ListKeys {
 
 /** The list's keys: up and down walk the rows, / searches, n adds, ? shows the sheet. Never while something is typed. */
 export function useListKeys({ table, searchBox, onKeySheet }: ListKeys): void {
-  useEffect(() => {
+  // Before the rows are drawn: a key pressed the moment they appear must not be lost.
+  useLayoutEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (event.ctrlKey || event.metaKey || event.altKey || isTyping(event.target)) return;
       const act = actionFor(event.key, table, searchBox, onKeySheet);

@@ -1,6 +1,7 @@
 import type { LotFacts, LotField } from '../domain/lot/lot.ts';
 import type { LotState } from '../journal/lot-state.ts';
-import { COLUMN_FIELDS, type ColumnField, type ColumnFieldId } from './columns/column-fields.ts';
+import type { ColumnField } from './columns/column-field.ts';
+import { COLUMN_FIELDS, type ColumnFieldId } from './columns/column-fields.ts';
 import { csvRow } from './csv/csv-row.ts';
 import { type LotCell, lotCells } from './rows/lot-cells.ts';
 import type { ReadContext } from './rows/read-context.ts';

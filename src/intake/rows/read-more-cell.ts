@@ -1,7 +1,8 @@
 import { type LotFacts, type LotField, lotFactsSchema } from '../../domain/lot/lot.ts';
 import { type Outcome, ok, refuse } from '../../domain/outcome.ts';
 import { isBlankCell } from '../columns/blank-cell.ts';
-import { COLUMN_FIELDS, type ColumnField, type ColumnFieldId } from '../columns/column-fields.ts';
+import type { ColumnField } from '../columns/column-field.ts';
+import { COLUMN_FIELDS, type ColumnFieldId } from '../columns/column-fields.ts';
 import { isSameFact } from '../same-fact.ts';
 import { lotCells } from './lot-cells.ts';
 import { type Cells, readCells } from './read-cells.ts';

@@ -13,6 +13,9 @@ import { waitUntil } from './wait-until.ts';
 
 const ORIGIN = `moz-extension://${TEST_FIREFOX_HOST}/`;
 
+/** What Firefox itself says when a page is closed while a message of its is under way; nobody can prevent that. */
+const CLOSED_MEANWHILE = 'Promise rejected after context unloaded';
+
 /** Starts Firefox, without a window, with the unpacked extension of `folder` packed and installed for good. */
 export async function startFirefox(folder: string, timeZone?: string): Promise<Browser> {
   const browser = new FirefoxBrowser(timeZone);
@@ -128,14 +131,15 @@ class FirefoxBrowser implements Browser {
 
   async takeComplaints(): Promise<readonly string[]> {
     return this.#privileged(
-      `async (_, origin) => {
+      `async (_, origin, harmless) => {
         const errors = Services.console.getMessageArray().filter(
           (entry) => entry instanceof Ci.nsIScriptError && !(entry.flags & Ci.nsIScriptError.warningFlag)
             && (entry.sourceName ?? "").startsWith(origin));
         Services.console.reset();
-        return errors.map((entry) => entry.errorMessage);
+        return errors.map((entry) => entry.errorMessage).filter((text) => !text.startsWith(harmless));
       }`,
       ORIGIN,
+      CLOSED_MEANWHILE,
     );
   }
 

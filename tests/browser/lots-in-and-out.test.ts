@@ -1,0 +1,71 @@
+import { expect, test } from 'vitest';
+import { goTo, openDemo } from './demo.ts';
+import { useBrowser } from './drivers/use-browser.ts';
+
+const browser = useBrowser('America/Boise');
+
+const ROWS = [
+  'VIN,Yr,Make,Model,Odo,Run,Where,Ends,High bid,Retail low,Retail,Retail high,Colour',
+  '1ZL3H4C21M0104471,2021,Larkspur,Hauler Test,"45,210 mi",118,,2027-03-14 02:30 MT,"$8,400",16000,18000,20500,white',
+  ',2x21,Larkspur,Parcelman Test,72k,119,,2027-07-03 14:07,3.456,,19000,,red',
+  'nothing that names a lot,,,,,,,,,,,,',
+].join('\n');
+
+test('pasted rows show every fault first, keep the good ones, and can be taken back', async () => {
+  const page = await openDemo(browser);
+  const before = Number(
+    await page.run(() => document.querySelector('.list-count')?.textContent?.split(' of ')[1]?.split(' ')[0]),
+  );
+  await goTo(page, '#/add');
+  await page.fill({ field: 'Rows' }, ROWS);
+  await page.click({ button: 'Look at the rows' });
+  await page.sees('could mean 3,456');
+  await page.sees('Nothing here says which lot it is');
+  await page.click({ button: 'Add 2 lots' });
+  await page.sees('2 lots are on the list.');
+  await page.click({ link: 'To the lots' });
+  await page.fill({ field: 'Search the lots' }, 'larkspur test');
+  await page.sees(`2 of ${before + 2} lots`);
+  await goTo(page, '#/add');
+  await page.fill({ field: 'Rows' }, ROWS);
+  await page.click({ button: 'Look at the rows' });
+  // The car with a VIN is recognised; the other has nothing to be recognised by.
+  await page.sees('Watched already.');
+});
+
+test('a change on the worksheet moves the max bid at once, is told in another tab, and is taken back with Undo', async () => {
+  const page = await openSheet();
+  const other = await browser.open('options-page/index.html#/lots');
+  await page.toFront();
+  const before = await page.text('.worksheet-stop .figure-large');
+  await page.fill({ field: 'Transport quote' }, '900');
+  await page.press('Enter');
+  await page.until((old) => document.querySelector('.worksheet-stop .figure-large')?.textContent !== old, before);
+  const after = await page.text('.worksheet-stop .figure-large');
+  await other.until((wanted) => document.querySelector('.lot-table')?.textContent?.includes(wanted), after);
+  await page.click({ button: 'Undo' });
+  await page.until((old) => document.querySelector('.worksheet-stop .figure-large')?.textContent === old, before);
+  await other.close();
+});
+
+test('what can’t be read stays in the box with the reason, and nothing is kept', async () => {
+  const page = await browser.pageAt('options-page/index.html');
+  const before = await page.text('.worksheet-stop .figure-large');
+  await page.fill({ field: 'Price now' }, '3.456');
+  await page.press('Enter');
+  await page.sees('could mean');
+  expect(await page.text('.worksheet-stop .figure-large')).toBe(before);
+});
+
+/** The worksheet of the first lot of the list that has a max bid. */
+async function openSheet() {
+  const page = await browser.pageAt('options-page/index.html');
+  await goTo(page, '#/lots');
+  await page.fill({ field: 'Search the lots' }, '');
+  await page.until(() => document.querySelector('.lot-figure'));
+  await page.run(() => {
+    document.querySelector<HTMLAnchorElement>('.lot-row:has(.lot-figure) .lot-name')?.click();
+  });
+  await page.until(() => document.querySelector('.stairs'));
+  return page;
+}

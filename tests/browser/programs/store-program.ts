@@ -1,0 +1,122 @@
+import { cents } from '../../../src/domain/money/cents.ts';
+import { storeSchema } from '../../../src/domain/setup/store.ts';
+import { instant } from '../../../src/domain/time/instant.ts';
+import { readBackup } from '../../../src/store/backup/read-backup.ts';
+import { MIGRATIONS } from '../../../src/store/migrations/list.ts';
+import type { Migration } from '../../../src/store/migrations/migration.ts';
+import { openDatabase } from '../../../src/store/open-database.ts';
+import { openStore } from '../../../src/store/open-store.ts';
+import type { Store } from '../../../src/store/store.ts';
+
+/** The store in a page of the extension, without any screen: the tests call this from outside. */
+const program = {
+  notices: [] as string[],
+
+  async open(name: string): Promise<void> {
+    const opened = await openStore({
+      name,
+      now: () => instant(Date.now()),
+      random: (bytes) => crypto.getRandomValues(new Uint8Array(bytes)),
+      onUpdatedElsewhere: ({ message }) => program.notices.push(message),
+    });
+    stores.set(name, value(opened));
+  },
+
+  /** Types lots one after the other, as entries of their own. */
+  async typeLots(name: string, mark: string, count: number): Promise<void> {
+    for (let i = 0; i < count; i++)
+      value(await storeOf(name).addLots('typed', [{ facts: { lotNumber: `${mark}${i}` } }]));
+  },
+
+  /** A bit of everything, with letters that are hard on files. */
+  async doSomeWork(name: string): Promise<void> {
+    const store = storeOf(name);
+    const shop = storeSchema.parse({ name: 'Cottonwood Truck & Van', zone: 'America/Boise' });
+    value(await store.saveSetup({ store: shop }));
+    const facts = [
+      { make: 'Alder', notes: 'línea “uno”\r\n\u2028 🚚 \ud83d' },
+      { make: 'Birch', miles: 91_204 },
+    ];
+    const { lots } = value(
+      await store.addLots(
+        'typed',
+        facts.map((f) => ({ facts: f })),
+      ),
+    );
+    for (const id of lots) {
+      const [change] = value(await store.changeLot(id, { set: { priceNow: cents(1_250_000) }, clear: ['miles'] }));
+      if (change !== undefined) value(await store.undo(change.id));
+    }
+    value(await store.recordShown(['digest/2026-04-10']));
+  },
+
+  async lotNumbers(name: string): Promise<(string | undefined)[]> {
+    return (await storeOf(name).allLots()).map((lot) => lot.facts.lotNumber);
+  },
+
+  async findings(name: string): Promise<readonly string[]> {
+    return (await storeOf(name).checkJournal()).findings.map(({ message }) => message);
+  },
+
+  async backupText(name: string): Promise<string> {
+    return (await storeOf(name).backup()).blob.text();
+  },
+
+  async restore(name: string, text: string): Promise<{ added: number }> {
+    const backup = value(await readBackup(new Blob([text])));
+    return value(await storeOf(name).restore(backup, { mode: 'merge' }));
+  },
+
+  /** Opens the database with one more migration, which adds a store and then perhaps fails. Gives the reason of a refusal. */
+  async upgrade(name: string, fails: boolean): Promise<string | null> {
+    const next: Migration = {
+      number: MIGRATIONS.length + 1,
+      name: 'next',
+      up(database) {
+        database.createObjectStore('half-way');
+        if (fails) throw new Error('made to fail');
+      },
+    };
+    const opened = await openDatabase(name, { migrations: [...MIGRATIONS, next] });
+    if (opened.ok) opened.value.close();
+    return opened.ok ? null : opened.reason;
+  },
+
+  /** The version of a database and the names of its stores, asked without our code. */
+  look(name: string): Promise<{ version: number; stores: string[] }> {
+    return new Promise((resolve, reject) => {
+      const request = indexedDB.open(name);
+      request.onerror = () => reject(request.error);
+      request.onsuccess = () => {
+        const { version, objectStoreNames } = request.result;
+        request.result.close();
+        resolve({ version, stores: [...objectStoreNames] });
+      };
+    });
+  },
+
+  close(name: string): void {
+    storeOf(name).close();
+    stores.delete(name);
+  },
+};
+
+const stores = new Map<string, Store>();
+
+function storeOf(name: string): Store {
+  const store = stores.get(name);
+  if (store === undefined) throw new Error(`no store ${name} is open in this page`);
+  return store;
+}
+
+function value<Value>(outcome: { ok: true; value: Value } | { ok: false; reason: string; message: string }): Value {
+  if (!outcome.ok) throw new Error(`${outcome.reason}: ${outcome.message}`);
+  return outcome.value;
+}
+
+declare global {
+  interface Window {
+    storeProgram: typeof program;
+  }
+}
+window.storeProgram = program;
