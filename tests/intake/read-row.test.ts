@@ -1,6 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { lotFactsSchema } from '../../src/domain/lot/lot.ts';
+import { demoScenario } from '../../src/demo/demo-scenario.ts';
+import { dealOf } from '../../src/domain/bid/deal-of.ts';
+import { pricingContext } from '../../src/domain/bid/pricing-context.ts';
+import { type LotId, lotFactsSchema } from '../../src/domain/lot/lot.ts';
+import { instant } from '../../src/domain/time/instant.ts';
 import { COLUMN_FIELDS, type ColumnFieldId } from '../../src/intake/columns/column-fields.ts';
 import { guessColumns } from '../../src/intake/columns/guess-columns.ts';
 import { openTable } from '../../src/intake/open-table.ts';
@@ -252,7 +256,19 @@ describe('a run list', () => {
       titleId: 'clean',
       priceNow: 950_000,
     });
-    expect(rows[1]?.facts).toMatchObject({ vin: VIN, year: 2021, notes: 'Odometer: TMU\nTitle Status: Rebuilt?' });
+    expect(rows[1]?.facts).toMatchObject({ vin: VIN, year: 2021, titleId: 'Rebuilt?', notes: 'Odometer: TMU' });
     expect(rows[2]?.facts).toMatchObject({ miles: 72_000, venueName: 'Somewhere', notes: 'Ends (ET): soon ET' });
+  });
+});
+
+describe('a title that the setup does not know', () => {
+  it('is kept as it is written, so that the car is never priced as if its title were clean', () => {
+    const reading = read({ title: 'Storm damage', retailLikely: '18000' });
+    expect(reading.facts.titleId).toBe('Storm damage');
+    expect(reading.evidence.titleId?.sure).toBe('doubtful');
+    expect(reading.faults).toMatchObject([{ heading: 'title', severity: 'unread' }]);
+    const setup = demoScenario(instant(Date.UTC(2026, 10, 25, 18)), () => '' as LotId).setup;
+    const deal = dealOf({ ...reading.facts, venueId: 'caliche' }, pricingContext(setup));
+    expect(deal).toMatchObject({ ok: false, problems: [{ reason: 'unknown-title' }] });
   });
 });

@@ -52,8 +52,17 @@ function readVenueCell(cell: Cell, draft: RowDraft, context: RowContext): void {
   else draft.question(cell, venue.message);
 }
 
+/** As long as a fact of a lot may be. */
+const LONGEST_TITLE = 200;
+
 function readTitleCell(cell: Cell, draft: RowDraft, context: RowContext): void {
   const title = context.titleNamed(cell.text);
-  if (title.ok) draft.set('titleId', title.value, cell, 'likely');
-  else draft.unread(cell, title.message);
+  if (title.ok) {
+    draft.set('titleId', title.value, cell, 'likely');
+    return;
+  }
+  // A lot without a title is taken as clean. One whose title nobody understands must not be: it gets no max bid before
+  // somebody has said what the words mean.
+  draft.set('titleId', cell.text.slice(0, LONGEST_TITLE), cell, 'doubtful');
+  draft.unsettled(cell, title.message);
 }

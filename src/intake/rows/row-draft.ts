@@ -52,6 +52,11 @@ export class RowDraft {
     this.#unread.push(`${cell.heading}: ${cell.text}`);
   }
 
+  /** The cell was not understood, but its words are kept in a field of its own and need no note. */
+  unsettled(cell: Cell, message: string): void {
+    this.#fault(cell, message, 'unread');
+  }
+
   /** Keeps text that belongs to no field of its own. */
   note(text: string): void {
     this.#notes.push(text);
