@@ -16,7 +16,7 @@ export function Frame({ screen, children }: { screen: Route['screen']; children:
   const { setup } = useWorkspace();
   return (
     <>
-      <button type="button" class="skip-link" onClick={skipToMain}>
+      <button type="button" class="skip-link no-print" onClick={skipToMain}>
         Skip to the content
       </button>
       <header class="frame-head no-print">
