@@ -1,5 +1,5 @@
+import { sayTime } from '../src/domain/time/say-time.ts';
 import type { Zone } from '../src/domain/time/zone.ts';
-import { inStoreTime } from '../src/ui/close-words.ts';
 import { useNow } from '../src/ui/use-now.ts';
 
 /** The time where the dealership stands: every close is shown by this clock. */
@@ -8,7 +8,7 @@ export function StoreClock({ zone, name }: { zone: Zone; name: string }) {
   return (
     <div class="store-clock small">
       <div class="quiet">{name || 'Store time'}</div>
-      <div class="strong">{inStoreTime(now, zone)}</div>
+      <div class="strong">{sayTime(now, zone)}</div>
     </div>
   );
 }

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
+import { sayTime } from '../../src/domain/time/say-time.ts';
 import type { PlannedRow, RowAction } from '../../src/intake/import-plan.ts';
-import { inStoreTime } from '../../src/ui/close-words.ts';
 import { ScrollX } from '../../src/ui/scroll-x.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 
@@ -89,7 +89,7 @@ function Row({ row, onChoose }: { row: PlannedRow; onChoose: PlannedRowsProps['o
         {facts.close === undefined ? (
           <span class="missing">no close</span>
         ) : (
-          inStoreTime(facts.close.instant, setup.store.zone)
+          sayTime(facts.close.instant, setup.store.zone)
         )}
       </td>
       <td class="number">{facts.priceNow !== undefined && formatMoney(facts.priceNow)}</td>

@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
+import { sayTime } from '../../src/domain/time/say-time.ts';
 import type { About } from '../../src/store/about.ts';
-import { inStoreTime } from '../../src/ui/close-words.ts';
 import { countWords } from '../../src/ui/count-words.ts';
 import { saveFile } from '../../src/ui/save-file.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
@@ -59,7 +59,7 @@ export function KeepScreen() {
             {about.lastBackup === null ? (
               <strong>No backup was saved from this browser yet.</strong>
             ) : (
-              `The last backup was saved ${inStoreTime(about.lastBackup.at, setup.store.zone)}; ${countWords(
+              `The last backup was saved ${sayTime(about.lastBackup.at, setup.store.zone)}; ${countWords(
                 about.entries - about.lastBackup.entries,
                 'entry has',
                 'entries have',

@@ -1,8 +1,8 @@
 import { useRef, useState } from 'preact/hooks';
+import { sayTime } from '../../src/domain/time/say-time.ts';
 import type { RestorePreview } from '../../src/store/backup/compare-with-journal.ts';
 import { type Backup, readBackup } from '../../src/store/backup/read-backup.ts';
 import type { RestoreOptions } from '../../src/store/backup/restore.ts';
-import { inStoreTime } from '../../src/ui/close-words.ts';
 import { countWords } from '../../src/ui/count-words.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 
@@ -68,8 +68,8 @@ export function RestorePart() {
           <p>
             {state.name} is whole: {countWords(state.backup.header.counts.entries, 'entry', 'entries')},{' '}
             {countWords(state.backup.header.counts.lots, 'lot', 'lots')}, saved{' '}
-            {inStoreTime(state.backup.header.exportedAt, setup.store.zone)}.{' '}
-            {state.preview.added.toLocaleString('en-US')} of its entries are new here.
+            {sayTime(state.backup.header.exportedAt, setup.store.zone)}. {state.preview.added.toLocaleString('en-US')}{' '}
+            of its entries are new here.
           </p>
           {state.backup.findings.length > 0 && (
             <div class="note warning stack">

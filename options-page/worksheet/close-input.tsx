@@ -1,9 +1,10 @@
 import type { CloseTime } from '../../src/domain/time/close-time.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { pickCloseTime, readCloseTime } from '../../src/domain/time/read-close-time.ts';
+import { sayTime } from '../../src/domain/time/say-time.ts';
 import type { Zone } from '../../src/domain/time/zone.ts';
 import type { LotState } from '../../src/journal/lot-state.ts';
-import { inStoreTime, wordsOfDoubt } from '../../src/ui/close-words.ts';
+import { wordsOfDoubt } from '../../src/ui/close-words.ts';
 import { ReadInput } from '../../src/ui/read-input.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import type { LotEdit } from './use-lot-edit.ts';
@@ -36,7 +37,7 @@ export function CloseInput({ lot, edit, venueZone }: CloseInputProps) {
         hint={
           close === undefined
             ? 'As the sale says it, with its zone if it names one'
-            : `Understood as ${inStoreTime(close.instant, storeZone)} in store time (${close.zone})`
+            : `Understood as ${sayTime(close.instant, storeZone)} in store time (${close.zone})`
         }
         onCommit={(value) => edit.commit('close', value, 'The close is kept.')}
       />
@@ -50,7 +51,7 @@ export function CloseInput({ lot, edit, venueZone }: CloseInputProps) {
                 type="button"
                 onClick={() => edit.commit('close', pickCloseTime(close, choice), 'The close is settled.')}
               >
-                {inStoreTime(choice, storeZone)}
+                {sayTime(choice, storeZone)}
               </button>
             ))}
           </div>

@@ -1,10 +1,10 @@
 import { useEffect, useState } from 'preact/hooks';
 import { cents } from '../../src/domain/money/cents.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
+import { sayTime } from '../../src/domain/time/say-time.ts';
 import type { EntryId } from '../../src/journal/entry.ts';
 import type { LotState } from '../../src/journal/lot-state.ts';
 import type { HistoryItem } from '../../src/store/history.ts';
-import { inStoreTime } from '../../src/ui/close-words.ts';
 import { ScrollX } from '../../src/ui/scroll-x.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 
@@ -46,7 +46,7 @@ export function History({ lot }: { lot: LotState }) {
           <tbody>
             {items.map((item) => (
               <tr key={item.id}>
-                <td>{item.read.as === 'unreadable' ? '' : inStoreTime(item.read.raw.at, setup.store.zone)}</td>
+                <td>{item.read.as === 'unreadable' ? '' : sayTime(item.read.raw.at, setup.store.zone)}</td>
                 <td>{item.counts ? wordsOf(item) : <del>{wordsOf(item)}</del>}</td>
                 <td>{item.read.as === 'unreadable' ? '' : item.read.raw.author}</td>
                 <td>

@@ -2,8 +2,8 @@ import type { AlertLot } from '../domain/alerts/plan-alerts.ts';
 import { lotTitle } from '../domain/lot/car-name.ts';
 import { formatMoney } from '../domain/money/format-money.ts';
 import type { Setup } from '../domain/setup/setup.ts';
+import { sayTime } from '../domain/time/say-time.ts';
 import type { LotState } from '../journal/lot-state.ts';
-import { inStoreTime } from '../ui/close-words.ts';
 import { standingsUnder } from '../ui/standing.ts';
 
 /** Lots in the words of an alert, the price at which to stop worked out only when somebody reads it. */
@@ -16,7 +16,7 @@ export function alertLots(lots: readonly LotState[], setup: Setup): AlertLot[] {
       id: lot.id,
       close,
       name: lotTitle(lot.facts),
-      closeWords: inStoreTime(close, setup.store.zone),
+      closeWords: sayTime(close, setup.store.zone),
       placed: lot.facts.proxy !== undefined,
       get stop() {
         const { maxBid, missing } = standings.of(lot);

@@ -3,9 +3,10 @@ import { openCompanion } from '../browser/pages.ts';
 import { lotTitle } from '../domain/lot/car-name.ts';
 import { formatMoney } from '../domain/money/format-money.ts';
 import type { Setup } from '../domain/setup/setup.ts';
+import { sayTime } from '../domain/time/say-time.ts';
 import type { LotState } from '../journal/lot-state.ts';
 import type { Store } from '../store/store.ts';
-import { inStoreTime, timeLeft } from '../ui/close-words.ts';
+import { timeLeft } from '../ui/close-words.ts';
 import { standingsUnder } from '../ui/standing.ts';
 import { useNow } from '../ui/use-now.ts';
 import { QuickAdd } from './quick-add.tsx';
@@ -62,7 +63,7 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
                           {timeLeft(close, now)}
                         </strong>
                         {' · '}
-                        {inStoreTime(close, setup.store.zone)}
+                        {sayTime(close, setup.store.zone)}
                       </>
                     )}
                   </span>

@@ -5,11 +5,12 @@ import type { Setup } from '../domain/setup/setup.ts';
 import type { CloseTime } from '../domain/time/close-time.ts';
 import { instant } from '../domain/time/instant.ts';
 import { readCloseTime } from '../domain/time/read-close-time.ts';
+import { sayTime } from '../domain/time/say-time.ts';
 import { readVin } from '../domain/vin/read-vin.ts';
 import type { LotState } from '../journal/lot-state.ts';
 import type { Store } from '../store/store.ts';
 import { ChoiceInput } from '../ui/choice-input.tsx';
-import { inStoreTime, wordsOfDoubt } from '../ui/close-words.ts';
+import { wordsOfDoubt } from '../ui/close-words.ts';
 import { MoneyInput } from '../ui/money-input.tsx';
 import { ReadInput } from '../ui/read-input.tsx';
 import { TextInput } from '../ui/text-input.tsx';
@@ -81,7 +82,7 @@ export function QuickAdd({ store, setup, onAdded }: QuickAddProps) {
             placeholder="Sat 2:05 PM ET"
             hint={
               facts.close &&
-              `${inStoreTime(facts.close.instant, setup.store.zone)} store time. ${wordsOfDoubt(facts.close)}`
+              `${sayTime(facts.close.instant, setup.store.zone)} store time. ${wordsOfDoubt(facts.close)}`
             }
             onCommit={(close) => put('close', close)}
           />

@@ -1,6 +1,7 @@
 import type { CloseTime } from '../domain/time/close-time.ts';
 import type { Instant } from '../domain/time/instant.ts';
-import { inStoreTime, timeLeft } from './close-words.ts';
+import { sayTime } from '../domain/time/say-time.ts';
+import { timeLeft } from './close-words.ts';
 import { useWorkspace } from './workspace.ts';
 
 /** When a lot closes on the store's clock, and how long that is from now. */
@@ -12,7 +13,7 @@ export function CloseText({ close, now }: { close: CloseTime | undefined; now: I
     <span class="close-text">
       <span class={soon ? 'act' : 'strong'}>{timeLeft(close.instant, now)}</span>
       <span class="quiet small close-when">
-        {inStoreTime(close.instant, setup.store.zone)}
+        {sayTime(close.instant, setup.store.zone)}
         {close.doubts.length > 0 && '?'}
       </span>
     </span>
