@@ -40,16 +40,22 @@ const COMMON = {
   description: pkg.description,
   icons: ICONS,
   // Each one is used in src/browser; a test sees to it that none stands here unused.
-  permissions: ['alarms', 'notifications', 'unlimitedStorage'],
+  permissions: ['activeTab', 'alarms', 'contextMenus', 'notifications', 'scripting', 'unlimitedStorage'],
+  // Asked for one site at a time, by the user's own click, and given back in Setup.
+  optional_host_permissions: ['https://*/*', 'http://*/*'],
   action: { default_title: 'Headroom', default_popup: 'popup/popup.html', default_icon: ICONS },
   options_ui: { page: 'options-page/index.html', open_in_tab: true },
-  commands: { _execute_action: { suggested_key: { default: 'Alt+Shift+H' } } },
+  commands: {
+    _execute_action: { suggested_key: { default: 'Alt+Shift+H' } },
+    'read-page': { suggested_key: { default: 'Alt+Shift+L' }, description: 'Read this page' },
+  },
   content_security_policy: { extension_pages: POLICY },
 } as const;
 
 function chromiumOnly(variant: Variant): Record<string, unknown> {
   return {
-    minimum_chrome_version: '120',
+    // The first in which the background may open the popup.
+    minimum_chrome_version: '127',
     background: { service_worker: 'background.js', type: 'module' },
     ...(variant === 'test' ? { key: TEST_KEY } : {}),
   };
@@ -58,6 +64,8 @@ function chromiumOnly(variant: Variant): Record<string, unknown> {
 const FIREFOX_ONLY = {
   background: { scripts: ['background.js'], type: 'module' },
   browser_specific_settings: {
-    gecko: { id: GECKO_ID, strict_min_version: '142.0', data_collection_permissions: { required: ['none'] } },
+    gecko: { id: GECKO_ID, strict_min_version: '140.0', data_collection_permissions: { required: ['none'] } },
+    // The first for telephones that knows what is said above of data.
+    gecko_android: { strict_min_version: '142.0' },
   },
 } as const;

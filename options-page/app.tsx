@@ -5,18 +5,41 @@ import type { Route } from './route.ts';
 import { useRoute } from './use-route.ts';
 import { WatchlistScreen } from './watchlist/watchlist-screen.tsx';
 
-const loadWorksheet = () => import('./worksheet/worksheet-screen.tsx').then((m) => m.WorksheetScreen);
-const loadAdd = () => import('./add/add-screen.tsx').then((m) => m.AddScreen);
-const loadSetup = () => import('./setup/setup-screen.tsx').then((m) => m.SetupScreen);
-const loadKeep = () => import('./keep/keep-screen.tsx').then((m) => m.KeepScreen);
+const forBuying = () => import('./screens-for-buying.ts');
+const forAfter = () => import('./screens-for-after.ts');
+const forTheDesk = () => import('./screens-for-the-desk.ts');
+const loadWorksheet = () => forBuying().then((m) => m.WorksheetScreen);
+const loadNow = () => forBuying().then((m) => m.NowScreen);
+const loadLife = () => forBuying().then((m) => m.LifeScreen);
+const loadWeek = () => forBuying().then((m) => m.WeekScreen);
+const loadResults = () => forAfter().then((m) => m.ResultsScreen);
+const loadToDo = () => forAfter().then((m) => m.ToDoScreen);
+const loadWon = () => forAfter().then((m) => m.WonScreen);
+const loadDisputes = () => forAfter().then((m) => m.DisputesScreen);
+const loadDispute = () => forAfter().then((m) => m.DisputeScreen);
+const loadOpenDispute = () => forAfter().then((m) => m.OpenDisputeScreen);
+const loadAdd = () => forTheDesk().then((m) => m.AddScreen);
+const loadSetup = () => forTheDesk().then((m) => m.SetupScreen);
+const loadKeep = () => forTheDesk().then((m) => m.KeepScreen);
+const loadBooks = () => forTheDesk().then((m) => m.BooksScreen);
 const loadDemo = () => import('./demo-load.tsx').then((m) => m.DemoLoad);
 
 const TITLES: Record<Route['screen'], string> = {
   lots: 'Lots',
   lot: 'Worksheet',
+  life: 'A lot’s life',
+  results: 'Results',
+  week: 'Week',
+  now: 'Now',
   add: 'Add lots',
   setup: 'Setup',
+  books: 'Books',
   backup: 'Keep',
+  todo: 'Still to do',
+  won: 'After the sale',
+  disputes: 'Disputes',
+  dispute: 'Dispute',
+  'open-dispute': 'Open a dispute',
   'demo-load': 'Demo',
   unknown: 'Not found',
 };
@@ -40,12 +63,32 @@ function Screen({ route }: { route: Route }) {
       return <WatchlistScreen />;
     case 'lot':
       return <Lazy load={loadWorksheet} props={{ id: route.id }} />;
+    case 'week':
+      return <Lazy load={loadWeek} props={route} />;
+    case 'now':
+      return <Lazy load={loadNow} props={{ id: route.id }} />;
     case 'add':
       return <Lazy load={loadAdd} props={{}} />;
+    case 'life':
+      return <Lazy load={loadLife} props={{ id: route.id }} />;
+    case 'results':
+      return <Lazy load={loadResults} props={{ part: route.part }} />;
     case 'setup':
       return <Lazy load={loadSetup} props={{ part: route.part }} />;
+    case 'books':
+      return <Lazy load={loadBooks} props={{ part: route.part, more: route.more }} />;
     case 'backup':
       return <Lazy load={loadKeep} props={{}} />;
+    case 'todo':
+      return <Lazy load={loadToDo} props={{}} />;
+    case 'won':
+      return <Lazy load={loadWon} props={{ id: route.id }} />;
+    case 'disputes':
+      return <Lazy load={loadDisputes} props={{}} />;
+    case 'dispute':
+      return <Lazy load={loadDispute} props={{ id: route.id }} />;
+    case 'open-dispute':
+      return <Lazy load={loadOpenDispute} props={{ lot: route.lot }} />;
     case 'demo-load':
       return <Lazy load={loadDemo} props={{}} />;
     case 'unknown':

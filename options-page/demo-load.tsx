@@ -3,6 +3,9 @@ import { demoScenario } from '../src/demo/demo-scenario.ts';
 import { instant } from '../src/domain/time/instant.ts';
 import { ID_RANDOM_BYTES, nextLotId } from '../src/journal/sortable-id.ts';
 import { useWorkspace } from '../src/ui/workspace.ts';
+import { loadDemoBooks } from './demo-books-load.ts';
+import { loadDemo } from './load-demo.ts';
+import { loadDemoAftermath } from './load-demo-aftermath.ts';
 
 /** Fills an empty list with the invented dealer's week, and goes there. Never touches a list with anything in it. */
 export function DemoLoad() {
@@ -43,8 +46,9 @@ async function load(store: ReturnType<typeof useWorkspace>['store']): Promise<st
     last = nextLotId(now, last, crypto.getRandomValues(new Uint8Array(ID_RANDOM_BYTES)));
     return last;
   });
-  const setup = await store.saveSetup(scenario.setup);
-  if (!setup.ok) return setup.message;
-  const added = await store.addLots('file', scenario.lots);
-  return added.ok ? null : added.message;
+  return (
+    (await loadDemo(store, scenario)) ??
+    (await loadDemoAftermath(store, scenario.aftermath)) ??
+    loadDemoBooks(store, scenario.setup, now)
+  );
 }

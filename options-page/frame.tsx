@@ -4,12 +4,29 @@ import type { Route } from './route.ts';
 import { StoreClock } from './store-clock.tsx';
 import './frame.css';
 
-const PLACES = [
-  { hash: '#/lots', label: 'Lots', screens: ['lots', 'lot'] },
+interface Place {
+  readonly hash: string;
+  readonly label: string;
+  readonly screens: readonly Route['screen'][];
+}
+
+/** Where one goes every day, in the order of the week's work. */
+const PLACES: readonly Place[] = [
+  { hash: '#/lots', label: 'Lots', screens: ['lots', 'lot', 'life'] },
+  { hash: '#/week', label: 'Week', screens: ['week'] },
+  { hash: '#/now', label: 'Now', screens: ['now'] },
+  { hash: '#/results', label: 'Results', screens: ['results'] },
+  { hash: '#/todo', label: 'To do', screens: ['todo', 'won'] },
+  { hash: '#/disputes', label: 'Disputes', screens: ['disputes', 'dispute', 'open-dispute'] },
+  { hash: '#/books', label: 'Books', screens: ['books'] },
+];
+
+/** Where one goes now and then. They stand apart, so that the days' own row stays short. */
+const TOOLS: readonly Place[] = [
   { hash: '#/add', label: 'Add lots', screens: ['add'] },
   { hash: '#/setup', label: 'Setup', screens: ['setup'] },
   { hash: '#/backup', label: 'Keep', screens: ['backup'] },
-] as const satisfies readonly { hash: string; label: string; screens: readonly Route['screen'][] }[];
+];
 
 /** What stands around every screen: the name, where one can go, and the store's clock. */
 export function Frame({ screen, children }: { screen: Route['screen']; children: ComponentChildren }) {
@@ -22,18 +39,11 @@ export function Frame({ screen, children }: { screen: Route['screen']; children:
       <header class="frame-head no-print">
         <a class="frame-name" href="#/lots">
           <Mark />
-          Headroom
+          <span>Headroom</span>
         </a>
         <nav aria-label="Screens">
-          {PLACES.map((place) => (
-            <a
-              key={place.hash}
-              href={place.hash}
-              aria-current={(place.screens as readonly string[]).includes(screen) ? 'page' : undefined}
-            >
-              {place.label}
-            </a>
-          ))}
+          <Places places={PLACES} screen={screen} kind="daily" />
+          <Places places={TOOLS} screen={screen} kind="tools" />
         </nav>
         <StoreClock zone={setup.store.zone} name={setup.store.name} />
       </header>
@@ -41,6 +51,18 @@ export function Frame({ screen, children }: { screen: Route['screen']; children:
         {children}
       </main>
     </>
+  );
+}
+
+function Places({ places, screen, kind }: { places: readonly Place[]; screen: Route['screen']; kind: string }) {
+  return (
+    <div class={`frame-places ${kind}`}>
+      {places.map(({ hash, label, screens }) => (
+        <a key={hash} href={hash} aria-current={screens.includes(screen) ? 'page' : undefined}>
+          {label}
+        </a>
+      ))}
+    </div>
   );
 }
 

@@ -1,28 +1,40 @@
+// First, so that the store is being opened while everything below is loaded.
+import { firstLook, onTakenOver } from './first-look.ts';
 import '../src/ui/look.css';
 import { render } from 'preact';
 import { sendToBackground } from '../src/browser/messaging.ts';
 import { askBackground } from '../src/messages/ask-background.ts';
-import { openThisStore } from '../src/ui/open-this-store.ts';
+import { markLotsShown } from '../src/ui/lots-shown.ts';
 import { App } from './app.tsx';
 import { CannotOpen } from './cannot-open.tsx';
-import { firstLook, WorkspaceProvider } from './workspace-provider.tsx';
+import { WorkspaceProvider } from './workspace-provider.tsx';
 
-/** Opens the store and draws the screens over it; what goes wrong on the way is said on the page. */
+/** A start that takes this long is no usual one. */
+const UNUSUAL_MS = 2_500;
+
+/** Draws the screens over the store once it is open; what goes wrong on the way is said on the page. */
 async function start(page: HTMLElement): Promise<void> {
-  const opened = await openThisStore((notice) => render(<CannotOpen refusal={notice} />, page));
-  if (!opened.ok) {
-    render(<CannotOpen refusal={opened} />, page);
+  const opening = document.getElementById('opening');
+  const patience = setTimeout(() => {
+    if (opening === null) return;
+    opening.textContent =
+      'Still opening. After an update of Headroom every lot is worked out anew once, which takes up to a minute for tens of thousands of them. Nothing is lost if you close this page meanwhile.';
+  }, UNUSUAL_MS);
+  onTakenOver((notice) => render(<CannotOpen refusal={notice} />, page));
+  const look = await firstLook;
+  clearTimeout(patience);
+  if (!look.ok) {
+    render(<CannotOpen refusal={look} />, page);
     return;
   }
-  const store = opened.value;
-  const first = await firstLook(store);
-  document.getElementById('opening')?.remove();
+  opening?.remove();
   render(
-    <WorkspaceProvider store={store} first={first} onChanged={planAgain}>
+    <WorkspaceProvider first={look.value} onChanged={planAgain}>
       <App />
     </WorkspaceProvider>,
     page,
   );
+  markLotsShown();
 }
 
 /** The background looks by itself every few minutes too, so one message that is lost does no harm. */

@@ -2,35 +2,16 @@ import type { ComponentChildren } from 'preact';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Outcome, Refusal } from '../src/domain/outcome.ts';
 import { startingSetup } from '../src/domain/setup/starting-setup.ts';
-import { type Instant, instant } from '../src/domain/time/instant.ts';
-import type { Entry, EntryId } from '../src/journal/entry.ts';
-import type { SetupState } from '../src/journal/fold-setup.ts';
+import type { Entry } from '../src/journal/entry.ts';
+import type { EntryId } from '../src/journal/ids.ts';
 import type { LotState } from '../src/journal/lot-state.ts';
-import type { Store } from '../src/store/store.ts';
 import type { StoreChange } from '../src/store/touched.ts';
 import { thisZone } from '../src/ui/this-zone.ts';
 import { Toast } from '../src/ui/toast.tsx';
 import { type Kept, type Workspace, WorkspaceContext } from '../src/ui/workspace.ts';
-
-/** What is read before the first row is drawn. */
-export interface FirstLook {
-  readonly setup: SetupState;
-  /** The next lots to close. */
-  readonly lots: readonly LotState[];
-}
-
-/** As many rows as fit any screen; the rest follows once they stand. */
-const FIRST_ROWS = 40;
-const HOUR_MS = 3_600_000;
-
-export async function firstLook(store: Store): Promise<FirstLook> {
-  const from = instant(Math.floor((Date.now() - HOUR_MS) / HOUR_MS) * HOUR_MS) as Instant;
-  const [setup, lots] = await Promise.all([store.setup(), store.lotsByClose({ from, limit: FIRST_ROWS })]);
-  return { setup, lots };
-}
+import type { FirstLook } from './first-look.ts';
 
 interface WorkspaceProviderProps {
-  readonly store: Store;
   readonly first: FirstLook;
   /** Told after each change of the journal, so that alerts are planned again. */
   readonly onChanged: () => void;
@@ -38,7 +19,8 @@ interface WorkspaceProviderProps {
 }
 
 /** Keeps what the screens see in step with the store, whoever wrote to it. */
-export function WorkspaceProvider({ store, first, onChanged, children }: WorkspaceProviderProps) {
+export function WorkspaceProvider({ first, onChanged, children }: WorkspaceProviderProps) {
+  const { store } = first;
   const [lots, setLots] = useState(first.lots);
   const [complete, setComplete] = useState(false);
   const [setupState, setSetupState] = useState(first.setup);

@@ -4,6 +4,7 @@ import path from 'node:path';
 import { type BuildOptions, build, type Metafile } from 'esbuild';
 import { type BrowserName, manifest, type Variant } from '../manifest/manifest.ts';
 import { drawIcon } from './draw-icon.ts';
+import { loadedBy } from './loaded-by.ts';
 import { noInnerHtml } from './no-inner-html.ts';
 
 /** Everything both browsers share: the files by their place in the package, and how each came about. */
@@ -15,10 +16,10 @@ export interface Bundle {
 const BACKGROUND = { background: 'src/background/main.ts' };
 const POPUP = { 'popup/main': 'src/popup/main.tsx' };
 const COMPANION = { 'options-page/main': 'options-page/main.tsx' };
-const READER: Record<string, string> = existsSync('src/capture/inject.ts')
-  ? { 'capture/inject': 'src/capture/inject.ts' }
-  : {};
+const READER = { 'injected/reader': 'src/injected/reader.ts' };
 const HTML = { 'popup/popup.html': 'src/popup/popup.html', 'options-page/index.html': 'options-page/index.html' };
+/** Read by the program as text, and put into evidence packs. */
+const TEXTS = { 'evidence/verify-pack.txt': 'scripts/verify-pack.mjs' };
 const ICON_SIZES = [16, 32, 48, 128];
 
 const SHARED: BuildOptions = {
@@ -27,7 +28,7 @@ const SHARED: BuildOptions = {
   write: false,
   metafile: true,
   minify: true,
-  target: ['chrome120', 'firefox142'],
+  target: ['chrome127', 'firefox140'],
   jsx: 'automatic',
   jsxImportSource: 'preact',
   loader: { '.woff2': 'file' },
@@ -64,7 +65,10 @@ export async function bundleExtension(): Promise<Bundle> {
     }
   }
   for (const size of ICON_SIZES) files.set(`icons/${size}.png`, drawIcon(size));
-  for (const [place, source] of Object.entries(HTML)) files.set(place, await readFile(source));
+  for (const [place, source] of Object.entries(TEXTS)) files.set(place, await readFile(source));
+  for (const [place, source] of Object.entries(HTML)) {
+    files.set(place, new TextEncoder().encode(withPreloads(await readFile(source, 'utf8'), place, metafile)));
+  }
   for (const place of Object.keys(HTML)) demandLinkedFiles(place, files);
   return { files, metafile };
 }
@@ -88,6 +92,17 @@ async function addTestPages(folder: string): Promise<void> {
 
 function inPackage(file: string): string {
   return path.relative('out', path.relative(process.cwd(), path.resolve(file))).replaceAll(path.sep, '/');
+}
+
+/** A page that names all parts of its program at once, so that they are not asked for one after the other. */
+function withPreloads(html: string, place: string, metafile: Metafile): string {
+  const entry = path.posix.join(path.posix.dirname(place), 'main.js');
+  const parts = [...loadedBy(metafile, entry, false)].filter((file) => file !== entry && file.endsWith('.js')).sort();
+  const links = parts.map((file) => {
+    const href = path.posix.relative(path.posix.dirname(place), file);
+    return `<link rel="modulepreload" href="${href}" />\n    `;
+  });
+  return html.replace('<script type="module"', () => `${links.join('')}<script type="module"`);
 }
 
 function demandLinkedFiles(page: string, files: ReadonlyMap<string, Uint8Array>): void {

@@ -2,29 +2,58 @@
 export interface DemoScreen {
   /** The beginning of the picture's file name. */
   readonly name: string;
-  /** Where it is in the extension; `FIRST_LOT` stands for the id of the lot at the top of the watchlist. */
+  /** Where it is in the extension; `FIRST_LOT` and `FULL_DAY` stand for what only the demo knows. */
   readonly address: string;
   /** Shown before the demo's week is loaded, when there is nothing yet. */
   readonly empty?: true;
   /** A popup is never as wide as a page. */
   readonly narrow?: true;
+  /** What is opened before the picture is taken, by its CSS. */
+  readonly open?: string;
+  /** The links that lead on to it, by their CSS, where only the demo knows its address. */
+  readonly follow?: readonly string[];
 }
 
+/** Stands for the id of the lot at the top of the watchlist. */
 export const FIRST_LOT = 'FIRST_LOT';
+/** Stands for the date on which most lots of the demo close. */
+export const FULL_DAY = 'FULL_DAY';
 
+const DISPUTE = '.dispute-row a[href^="#/dispute/"]';
 const PAGE = 'options-page/index.html';
 
 export const DEMO_SCREENS: readonly DemoScreen[] = [
   { name: 'lots-empty', address: `${PAGE}#/lots`, empty: true },
   { name: 'popup-empty', address: 'popup/popup.html', empty: true, narrow: true },
   { name: 'lots', address: `${PAGE}#/lots` },
+  { name: 'now', address: `${PAGE}#/now` },
   { name: 'worksheet', address: `${PAGE}#/lot/${FIRST_LOT}` },
+  { name: 'worksheet-open', address: `${PAGE}#/lot/${FIRST_LOT}`, open: '.fold' },
+  { name: 'life', address: `${PAGE}#/disputes`, follow: [DISPUTE, 'a[href^="#/life/"]'] },
+  { name: 'results', address: `${PAGE}#/results` },
+  { name: 'results-missing', address: `${PAGE}#/results/missing` },
+  { name: 'week', address: `${PAGE}#/week` },
+  { name: 'day', address: `${PAGE}#/week/${FULL_DAY}` },
   { name: 'add', address: `${PAGE}#/add` },
+  { name: 'books', address: `${PAGE}#/books` },
+  { name: 'books-folder', address: `${PAGE}#/books`, follow: ['main a[href^="#/books/0"]'] },
+  { name: 'books-invoices', address: `${PAGE}#/books/invoices` },
+  { name: 'books-share', address: `${PAGE}#/books/share` },
+  { name: 'books-month', address: `${PAGE}#/books/month` },
+  { name: 'books-review', address: `${PAGE}#/books/review` },
   { name: 'backup', address: `${PAGE}#/backup` },
-  ...['store', 'venues', 'fees', 'holding', 'titles', 'busy', 'alerts'].map((part) => ({
-    name: `setup-${part}`,
-    address: `${PAGE}#/setup/${part}`,
-  })),
+  ...['store', 'venues', 'fees', 'holding', 'titles', 'busy', 'alerts', 'estimating', 'sites', 'accounts'].map(
+    (part) => ({
+      name: `setup-${part}`,
+      address: `${PAGE}#/setup/${part}`,
+    }),
+  ),
+  { name: 'todo', address: `${PAGE}#/todo` },
+  { name: 'won', address: `${PAGE}#/todo`, follow: ['.todo-row a[href^="#/won/"]'] },
+  { name: 'disputes', address: `${PAGE}#/disputes` },
+  { name: 'dispute', address: `${PAGE}#/disputes`, follow: [DISPUTE] },
+  { name: 'open-dispute', address: `${PAGE}#/open-dispute` },
+  { name: 'setup-after', address: `${PAGE}#/setup/after` },
   { name: 'popup', address: 'popup/popup.html', narrow: true },
 ];
 

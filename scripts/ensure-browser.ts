@@ -1,6 +1,6 @@
-import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import type { BrowserName } from '../manifest/manifest.ts';
+import { installWithApt } from './install-with-apt.ts';
 
 const CHOICES = {
   chromium: {
@@ -38,18 +38,4 @@ export function ensureBrowser(name: BrowserName): string {
   throw new Error(
     `No ${name} was found. Install it (on Debian: apt-get install ${debian}) or say where it is: ${variable}=/path/to/it.`,
   );
-}
-
-function installWithApt(debianPackage: string): boolean {
-  const isRoot = process.getuid?.() === 0;
-  if (!isRoot || !existsSync('/usr/bin/apt-get')) return false;
-  console.log(`Installing ${debianPackage} with apt-get …`);
-  const apt = (...wish: string[]) =>
-    spawnSync('/usr/bin/apt-get', wish, {
-      env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
-      stdio: ['ignore', 'ignore', 'inherit'],
-    }).status === 0;
-  const install = () => apt('install', '-y', '-qq', '--no-install-recommends', debianPackage);
-  // The package lists of a fresh machine may be missing or old; only then are they worth fetching.
-  return install() || (apt('update', '-qq') && install());
 }

@@ -8,10 +8,18 @@ export interface ChromiumWish {
   readonly extension: string;
   readonly window: boolean;
   readonly timeZone?: string | undefined;
+  /** How many processes its pages share; as many as it likes when left out. */
+  readonly processes?: number;
 }
 
 /** Starts Chromium with the extension, and with nothing else of its own. */
-export function launchChromium({ profile, extension, window, timeZone }: ChromiumWish): Promise<BrowserContext> {
+export function launchChromium({
+  profile,
+  extension,
+  window,
+  timeZone,
+  processes,
+}: ChromiumWish): Promise<BrowserContext> {
   return chromium.launchPersistentContext(profile, {
     executablePath: ensureBrowser('chromium'),
     headless: !window,
@@ -19,7 +27,11 @@ export function launchChromium({ profile, extension, window, timeZone }: Chromiu
     chromiumSandbox: process.getuid?.() !== 0,
     viewport: window ? null : { width: 1280, height: 800 },
     // Playwright turns extensions off; the first switch turns ours on again, the second loads it.
-    args: [`--disable-extensions-except=${extension}`, `--load-extension=${extension}`],
+    args: [
+      `--disable-extensions-except=${extension}`,
+      `--load-extension=${extension}`,
+      ...(processes === undefined ? [] : [`--renderer-process-limit=${processes}`]),
+    ],
     env: { ...process.env, ...(timeZone ? { TZ: timeZone } : {}) },
   });
 }

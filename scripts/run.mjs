@@ -17,6 +17,7 @@ const TASKS = {
   build: 'scripts/tasks/build.ts',
   bench: 'scripts/tasks/bench.ts',
   worksheet: 'scripts/worksheet.ts',
+  scores: 'scripts/tasks/scores.ts',
 };
 
 const OLDEST_NODE = [20, 19];

@@ -15,9 +15,12 @@ const SECTIONS: Record<SetupSection, string> = {
   costs: 'costs that every car carries',
   undone: 'how often a win comes undone, and what does not come back when it does',
   carrying: 'what it costs to hold a car: lender, own cash, place on the lot, days to sell',
+  stock: 'how long the dealer’s own cars took to sell, the unsold ones too; optional',
   estimation: 'how retail is worked out from comparables and how doubt is counted; optional',
   rush: 'hours in store time when the people who bid are with customers',
   alerts: 'when to call before a close',
+  sites: 'sale sites: whose they are, and where on their pages a value was pointed at; optional',
+  books: 'what the accounts are called, and which costs are part of a car’s cost; optional',
 };
 
 /**

@@ -18,7 +18,7 @@ export interface CommandResult {
 }
 
 /** No step of ours takes this long; one that does hangs, and has failed. */
-const LIMIT_MS = 9 * 60_000;
+const LIMIT_MS = 15 * 60_000;
 
 /** Runs a program under this Node and gathers what it prints. */
 export function runNode(

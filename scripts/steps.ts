@@ -8,7 +8,12 @@ export const STATIC_STEPS: readonly Step[] = [
   commandStep('types', TSC, '-p', '.'),
   commandStep('types of the core, without a browser', TSC, '-p', 'src/domain'),
   commandStep('lint and format', 'node_modules/@biomejs/biome/bin/biome', 'ci', '--error-on-warnings'),
-  commandStep('unused code', 'node_modules/knip/bin/knip.js', '--no-progress', '--include=files,dependencies,unlisted'),
+  commandStep(
+    'unused code',
+    'node_modules/knip/bin/knip.js',
+    '--no-progress',
+    '--include=files,dependencies,unlisted,exports,types',
+  ),
 ];
 
 /** Unit, property, reference and house tests, in Node. */

@@ -2,7 +2,9 @@ import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { TEST_CHROMIUM_ID } from '../manifest/test-identity.ts';
-import { DEMO_SCREENS, DEMO_VIEWS, type DemoScreen, FIRST_LOT, NARROW } from './demo-screens.ts';
+import { comingSaturday } from '../src/demo/demo-closes.ts';
+import { instant } from '../src/domain/time/instant.ts';
+import { DEMO_SCREENS, DEMO_VIEWS, type DemoScreen, FIRST_LOT, FULL_DAY, NARROW } from './demo-screens.ts';
 
 const ORIGIN = `chrome-extension://${TEST_CHROMIUM_ID}/`;
 
@@ -10,11 +12,12 @@ const ORIGIN = `chrome-extension://${TEST_CHROMIUM_ID}/`;
 export async function openDemo(context: BrowserContext): Promise<Page> {
   const page = context.pages()[0] ?? (await context.newPage());
   await page.goto(`${ORIGIN}options-page/index.html#/demo-load`);
-  const listed = page.waitForSelector('a[href^="#/lot/"]', { timeout: 60_000 });
   // Where the demo finds something already there it says so, and the list is one step away.
-  const taken = page.waitForSelector('main a[href="#/lots"]', { timeout: 60_000 }).then((link) => link.click());
-  await Promise.any([listed, taken]);
-  await listed;
+  const first = await page.waitForSelector('a[href^="#/lot/"], main a[href="#/lots"]', { timeout: 60_000 });
+  if ((await first.getAttribute('href')) === '#/lots') {
+    await first.click();
+    await page.waitForSelector('a[href^="#/lot/"]', { timeout: 60_000 });
+  }
   return page;
 }
 
@@ -31,22 +34,47 @@ export async function takePictures(context: BrowserContext, folder: string): Pro
   const page = await openDemo(context);
   const href = await page.getAttribute('a[href^="#/lot/"]', 'href');
   const lot = href?.split('/').at(-1) ?? '';
+  const day = comingSaturday(instant(Date.now()));
   for (const screen of DEMO_SCREENS.filter(({ empty }) => !empty)) {
-    await takeViews(page, { ...screen, address: screen.address.replace(FIRST_LOT, lot) }, folder);
+    await takeViews(
+      page,
+      { ...screen, address: screen.address.replace(FIRST_LOT, lot).replace(FULL_DAY, day) },
+      folder,
+    );
   }
   return complaints;
 }
 
-async function takeViews(page: Page, { name, address, narrow }: DemoScreen, folder: string): Promise<void> {
+async function takeViews(
+  page: Page,
+  { name, address, narrow, open, follow }: DemoScreen,
+  folder: string,
+): Promise<void> {
   // A new document for each, so that no screen's picture depends on the one before.
   await page.goto('about:blank');
   await page.goto(ORIGIN + address);
+  // The screen before was left as it prints, which hides what only serves on a screen.
+  await page.emulateMedia({ media: 'screen' });
+  for (const link of follow ?? []) {
+    const from = page.url();
+    await page.click(link);
+    await page.waitForFunction((before) => location.href !== before, from);
+  }
+  if (open !== undefined) await openAll(page, open);
   for (const view of DEMO_VIEWS.filter(({ width }) => !narrow || width <= NARROW)) {
     await page.setViewportSize({ width: view.width, height: view.height });
     await page.emulateMedia({ colorScheme: view.dark ? 'dark' : 'light', media: view.print ? 'print' : 'screen' });
     await settle(page);
     await page.screenshot({ path: path.join(folder, `${name}-${view.name}.png`), fullPage: true });
   }
+}
+
+/** Opens what the page keeps folded. */
+async function openAll(page: Page, css: string): Promise<void> {
+  await page.waitForSelector(css);
+  await page.evaluate((folded) => {
+    for (const part of document.querySelectorAll<HTMLDetailsElement>(folded)) part.open = true;
+  }, css);
 }
 
 /** Waits until the page has its data and its font, and has been drawn anew. */

@@ -38,7 +38,8 @@ function ownerLives(folderName: string): boolean {
   }
 }
 
-function endUsers(folder: string): void {
+/** Kills every program that was started on a folder, as a power cut would. Does nothing where there is no /proc. */
+export function endUsers(folder: string): void {
   if (!existsSync('/proc')) return;
   for (const pid of readdirSync('/proc').filter((name) => /^\d+$/.test(name))) {
     if (commandLine(pid).includes(folder)) killIfThere(Number(pid));

@@ -1,12 +1,46 @@
 import { defineConfig } from 'vitest/config';
 
-/** Everything that runs in Node: `vitest run --root . --config tests/vitest.config.ts [path]`. */
+const shared = { testTimeout: 60_000, hookTimeout: 60_000 };
+/** Rooms whose tests leave nothing behind them: one thread loads what they import once, for all of them. */
+const SHARED_ROOMS = [
+  'background',
+  'capture',
+  'demo',
+  'domain',
+  'house',
+  'intake',
+  'journal',
+  'messages',
+  'reading',
+  'reference',
+  'scripts',
+  'store',
+].map((room) => `tests/${room}/**`);
+
+/** Everything that runs in Node: `vitest run --config tests/vitest.config.ts --root . [path]`. */
 export default defineConfig({
   test: {
-    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-    // These two have configurations of their own: one browser, or one time zone, a run.
-    exclude: ['tests/browser/**', 'tests/zones/**', 'node_modules/**'],
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    projects: [
+      {
+        test: {
+          ...shared,
+          name: 'rooms',
+          include: SHARED_ROOMS.map((room) => `${room}/*.test.ts`),
+          pool: 'threads',
+          isolate: false,
+        },
+      },
+      {
+        test: {
+          ...shared,
+          name: 'screens',
+          include: ['tests/**/*.test.{ts,tsx}'],
+          // Two of these have configurations of their own: one browser, or one time zone, a run.
+          exclude: ['tests/browser/**', 'tests/zones/**', 'node_modules/**', ...SHARED_ROOMS],
+          pool: 'threads',
+        },
+      },
+    ],
+    maxWorkers: 2,
   },
 });

@@ -70,7 +70,8 @@ export function Review({ table, name, from, onBack }: ReviewProps) {
               {counts.withFaults > 0 && (
                 <li>
                   {countWords(counts.withFaults, 'has', 'have')} a cell to look at; the rest of each row stands, and
-                  what could not be read is kept in its notes.
+                  what could not be read is kept in its notes. Where that is a figure of the price (retail, recon,
+                  transport, step, how it is paid), the lot has no max bid before you have settled it.
                 </li>
               )}
               {counts.closed > 0 && <li>{countWords(counts.closed, 'has', 'have')} closed already.</li>}

@@ -1,10 +1,8 @@
 import { useRef, useState } from 'preact/hooks';
-import { instant } from '../../src/domain/time/instant.ts';
 import type { PlannedRow } from '../../src/intake/import-plan.ts';
 import { importResult } from '../../src/intake/import-result.ts';
-import type { EntryId } from '../../src/journal/entry.ts';
+import type { EntryId } from '../../src/journal/ids.ts';
 import type { Change } from '../../src/journal/make-entry.ts';
-import { ID_RANDOM_BYTES, nextLotId } from '../../src/journal/sortable-id.ts';
 import { subjectOfLot } from '../../src/journal/subject.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 
@@ -32,7 +30,7 @@ export function useImportRun(from: 'file' | 'pasted') {
   const start = async (rows: readonly PlannedRow[]) => {
     stopper.current = new AbortController();
     const { signal } = stopper.current;
-    const { add, change } = importResult(rows, lotIds(), from);
+    const { add, change } = importResult(rows, from);
     const total = add.length + change.length;
     setRun({ state: 'running', written: 0, total });
     const onProgress = (written: number) => setRun({ state: 'running', written, total });
@@ -77,13 +75,5 @@ export function useImportRun(from: 'file' | 'pasted') {
     undo: () => {
       undo().catch((error: unknown) => say(String(error)));
     },
-  };
-}
-
-function lotIds() {
-  let last: ReturnType<typeof nextLotId> | null = null;
-  return () => {
-    last = nextLotId(instant(Date.now()), last, crypto.getRandomValues(new Uint8Array(ID_RANDOM_BYTES)));
-    return last;
   };
 }

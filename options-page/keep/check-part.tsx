@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
-import type { ChainHead } from '../../src/journal/chain-head.ts';
+import { type ChainHead, writeHead } from '../../src/journal/chain-head.ts';
 import type { JournalCheck } from '../../src/store/check-journal.ts';
 import { countWords } from '../../src/ui/count-words.ts';
+import { NotedHeadInput } from '../../src/ui/noted-head-input.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 
 /** Whether the journal is as it was written, and what that can prove. */
@@ -9,25 +10,36 @@ export function CheckPart({ heads }: { heads: readonly ChainHead[] }) {
   const { store, say } = useWorkspace();
   const [check, setCheck] = useState<JournalCheck>();
   const [busy, setBusy] = useState(false);
+  const [noted, setNoted] = useState<ChainHead>();
   const run = async () => {
     setBusy(true);
     try {
-      setCheck(await store.checkJournal());
+      setCheck(await store.checkJournal(noted));
     } catch (error) {
       say(error instanceof Error ? error.message : String(error));
     } finally {
       setBusy(false);
     }
   };
-  const faults = check === undefined ? [] : [...check.findings.map(({ message }) => message), ...check.unreadable];
+  const faults =
+    check === undefined
+      ? []
+      : [
+          ...notedFault(check),
+          ...check.findings.map(({ message }) => message),
+          ...check.unreadable,
+          ...check.attachments.faults,
+        ];
   return (
     <section class="panel stack">
       <h2>Is the journal whole?</h2>
       <p>
-        Every entry carries a fingerprint of itself and of the entry before it, so a change, a gap or a swap shows. It
-        can’t show a journal that somebody rewrote from end to end: for that, note the last fingerprint somewhere else
-        now and then.
+        Every entry carries a fingerprint of itself and of the entry before it, so a change, a gap or a swap shows. What
+        can’t show by itself: that the last entries were cut off, or that somebody with this computer wrote the journal
+        anew from some entry on. For that, note the last fingerprint somewhere else now and then, and give it to the
+        check.
       </p>
+      <NotedHeadInput value={noted} onCommit={setNoted} />
       <div class="row">
         <button type="button" disabled={busy} onClick={run}>
           {busy ? 'Checking…' : 'Check every entry'}
@@ -36,7 +48,12 @@ export function CheckPart({ heads }: { heads: readonly ChainHead[] }) {
       {check !== undefined && (
         <div role="status" class={faults.length > 0 ? 'note warning stack' : 'note'}>
           {faults.length === 0 ? (
-            <p>{countWords(check.entries, 'entry', 'entries')} checked: each is as it was written.</p>
+            <p>
+              {countWords(check.entries, 'entry', 'entries')} checked: each is as it was written.
+              {check.noted === 'kept' && ' The entry that was noted is there, so nothing up to it was changed since.'}
+              {check.attachments.files > 0 &&
+                ` So ${countWords(check.attachments.files, 'is the attached file', 'are the attached files')}.`}
+            </p>
           ) : (
             <>
               <p>
@@ -58,7 +75,7 @@ export function CheckPart({ heads }: { heads: readonly ChainHead[] }) {
           <ul class="plain-list small">
             {heads.map((head) => (
               <li key={head.device}>
-                Device {head.device}, entry {head.sequence}: <code>{head.hash}</code>
+                <code>{writeHead(head)}</code>
               </li>
             ))}
           </ul>
@@ -66,4 +83,11 @@ export function CheckPart({ heads }: { heads: readonly ChainHead[] }) {
       )}
     </section>
   );
+}
+
+function notedFault({ noted }: JournalCheck): string[] {
+  if (noted === 'rewritten') return ['Another entry stands where the noted one was: the journal was written anew.'];
+  return noted === 'cut-off'
+    ? ['The entry that was noted is gone: the journal was cut off before it, or is another.']
+    : [];
 }

@@ -5,7 +5,9 @@ import { countWords } from '../../src/ui/count-words.ts';
 import { saveFile } from '../../src/ui/save-file.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { CheckPart } from './check-part.tsx';
+import { PromiseNote } from './promise-note.tsx';
 import { RestorePart } from './restore-part.tsx';
+import { RoomNote } from './room-note.tsx';
 
 /** Everything out in one file, the same file in, and a look at whether the journal is whole. */
 export function KeepScreen() {
@@ -29,7 +31,7 @@ export function KeepScreen() {
       const noted = await store.noteBackup(file);
       say(
         noted.ok
-          ? `The backup holds ${countWords(file.header.counts.entries, 'entry', 'entries')} and went to your downloads.`
+          ? `The backup holds ${countWords(file.header.counts.entries, 'entry', 'entries')}${andFiles(file.files)} and went to your downloads.${leftOut(file.damaged)}`
           : noted.message,
       );
       look();
@@ -67,6 +69,8 @@ export function KeepScreen() {
             )}
           </p>
         )}
+        <RoomNote />
+        <PromiseNote />
         {about !== undefined && about.unknown > 0 && (
           <p class="note warning">
             {countWords(about.unknown, 'entry was', 'entries were')} written by a newer Headroom. They are kept, and
@@ -83,4 +87,14 @@ export function KeepScreen() {
       <CheckPart heads={about?.heads ?? []} />
     </div>
   );
+}
+
+function andFiles(files: number): string {
+  return files === 0 ? '' : ` and ${countWords(files, 'attached file', 'attached files')}`;
+}
+
+function leftOut(damaged: number): string {
+  return damaged === 0
+    ? ''
+    : ` ${countWords(damaged, 'attached file was', 'attached files were')} damaged and left out.`;
 }

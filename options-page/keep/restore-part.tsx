@@ -32,9 +32,10 @@ export function RestorePart() {
   const restore = async (backup: Backup, mode: RestoreOptions['mode']) => {
     const restored = await store.restore(backup, { mode, despiteFindings: backup.findings.length > 0 });
     if (!restored.ok) return setState({ step: 'refused', name: 'The backup', message: restored.message });
-    const { added, same, removed } = restored.value;
+    const { added, same, removed, files } = restored.value;
     say(
       `${countWords(added, 'entry', 'entries')} came in, ${same.toLocaleString('en-US')} were here already` +
+        (files > 0 ? `, with ${countWords(files, 'attached file', 'attached files')}` : '') +
         (removed > 0 ? `, ${removed.toLocaleString('en-US')} were thrown away.` : '.'),
     );
     setState({ step: 'ask' });
@@ -71,6 +72,7 @@ export function RestorePart() {
             {sayTime(state.backup.header.exportedAt, setup.store.zone)}. {state.preview.added.toLocaleString('en-US')}{' '}
             of its entries are new here.
           </p>
+          <FilesNote backup={state.backup} />
           {state.backup.findings.length > 0 && (
             <div class="note warning stack">
               <p>Its chain is broken, although the file is as it was written:</p>
@@ -104,5 +106,21 @@ export function RestorePart() {
         </div>
       )}
     </section>
+  );
+}
+
+/** How many attached files come with it, and how many of those that it names are missing. */
+function FilesNote({ backup: { files, named } }: { backup: Backup }) {
+  const missing = [...named].filter((hash) => !files.has(hash)).length;
+  return (
+    <>
+      {files.size > 0 && <p>With {countWords(files.size, 'attached file', 'attached files')}, each checked.</p>}
+      {missing > 0 && (
+        <p class="note warning">
+          {countWords(missing, 'attached file is', 'attached files are')} named in it and not in it: damaged on the disk
+          when the backup was saved. What is here already is kept.
+        </p>
+      )}
+    </>
   );
 }

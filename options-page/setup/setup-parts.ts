@@ -1,5 +1,6 @@
 import type { Setup, SetupSection } from '../../src/domain/setup/setup.ts';
 import { setupCautions } from '../../src/domain/setup/setup-cautions.ts';
+import { rulesSet } from './after/rules-set.ts';
 
 export const PART_IDS = [
   'store',
@@ -11,7 +12,10 @@ export const PART_IDS = [
   'titles',
   'busy',
   'alerts',
+  'after',
   'estimating',
+  'sites',
+  'accounts',
   'file',
 ] as const;
 export type PartId = (typeof PART_IDS)[number];
@@ -29,11 +33,14 @@ export const SETUP_PARTS: readonly SetupPart[] = [
   { id: 'fees', title: 'Buy fees', sections: ['feeSchedules'] },
   { id: 'rules', title: 'Money rules', sections: ['rules'] },
   { id: 'costs', title: 'Costs', sections: ['costs', 'undone'] },
-  { id: 'holding', title: 'Holding', sections: ['carrying'] },
+  { id: 'holding', title: 'Holding', sections: ['carrying', 'stock'] },
   { id: 'titles', title: 'Titles', sections: ['titles'] },
   { id: 'busy', title: 'Busy hours', sections: ['rush'] },
   { id: 'alerts', title: 'Alerts', sections: ['alerts'] },
+  { id: 'after', title: 'After the sale', sections: ['venues'] },
   { id: 'estimating', title: 'Estimating', sections: ['estimation'] },
+  { id: 'sites', title: 'Sites', sections: ['sites'] },
+  { id: 'accounts', title: 'Accounts', sections: ['books'] },
   { id: 'file', title: 'Setup file', sections: [] },
 ];
 
@@ -43,6 +50,7 @@ export const partOf = (id: string): SetupPart | undefined =>
 
 /** What stands behind the title in the list of parts: how many there are, or that something wants a look. */
 export function partState(part: SetupPart, setup: Setup): string {
+  if (part.id === 'after') return afterState(setup);
   const cautions = setupCautions(setup).filter((caution) => part.sections.includes(caution.section)).length;
   if (cautions > 0) return `${cautions} to look at`;
   switch (part.id) {
@@ -57,4 +65,9 @@ export function partState(part: SetupPart, setup: Setup): string {
     default:
       return '';
   }
+}
+
+function afterState({ venues }: Setup): string {
+  const without = venues.filter(({ afterSale }) => afterSale === undefined || rulesSet(afterSale) === 0).length;
+  return without === 0 ? '' : `${without} without`;
 }

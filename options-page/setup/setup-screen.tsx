@@ -1,4 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { Lazy } from '../../src/ui/lazy.tsx';
+import { AccountsPart } from './accounts-part.tsx';
+import { AfterPart } from './after/after-part.tsx';
 import { AlertsPart } from './alerts/alerts-part.tsx';
 import { BusyPart } from './busy/busy-part.tsx';
 import { CostsPart } from './costs-part.tsx';
@@ -15,7 +18,10 @@ import { TitlesPart } from './titles-part.tsx';
 import { useSectionDrafts } from './use-section-drafts.ts';
 import { VenuesPart } from './venues/venues-part.tsx';
 import './setup.css';
-import './cells.css';
+import '../../src/ui/cells/cells.css';
+
+// It alone of all parts asks the browser itself.
+const loadSites = () => import('./sites/sites-part.tsx').then((m) => m.SitesPart);
 
 /** Everything the dealer tells the tool once: his store, his venues and their fees, his rules and his costs. */
 export function SetupScreen({ part: id }: { readonly part: string }) {
@@ -59,8 +65,14 @@ function Part({ part }: { part: SetupPart }) {
       return <BusyPart part={part} />;
     case 'alerts':
       return <AlertsPart part={part} />;
+    case 'after':
+      return <AfterPart part={part} />;
     case 'estimating':
       return <EstimatingPart part={part} />;
+    case 'sites':
+      return <Lazy load={loadSites} props={{ part }} />;
+    case 'accounts':
+      return <AccountsPart part={part} />;
     case 'file':
       return <FilePart part={part} />;
   }

@@ -40,6 +40,20 @@ export function StorePart({ part }: { part: SetupPart }) {
           value={store.zone}
           onCommit={(zone) => change({ store: { ...store, zone } }, `The store’s time is now that of ${zone}.`)}
         />
+        <TextInput
+          label="How to reach the buyer"
+          hint="Stands on the printed day sheet, for whoever is on duty."
+          value={store.contact}
+          longest={120}
+          placeholder="Cell phone, or the desk to call"
+          onCommit={(contact) => {
+            const { contact: _, ...rest } = store;
+            return change(
+              { store: contact === undefined ? rest : { ...rest, contact } },
+              'Changed how to reach the buyer.',
+            );
+          }}
+        />
       </div>
     </PartFrame>
   );

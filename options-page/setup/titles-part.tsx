@@ -1,13 +1,13 @@
 import { PPM, ppm } from '../../src/domain/money/rate.ts';
 import type { TitleBrand } from '../../src/domain/setup/money-rules.ts';
 import { CheckInput } from '../../src/ui/check-input.tsx';
+import { removeAt, replaceAt, withField } from '../../src/ui/list-edit.ts';
 import { RateInput } from '../../src/ui/rate-input.tsx';
 import { TextInput } from '../../src/ui/text-input.tsx';
 import { useFocusNext } from '../../src/ui/use-focus-next.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { FaultsAt } from './faults-at.tsx';
 import { freshId } from './fresh-id.ts';
-import { removeAt, replaceAt, withField } from './list-edit.ts';
 import { PartFrame } from './part-frame.tsx';
 import { useSetupEdit } from './setup-edit.ts';
 import type { SetupPart } from './setup-parts.ts';
@@ -98,6 +98,13 @@ function TitleFields({ title, path, onChange, onRemove }: TitleFieldsProps) {
           longest={400}
           wide
           onCommit={(paper) => onChange(withField(title, 'paper', paper), said)}
+        />
+        <TextInput
+          label="What to mind"
+          value={title.caution}
+          longest={400}
+          wide
+          onCommit={(caution) => onChange(withField(title, 'caution', caution), said)}
         />
       </div>
       <div class="row apart">

@@ -1,4 +1,4 @@
-import type { RefObject } from 'preact';
+import type { ComponentChildren, RefObject } from 'preact';
 import type { ListView, ShowKey, SortKey } from './list-order.ts';
 
 const SHOWS: readonly { key: ShowKey; label: string }[] = [
@@ -26,10 +26,12 @@ interface ListToolsProps {
   readonly complete: boolean;
   readonly searchBox: RefObject<HTMLInputElement | null>;
   readonly onKeySheet: () => void;
+  /** What else can be done with the lots that are shown. */
+  readonly children: ComponentChildren;
 }
 
 /** What is shown, in which order, and how many that makes. */
-export function ListTools({ view, onView, shown, known, complete, searchBox, onKeySheet }: ListToolsProps) {
+export function ListTools({ view, onView, shown, known, complete, searchBox, onKeySheet, children }: ListToolsProps) {
   return (
     <div class="list-tools no-print">
       <fieldset class="row">
@@ -83,6 +85,7 @@ export function ListTools({ view, onView, shown, known, complete, searchBox, onK
         <button type="button" class="plain" onClick={onKeySheet}>
           Keys
         </button>
+        {children}
         <span class="quiet small list-count" role="status">
           {complete
             ? `${shown.toLocaleString('en-US')} of ${known.toLocaleString('en-US')} lots`

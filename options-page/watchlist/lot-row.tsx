@@ -1,3 +1,4 @@
+import type { Contradiction } from '../../src/domain/claims/contradictions.ts';
 import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
@@ -11,11 +12,12 @@ interface LotRowProps {
   readonly top: number;
   readonly height: number;
   readonly standing: Standing;
+  readonly doubts: readonly Contradiction[];
   readonly now: Instant;
 }
 
 /** One lot: when it closes, what it is, and the price at which to stop as the largest figure. */
-export function LotRow({ lot, index, top, height, standing, now }: LotRowProps) {
+export function LotRow({ lot, index, top, height, standing, doubts, now }: LotRowProps) {
   const { facts } = lot;
   return (
     <div
@@ -54,7 +56,7 @@ export function LotRow({ lot, index, top, height, standing, now }: LotRowProps) 
         <Headroom standing={standing} />
       </div>
       <div class="lot-todo" role="cell">
-        <Todo lot={lot} standing={standing} now={now} />
+        <Todo lot={lot} standing={standing} doubts={doubts} now={now} />
       </div>
     </div>
   );
@@ -80,16 +82,19 @@ function Headroom({ standing }: { standing: Standing }) {
 }
 
 /** The one thing to do next, or that it is done. */
-function Todo({ lot, standing, now }: { lot: LotState; standing: Standing; now: Instant }) {
+function Todo({ lot, standing, doubts, now }: Pick<LotRowProps, 'lot' | 'standing' | 'doubts' | 'now'>) {
   const { facts } = lot;
+  const handedTo = lot.clock?.handedTo?.to;
   const closed = facts.close !== undefined && facts.close.instant <= now;
   if (closed) return <span class="tag">closed</span>;
   if (standing.missing.length > 0) return <span class="act small">{standing.missing[0]}</span>;
   if (facts.close === undefined) return <span class="act small">Say when it closes</span>;
   if (facts.close.doubts.length > 0) return <span class="tag doubt">check the close</span>;
-  if (facts.proxy !== undefined) {
-    return <span class="small">Placed {formatMoney(facts.proxy)}</span>;
-  }
+  if (doubts.length > 0) return <span class="tag doubt">check the listing</span>;
+  const placed = facts.proxy === undefined ? null : `Placed ${formatMoney(facts.proxy)}`;
+  if (handedTo !== undefined)
+    return <span class="small">{[`${handedTo} has it`, placed].filter(Boolean).join('; ')}</span>;
+  if (placed !== null) return <span class="small">{placed}</span>;
   if (standing.headroom !== null && standing.headroom < 0) return <span class="small quiet">Let it go</span>;
   if (standing.maxBid === null) return <span class="small quiet">Let it go</span>;
   return <span class="act small">Place a proxy</span>;

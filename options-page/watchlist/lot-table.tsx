@@ -1,4 +1,5 @@
 import type { RefObject } from 'preact';
+import type { Contradiction } from '../../src/domain/claims/contradictions.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
 import type { LotState } from '../../src/journal/lot-state.ts';
 import type { Standing } from '../../src/ui/standing.ts';
@@ -9,7 +10,7 @@ import { startsDescending } from './list-tools.tsx';
 import { LotRow } from './lot-row.tsx';
 
 const ROW_HEIGHT = 72;
-const CARD_HEIGHT = 128;
+const CARD_HEIGHT = 142;
 
 const COLUMNS: readonly { key: SortKey | null; label: string; number?: boolean }[] = [
   { key: 'close', label: 'Closes (store time)' },
@@ -25,12 +26,14 @@ interface LotTableProps {
   readonly view: ListView;
   readonly onView: (view: ListView) => void;
   readonly standingOf: (lot: LotState) => Standing;
+  /** What does not fit together about a lot. */
+  readonly doubtsOf: (lot: LotState) => readonly Contradiction[];
   readonly now: Instant;
   readonly table: RefObject<HTMLDivElement | null>;
 }
 
 /** Any number of rows, of which only those in sight exist. */
-export function LotTable({ lots, view, onView, standingOf, now, table }: LotTableProps) {
+export function LotTable({ lots, view, onView, standingOf, doubtsOf, now, table }: LotTableProps) {
   const narrow = useMedia('(max-width: 760px)');
   const height = narrow ? CARD_HEIGHT : ROW_HEIGHT;
   const { items, total } = useVirtualRows(table, lots.length, height);
@@ -86,6 +89,7 @@ export function LotTable({ lots, view, onView, standingOf, now, table }: LotTabl
                 top={item.start}
                 height={height}
                 standing={standingOf(lot)}
+                doubts={doubtsOf(lot)}
                 now={now}
               />
             );

@@ -1,6 +1,8 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
 import { instant } from '../../src/domain/time/instant.ts';
+import { listingDoubts } from '../../src/ui/listing-doubts.ts';
 import { useNow } from '../../src/ui/use-now.ts';
+import { usePrinting } from '../../src/ui/use-printing.ts';
 import { useStandings } from '../../src/ui/use-standings.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { EmptyList } from './empty-list.tsx';
@@ -8,6 +10,8 @@ import { KeySheet } from './key-sheet.tsx';
 import { type ListView, orderLots } from './list-order.ts';
 import { ListTools } from './list-tools.tsx';
 import { LotTable } from './lot-table.tsx';
+import { PrintedList } from './printed-list.tsx';
+import { SaveButton } from './save-button.tsx';
 import { useListKeys } from './use-list-keys.ts';
 import './watchlist.css';
 
@@ -24,6 +28,7 @@ export function WatchlistScreen() {
   const [keysOpen, setKeysOpen] = useState(false);
   const searchBox = useRef<HTMLInputElement>(null);
   const table = useRef<HTMLDivElement>(null);
+  const printing = usePrinting();
 
   const byFigure = view.sort === 'headroom' || view.sort === 'max-bid';
   const { standings, settled } = useStandings(setup, lots, byFigure);
@@ -32,6 +37,7 @@ export function WatchlistScreen() {
     () => orderLots(lots, view, settled ? standings.of : standings.soFar, instant(minute)),
     [lots, view, standings, minute, settled],
   );
+  const doubtsOf = useMemo(() => listingDoubts(lots, setup), [lots, setup]);
   useListKeys({ table, searchBox, onKeySheet: () => setKeysOpen((open) => !open) });
 
   if (lots.length === 0 && complete) return <EmptyList setupKept={setupKept} />;
@@ -46,8 +52,22 @@ export function WatchlistScreen() {
         complete={complete && (settled || !byFigure)}
         searchBox={searchBox}
         onKeySheet={() => setKeysOpen(true)}
-      />
-      <LotTable lots={shown} view={view} onView={setView} standingOf={standings.of} now={now} table={table} />
+      >
+        <SaveButton lots={shown} standingOf={standings.of} />
+      </ListTools>
+      {printing ? (
+        <PrintedList lots={shown} standingOf={standings.of} />
+      ) : (
+        <LotTable
+          lots={shown}
+          view={view}
+          onView={setView}
+          standingOf={standings.of}
+          doubtsOf={doubtsOf}
+          now={now}
+          table={table}
+        />
+      )}
       {shown.length === 0 && (
         <p class="watchlist-none">
           None of the {lots.length.toLocaleString('en-US')} lots fit.{' '}

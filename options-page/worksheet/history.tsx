@@ -1,9 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
-import { cents } from '../../src/domain/money/cents.ts';
-import { formatMoney } from '../../src/domain/money/format-money.ts';
 import { sayTime } from '../../src/domain/time/say-time.ts';
-import type { EntryId } from '../../src/journal/entry.ts';
+import type { EntryId } from '../../src/journal/ids.ts';
 import type { LotState } from '../../src/journal/lot-state.ts';
+import { sayHappening } from '../../src/journal/say-happening.ts';
 import type { HistoryItem } from '../../src/store/history.ts';
 import { ScrollX } from '../../src/ui/scroll-x.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
@@ -50,7 +49,7 @@ export function History({ lot }: { lot: LotState }) {
                 <td>{item.counts ? wordsOf(item) : <del>{wordsOf(item)}</del>}</td>
                 <td>{item.read.as === 'unreadable' ? '' : item.read.raw.author}</td>
                 <td>
-                  {item.counts && item.read.as === 'known' && item.read.entry.happening.kind === 'lot-changed' && (
+                  {item.counts && item.read.as === 'known' && TAKEN_BACK.has(item.read.entry.happening.kind) && (
                     <button type="button" class="plain" onClick={() => takeBack(item.id)}>
                       Take back
                     </button>
@@ -67,51 +66,18 @@ export function History({ lot }: { lot: LotState }) {
 
 function wordsOf({ read }: HistoryItem): string {
   if (read.as === 'unreadable') return `An entry that can’t be read: ${read.message}`;
-  if (read.as === 'unknown') return 'Something that a newer Headroom wrote';
-  const { happening } = read.entry;
-  switch (happening.kind) {
-    case 'lots-added':
-      return happening.lots.length === 1 ? 'It was added' : `It came in with ${happening.lots.length - 1} others`;
-    case 'lot-dropped':
-      return 'No longer watched';
-    case 'undone':
-      return 'Something was taken back';
-    case 'lot-changed':
-      return [
-        ...Object.entries(happening.set).map(
-          ([field, value]) => `${FIELD_WORDS[field] ?? field}: ${valueWords(field, value)}`,
-        ),
-        ...happening.clear.map((field) => `${FIELD_WORDS[field] ?? field}: emptied`),
-      ].join('; ');
-    default:
-      return '';
-  }
+  return read.as === 'unknown' ? 'Something that a newer Headroom wrote' : sayHappening(read.entry.happening);
 }
 
-const FIELD_WORDS: Record<string, string> = {
-  vin: 'VIN',
-  priceNow: 'Price now',
-  proxy: 'Proxy',
-  retail: 'Retail',
-  recon: 'Recon',
-  close: 'Close',
-  titleId: 'Title',
-  venueId: 'Venue',
-  venueName: 'Venue name',
-  lotNumber: 'Lot number',
-  increment: 'Step',
-};
-
-const MONEY_FIELDS: ReadonlySet<string> = new Set(['priceNow', 'increment', 'transport', 'proxy', 'retail']);
-
-function valueWords(field: string, value: unknown): string {
-  if (typeof value === 'number') {
-    return MONEY_FIELDS.has(field)
-      ? formatMoney(cents(value))
-      : value.toLocaleString('en-US', { useGrouping: field !== 'year' });
-  }
-  if (typeof value === 'string') return value;
-  if (typeof value === 'object' && value !== null && 'likely' in value) return valueWords(field, value.likely);
-  if (typeof value === 'object' && value !== null && 'text' in value) return String(value.text);
-  return Array.isArray(value) ? `${value.length} ${value.length === 1 ? 'line' : 'lines'}` : 'changed';
-}
+/** What can be taken back here. The arrival of a lot is taken back where it was brought in, with all that came with it. */
+const TAKEN_BACK: ReadonlySet<string> = new Set([
+  'lot-changed',
+  'bid-noted',
+  'result-noted',
+  'attachment-kept',
+  'calls-put-off',
+  'calls-done',
+  'handed-over',
+  'close-extended',
+  'lot-alerts-changed',
+]);

@@ -6,6 +6,7 @@ import { formatMoney } from '../../src/domain/money/format-money.ts';
 import type { Outcome } from '../../src/domain/outcome.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
 import type { LotState } from '../../src/journal/lot-state.ts';
+import { SaveCalendar } from '../../src/ui/calendar/save-calendar.tsx';
 import { CloseText } from '../../src/ui/close-text.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 
@@ -45,6 +46,18 @@ export function WorksheetHead({ lot, sheet, now }: WorksheetHeadProps) {
           <button type="button" onClick={() => print()}>
             Print
           </button>
+          {facts.close !== undefined && (
+            <SaveCalendar
+              label="To your calendar"
+              choice={{ lot: lot.id }}
+              name={`closing ${lotTitle(facts)}`.replace(/[^\p{L}\p{N}]+/gu, '-').slice(0, 60)}
+            />
+          )}
+          {(lot.sale?.result || lot.after) && (
+            <a class="button" href={`#/won/${lot.id}`}>
+              After the sale
+            </a>
+          )}
           <button type="button" onClick={drop}>
             Stop watching
           </button>

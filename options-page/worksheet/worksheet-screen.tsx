@@ -1,25 +1,28 @@
 import { useMemo } from 'preact/hooks';
+import { appraise } from '../../src/domain/appraisal/appraise.ts';
 import { pricingContext } from '../../src/domain/bid/pricing-context.ts';
 import { worksheetOf } from '../../src/domain/bid/worksheet-of.ts';
-import { ZERO } from '../../src/domain/money/cents.ts';
-import { formatMoney } from '../../src/domain/money/format-money.ts';
+import { riskAt } from '../../src/domain/risk/risk-at.ts';
 import type { LotState } from '../../src/journal/lot-state.ts';
 import { useNow } from '../../src/ui/use-now.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import { CarInputs } from './car-inputs.tsx';
-import { Curve } from './curve.tsx';
-import { EstimateInputs } from './estimate-inputs.tsx';
+import { PriceSteps } from './answer/price-steps.tsx';
+import { Walk } from './answer/walk.tsx';
+import { WhatMatters } from './answer/what-matters.tsx';
+import { WhyThisNumber } from './answer/why-this-number.tsx';
+import { CallsPart } from './calls/calls-part.tsx';
+import { ClaimsPart } from './claims/claims-part.tsx';
+import { ContradictionsNote } from './claims/contradictions-note.tsx';
+import { useEarlierLives } from './claims/use-earlier-lives.ts';
+import { DaysPart } from './days/days-part.tsx';
 import { History } from './history.tsx';
 import { Incomplete } from './incomplete.tsx';
-import { NotesInput } from './notes-input.tsx';
-import { PayingInputs } from './paying-inputs.tsx';
-import { PriceSteps } from './price-steps.tsx';
-import { ReconInputs } from './recon-inputs.tsx';
-import { SaleInputs } from './sale-inputs.tsx';
+import { LotInputs } from './inputs/lot-inputs.tsx';
+import { RetailPart } from './retail/retail-part.tsx';
+import { RiskPart } from './risk/risk-part.tsx';
+import { EarlierLives } from './sale/earlier-lives.tsx';
+import { TitlePart } from './title/title-part.tsx';
 import { useLotEdit } from './use-lot-edit.ts';
-import { Walk } from './walk.tsx';
-import { WhatMatters } from './what-matters.tsx';
-import { WhyThisNumber } from './why-this-number.tsx';
 import { WorksheetHead } from './worksheet-head.tsx';
 import './worksheet.css';
 
@@ -40,57 +43,64 @@ export function WorksheetScreen({ id }: { id: string }) {
   );
 }
 
+/** The answer first and in the fewest words; then each part with what it comes to, opened when it is asked for. */
 function Worksheet({ lot }: { lot: LotState }) {
   const { setup } = useWorkspace();
   const now = useNow(1000);
   const edit = useLotEdit(lot);
+  const earlier = useEarlierLives(lot);
+  const { facts, addedAt } = lot;
   const context = useMemo(() => pricingContext(setup), [setup]);
-  const sheet = useMemo(() => worksheetOf(lot.facts, context), [lot.facts, context]);
-  const standingRecon = setup.costs.reconCents;
+  const appraisal = useMemo(() => appraise(facts, setup, { now: addedAt, earlier }), [facts, setup, addedAt, earlier]);
+  const outcome = useMemo(() => worksheetOf(facts, context, appraisal), [facts, context, appraisal]);
+  const sheet = outcome.ok ? outcome.value : undefined;
+  const risk = useMemo(
+    () =>
+      sheet?.appraisal.risk === undefined || sheet.result.maxBid === null
+        ? undefined
+        : riskAt(sheet.deal, sheet.result.maxBid, sheet.appraisal.risk),
+    [sheet],
+  );
   return (
     <article class="worksheet">
-      <WorksheetHead lot={lot} sheet={sheet} now={now} />
+      <WorksheetHead lot={lot} sheet={outcome} now={now} />
       <div class="worksheet-body">
         <div class="stack loose">
-          {sheet.ok ? (
+          <EarlierLives lot={lot} />
+          <ContradictionsNote contradictions={appraisal.contradictions} />
+          {sheet ? (
             <>
-              <WhyThisNumber sheet={sheet.value} priceNow={lot.facts.priceNow} />
-              <Walk deal={sheet.value.deal} result={sheet.value.result} />
-              <Curve deal={sheet.value.deal} result={sheet.value.result} priceNow={lot.facts.priceNow} />
-              <PriceSteps result={sheet.value.result} />
-              <WhatMatters deal={sheet.value.deal} riskCapOf={sheet.value.riskCapOf} />
+              <WhyThisNumber sheet={sheet} checks={appraisal.checks} risk={risk} priceNow={facts.priceNow} />
+              <Walk sheet={sheet} />
             </>
           ) : (
-            <Incomplete problems={sheet.problems} />
+            !outcome.ok && <Incomplete facts={facts} problems={outcome.problems} edit={edit} />
           )}
+          <div class="folds">
+            <RetailPart lot={lot} edit={edit} appraisal={appraisal} now={now} />
+            <ClaimsPart
+              lot={lot}
+              edit={edit}
+              appraisal={appraisal}
+              context={context}
+              maxBid={sheet?.result.maxBid ?? null}
+            />
+            {sheet && (
+              <>
+                <RiskPart sheet={sheet} risk={risk} priceNow={facts.priceNow} />
+                <WhatMatters facts={facts} context={context} sheet={sheet} />
+                <TitlePart facts={facts} context={context} sheet={sheet} />
+                <DaysPart context={context} sheet={sheet} appraisal={appraisal} />
+                <PriceSteps result={sheet.result} />
+              </>
+            )}
+          </div>
+          <div class="folds">
+            <CallsPart lot={lot} stop={outcome.ok ? outcome.value.result.maxBid : null} now={now} />
+          </div>
           <History lot={lot} />
         </div>
-        <div class="worksheet-inputs no-print">
-          <fieldset class="stack">
-            <legend>What it will retail for</legend>
-            <EstimateInputs
-              value={lot.facts.retail}
-              likelyHint="With a clean title, as the car really is"
-              onCommit={(retail) => edit.commit('retail', retail, 'The retail figure is kept.')}
-            />
-          </fieldset>
-          <fieldset class="stack">
-            <legend>Recon</legend>
-            <ReconInputs
-              lines={lot.facts.recon ?? []}
-              standing={
-                standingRecon > ZERO
-                  ? `Setup’s standing amount of ${formatMoney(standingRecon)} is taken.`
-                  : 'nothing is counted.'
-              }
-              onCommit={(lines) => edit.commit('recon', lines, 'The recon is kept.')}
-            />
-          </fieldset>
-          <SaleInputs lot={lot} edit={edit} />
-          <PayingInputs lot={lot} edit={edit} />
-          <CarInputs lot={lot} edit={edit} />
-          <NotesInput lot={lot} edit={edit} />
-        </div>
+        <LotInputs lot={lot} edit={edit} />
       </div>
     </article>
   );

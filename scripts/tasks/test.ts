@@ -1,4 +1,5 @@
 import { ensureBrowser } from '../ensure-browser.ts';
+import { ensureJournalTool } from '../ensure-journal-tool.ts';
 import { runLanes } from '../step.ts';
 import { BROWSER_STEP, BUILD_STEPS, STATIC_STEPS, UNIT_STEP, ZONE_STEP } from '../steps.ts';
 import { sweepLeftovers } from '../temporary-folder.ts';
@@ -11,7 +12,8 @@ export async function run(): Promise<number> {
   sweepLeftovers();
   // Installed now rather than in the middle, while nothing is being measured. What is missing shows in the tests.
   for (const name of ['chromium', 'firefox'] as const) reportMissing(() => ensureBrowser(name));
-  const { passed, failed } = await runLanes([UNIT_STEP, ZONE_STEP], [...STATIC_STEPS, ...BUILD_STEPS, BROWSER_STEP]);
+  for (const name of ['ledger', 'hledger', 'bean-check'] as const) reportMissing(() => ensureJournalTool(name));
+  const { passed, failed } = await runLanes([...STATIC_STEPS, UNIT_STEP, ZONE_STEP], [...BUILD_STEPS, BROWSER_STEP]);
   console.log(`${passed} passed, ${failed} failed`);
   return failed === 0 ? 0 : 1;
 }

@@ -13,6 +13,7 @@ const STOPPED_BY: Record<LimitedBy, string> = {
   'least-share': 'least share of retail',
   'least-return': 'least return on cash',
   'loss-chance': 'chance of a loss',
+  sealed: 'the bid is sealed',
   'nothing-pays': 'no price pays',
 };
 

@@ -15,7 +15,8 @@ Each object has these keys, null or empty where there is nothing to say:
 
   row, vin, car, lotNumber, venue, closes (UTC), priceNow
   maxBid           the most to enter as a proxy; null when no price pays or something is missing
-  limitedBy        why it is not one step more: least-dollars, least-share, least-return, loss-chance or nothing-pays
+  limitedBy        why it is not one step more: least-dollars, least-share, least-return, loss-chance, sealed or
+                   nothing-pays
   headroom         maxBid less priceNow
   goOn             how far one may go on from the next bid; differs from maxBid only past a step at which a fee falls
   expectedProfit, requiredProfit, slack, allIn (hammer, fees, charges, transport), fees, cash (own cash, recon

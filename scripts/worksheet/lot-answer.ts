@@ -1,5 +1,6 @@
 import type { Line } from '../../src/domain/bid/price-breakdown.ts';
 import type { PricingContext } from '../../src/domain/bid/pricing-context.ts';
+import { walkOf } from '../../src/domain/bid/walk-of.ts';
 import { type Worksheet, worksheetOf } from '../../src/domain/bid/worksheet-of.ts';
 import { carName } from '../../src/domain/lot/car-name.ts';
 import type { Cents } from '../../src/domain/money/cents.ts';
@@ -14,7 +15,7 @@ export type LotAnswer = ReturnType<typeof lotAnswer>;
 export function lotAnswer({ row, facts, faults, barring }: LotRow, context: PricingContext) {
   const outcome = worksheetOf(facts, context);
   const problems = [
-    ...barring.map((fault) => ({ reason: 'unread-cell', message: faultWords(fault) })),
+    ...barring.map((fault) => ({ reason: 'no-lot', message: faultWords(fault) })),
     ...(outcome.ok ? [] : outcome.problems.map(({ reason, message }) => ({ reason, message }))),
   ];
   const figures = outcome.ok && barring.length === 0 ? figuresOf(outcome.value, context) : NO_FIGURES;
@@ -38,8 +39,10 @@ export function faultWords({ heading, text, message }: CellFault): string {
   return cell === '' ? message : `${cell}: ${message}`;
 }
 
-function figuresOf({ deal, result, headroom, goOn, assumptions, appraisal }: Worksheet, context: PricingContext) {
+function figuresOf(sheet: Worksheet, context: PricingContext) {
+  const { deal, result, headroom, goOn, assumptions, appraisal } = sheet;
   const { breakdown } = result;
+  const walk = walkOf(sheet);
   const { funding } = deal;
   return {
     maxBid: orNull(result.maxBid),
@@ -68,7 +71,7 @@ function figuresOf({ deal, result, headroom, goOn, assumptions, appraisal }: Wor
       flatHold: dollars(funding.flatHold),
       expectedDays: (appraisal.hold ?? context.hold)(funding.kind).expectedDays,
     },
-    lines: [lineOf(breakdown.retail, 1), ...breakdown.steps.map((step) => lineOf(step, -1))],
+    lines: [lineOf(walk.from, 1), ...walk.steps.map((step) => lineOf(step, -1))],
     assumptions: assumptions.map(({ message }) => message),
   };
 }

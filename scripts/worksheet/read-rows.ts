@@ -3,7 +3,6 @@ import { type Outcome, ok } from '../../src/domain/outcome.ts';
 import type { Setup } from '../../src/domain/setup/setup.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
 import { readCloseTime } from '../../src/domain/time/read-close-time.ts';
-import type { ColumnFieldId } from '../../src/intake/columns/column-fields.ts';
 import { guessColumns } from '../../src/intake/columns/guess-columns.ts';
 import { decodeText } from '../../src/intake/csv/decode-text.ts';
 import { openTable } from '../../src/intake/open-table.ts';
@@ -16,7 +15,7 @@ export interface LotRow {
   readonly row: number;
   readonly facts: LotFacts;
   readonly faults: readonly CellFault[];
-  /** Faults that leave the price open: to price the rest of the row would be to guess. */
+  /** Why the row can't be priced whatever its facts are: nothing in it says which lot it is. */
   readonly barring: readonly CellFault[];
 }
 
@@ -25,20 +24,6 @@ export interface LotTable {
   /** Headings of columns that were left out, for the reader to see. */
   readonly unused: readonly string[];
 }
-
-/** Cells that decide about money. One of them unread, such as a title that the setup does not know, bars a max bid. */
-const DECIDING: ReadonlySet<ColumnFieldId | null> = new Set<ColumnFieldId>([
-  'title',
-  'retailLow',
-  'retailLikely',
-  'retailHigh',
-  'reconLow',
-  'reconLikely',
-  'reconHigh',
-  'transport',
-  'increment',
-  'funding',
-]);
 
 /** Reads a table of lots to its end, with the columns taken for what their headings and cells say. */
 export async function readRows(bytes: Uint8Array, setup: Setup, now: Instant): Promise<Outcome<LotTable>> {
@@ -49,15 +34,11 @@ export async function readRows(bytes: Uint8Array, setup: Setup, now: Instant): P
   const table = opened.value;
   const { venues, titles } = setup;
   const columns = guessColumns(table.headings, table.sample, { venues, titles });
-  const fieldOf = new Map(columns.map(({ column, field }) => [column, field]));
   const context = { now, storeZone: setup.store.zone, venues, titles, from: 'file', readClose: readCloseTime } as const;
   const rows: LotRow[] = [];
   for await (const chunk of readInChunks(table, columns, context, { pause: () => Promise.resolve() })) {
     for (const { row, facts, faults } of chunk) {
-      const barring = faults.filter(({ column, severity }) => {
-        if (severity === 'unread') return column !== null && DECIDING.has(fieldOf.get(column) ?? null);
-        return severity === 'row';
-      });
+      const barring = faults.filter(({ severity }) => severity === 'row');
       rows.push({ row, facts, faults, barring });
     }
   }

@@ -1,16 +1,25 @@
-import { showNotice } from '../browser/notifications.ts';
+import { noticeIds, showNotice } from '../browser/notifications.ts';
+import { openPopupFor } from '../browser/popup.ts';
 import type { Handlers } from '../messages/answer-message.ts';
-import { lookAgain } from './look-again.ts';
+import type { Lookout } from './look-again.ts';
 
-export const HANDLERS: Handlers = {
+/** A click on it leads back to where it was asked for; its buttons do nothing. */
+const TRIAL = 'trial #/setup/alerts';
+
+export const handlersFor = ({ lookAgain }: Lookout): Handlers => ({
   'plan-again': async () => ({ planned: await lookAgain() }),
   'try-notice': async () => {
     await showNotice({
-      id: 'try-notice',
+      id: TRIAL,
       title: 'This is how Headroom calls you',
       body: 'A real one names the lot, the price at which to stop and the time left.',
-      stays: false,
+      loudness: 'loud',
+      buttons: ['Put off 10 min', 'Done'],
     });
-    return { shown: true };
+    return { taken: (await noticeIds()).includes(TRIAL) };
   },
-};
+  'pointing-done': async (_, { tab }) => {
+    if (tab !== undefined) await openPopupFor(tab, 'pointed');
+    return {};
+  },
+});

@@ -1,74 +1,95 @@
-import { cancelWake, wakeAt } from '../browser/alarms.ts';
-import { showBadge } from '../browser/badge.ts';
-import { showNotice } from '../browser/notifications.ts';
-import { planAlerts } from '../domain/alerts/plan-alerts.ts';
-import { startingSetup } from '../domain/setup/starting-setup.ts';
 import { type Instant, instant } from '../domain/time/instant.ts';
 import type { Store } from '../store/store.ts';
-import { openThisStore } from '../ui/open-this-store.ts';
-import { thisZone } from '../ui/this-zone.ts';
-import { alertLots } from './alert-lots.ts';
+import { sayWhatIsDue } from './say-what-is-due.ts';
+import type { World } from './world.ts';
 
-const HOUR = 3_600_000;
-const DAY = 24 * HOUR;
-/** What came due longer ago than this is history: the list of closed lots says it better than a notice. */
-const LOOK_BACK = 2 * DAY;
-const LOOK_AHEAD = 8 * DAY;
-const NEXT = 'next-alert';
+/** Rings when something is due. */
+export const NEXT = 'next-alert';
+/** Rings a little later when a look was begun and not finished. */
+export const UNFINISHED = 'unfinished-look';
+const HELD_NOTICE = 'lots-held #/lots';
 
-let queue: Promise<unknown> = Promise.resolve();
+const SOON = 60_000;
+/** Browsers raise a nearer alarm to this. */
+const NEAREST_ALARM = 30_000;
+/** How long one look may take: a store that another tab holds must not hold the next look as well. */
+const PATIENCE = 20_000;
 
-/**
- * Works the alerts out from the store as it is now, says what is due, and asks to be woken for the next. Safe to call at
- * any time and any number of times: what was shown is recorded after it was shown, and a notice shown again replaces itself.
- * @returns how many alerts were said
- */
-export function lookAgain(): Promise<number> {
-  const mine = queue.then(look);
-  queue = mine.catch((error: unknown) => reportError(error));
-  return mine;
+/** Why a look is taken. When a call is due and the lots can't be read, that itself is said. */
+export type Because = 'call-due' | 'other';
+
+/** Looks into the store again, one look after the other. */
+export interface Lookout {
+  /**
+   * Works the alerts out from the store as it is now, says what is due, and asks to be woken for the next. Safe to call
+   * at any time and any number of times.
+   * @returns how many alerts were said
+   */
+  readonly lookAgain: (because?: Because) => Promise<number>;
 }
 
-async function look(): Promise<number> {
-  const opened = await openThisStore();
+export function lookout(world: World): Lookout {
+  let queue: Promise<unknown> = Promise.resolve();
+  const lookAgain: Lookout['lookAgain'] = (because = 'other') => {
+    const mine = queue.then(() => inTime(world, look(world, because, callSoon), because));
+    queue = mine.catch(world.report);
+    return mine;
+  };
+  let callOff: () => void = () => undefined;
+  /** An alarm can't ring sooner than half a minute from now; while this worker lives on, it need not wait for it. */
+  function callSoon(ms: number): void {
+    // However many looks were taken meanwhile, one more is enough.
+    callOff();
+    // What goes wrong in that look is reported by the queue.
+    callOff = world.after(ms, () => void lookAgain('call-due').catch(() => undefined));
+  }
+  return { lookAgain };
+}
+
+async function look(world: World, because: Because, callSoon: (ms: number) => void): Promise<number> {
+  const now = world.now();
+  // Asked first: whatever happens to this worker from here on, another look follows.
+  await world.wakeAt(UNFINISHED, instant(now + SOON), now);
+  const opened = await world.openStore();
   if (!opened.ok) {
-    await showBadge('!', `Headroom can’t read its lots: ${opened.message}`);
-    // Another tab may hold the store for a moment; a closing must not be missed because of it.
-    const now = instant(Date.now());
-    await wakeAt(NEXT, instant(now + 60_000), now);
+    await lotsHeld(world, opened.message, because);
     return 0;
   }
-  const store = opened.value;
+  const store: Store = opened.value;
   try {
-    return await sayWhatIsDue(store, instant(Date.now()));
+    const said = await sayWhatIsDue(store, world, async (when) => {
+      await (when === null ? world.cancelWake(NEXT) : world.wakeAt(NEXT, when, now));
+      if (when !== null && when < now + NEAREST_ALARM) callSoon(when - now);
+    });
+    await world.clearNotice(HELD_NOTICE);
+    await world.cancelWake(UNFINISHED);
+    return said;
   } finally {
     store.close();
   }
 }
 
-async function sayWhatIsDue(store: Store, now: Instant): Promise<number> {
-  const [kept, shown, lots] = await Promise.all([
-    store.setup(),
-    store.shownAlerts(),
-    store.lotsByClose({ from: instant(now - LOOK_BACK), before: instant(now + LOOK_AHEAD) }),
-  ]);
-  const setup = { ...startingSetup(thisZone()), ...kept };
-  const plan = planAlerts({ lots: alertLots(lots, setup), rules: setup.alerts, shownKeys: shown, now });
-  for (const alert of plan.due) {
-    await showNotice({ id: alert.id, title: alert.title, body: alert.body, stays: alert.loudness === 'loud' });
-    const recorded = await store.recordShown(alert.keys);
-    if (!recorded.ok) throw new Error(recorded.message);
-  }
-  if (plan.next === null) await cancelWake(NEXT);
-  else await wakeAt(NEXT, plan.next, now);
-  const soon = lots.filter(({ facts }) => isOpenSoon(facts.close?.instant, now) && facts.proxy === undefined).length;
-  await showBadge(soon === 0 ? '' : String(soon), badgeTitle(soon));
-  return plan.due.length;
+/** Gives up on a look that takes too long, so that the next one gets its turn; what it still does is done again then. */
+function inTime(world: World, looking: Promise<number>, because: Because): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const callOff = world.after(PATIENCE, () => {
+      lotsHeld(world, 'another tab or window holds them.', because).then(() => resolve(0), reject);
+    });
+    looking.then(resolve, reject).finally(callOff);
+  });
 }
 
-const isOpenSoon = (close: number | undefined, now: number) => close !== undefined && close > now && close <= now + DAY;
-
-const badgeTitle = (soon: number) =>
-  soon === 0
-    ? 'Headroom'
-    : `Headroom: ${soon} ${soon === 1 ? 'lot closes' : 'lots close'} within a day without a proxy`;
+/** The lots can't be read: the badge says so, and when a call is due a notice does, since no one can tell which. */
+async function lotsHeld(world: World, why: string, because: Because): Promise<void> {
+  const now: Instant = world.now();
+  await world.wakeAt(UNFINISHED, instant(now + SOON), now);
+  await world.showBadge({ text: '!', title: `Headroom can’t read its lots: ${why}`, urgent: true });
+  if (because === 'call-due' && (await world.noticesAllowed()))
+    await world.showNotice({
+      id: HELD_NOTICE,
+      title: 'A call is due, and your lots can’t be read',
+      body: `Look at what closes next. ${why}`,
+      loudness: 'loud',
+      buttons: [],
+    });
+}

@@ -1,19 +1,36 @@
 import { onWake, wakeEvery } from '../browser/alarms.ts';
 import { onStart } from '../browser/lifecycle.ts';
 import { onMessage } from '../browser/messaging.ts';
-import { onNoticeClicked } from '../browser/notifications.ts';
+import { onNoticeButton, onNoticeClicked } from '../browser/notifications.ts';
+import { offerInPageMenu, onPageOpened, onReadAsked } from '../browser/page-commands.ts';
 import { openCompanion } from '../browser/pages.ts';
+import { openPopupFor } from '../browser/popup.ts';
 import { answerMessage } from '../messages/answer-message.ts';
-import { HANDLERS } from './handlers.ts';
-import { lookAgain } from './look-again.ts';
-import { routeOfNotice } from './notice-route.ts';
+import { answerNotice } from './answer-notice.ts';
+import { handlersFor } from './handlers.ts';
+import { lookout, NEXT } from './look-again.ts';
+import { readNoticeId } from './notice-id.ts';
+import { refreshFromPage } from './refresh-from-page.ts';
+import { THIS_WORLD } from './world.ts';
+
+const lookoutHere = lookout(THIS_WORLD);
+const { lookAgain } = lookoutHere;
+const handlers = handlersFor(lookoutHere);
 
 // Every listener is registered at once and at the top level: a listener added later misses the event that woke us.
-onStart(() => void lookAgain());
-onWake(() => void lookAgain());
-onNoticeClicked((id) => void openCompanion(routeOfNotice(id)));
-onMessage((message, fromOwnPage) => answerMessage(message, fromOwnPage ? 'own-page' : 'web-page', HANDLERS));
+onStart(() => {
+  void offerInPageMenu();
+  void lookAgain();
+});
+onWake((name) => void lookAgain(name === NEXT ? 'call-due' : 'other'));
+onNoticeClicked((id) => void openCompanion(readNoticeId(id).route));
+onNoticeButton((id, index) => void answerNotice(THIS_WORLD, lookoutHere, id, index));
+onPageOpened((tab, url) => void refreshFromPage(tab, url, lookoutHere));
+onReadAsked((tab) => void openPopupFor(tab, 'read'));
+onMessage((message, fromOwnPage, tab) =>
+  answerMessage(message, { sender: fromOwnPage ? 'own-page' : 'web-page', tab }, handlers),
+);
 
 // Browsers lose alarms at a restart, so the standing one is asked for again at every start of this worker.
-void wakeEvery('safety-net', 5);
+void wakeEvery('safety-net', 2);
 void lookAgain();

@@ -6,6 +6,8 @@ const NEAREST_MS = 30_000;
 
 /** Asks to be woken at `when`, or half a minute from `now` if that is later. A second call replaces the first. */
 export async function wakeAt(name: string, when: Instant, now: Instant): Promise<void> {
+  // An alarm that was set in time rings sooner than one that is set anew so shortly before.
+  if (when < now + NEAREST_MS && (await nextWake(name)) === when) return;
   await api.alarms.create(name, { when: Math.max(when, now + NEAREST_MS) });
 }
 
@@ -13,6 +15,11 @@ export async function wakeAt(name: string, when: Instant, now: Instant): Promise
 export async function wakeEvery(name: string, minutes: number): Promise<void> {
   const standing = await api.alarms.get(name);
   if (standing?.periodInMinutes !== minutes) await api.alarms.create(name, { periodInMinutes: minutes });
+}
+
+/** When the alarm of this name will ring, in milliseconds since 1970; undefined when none is set. */
+export async function nextWake(name: string): Promise<number | undefined> {
+  return (await api.alarms.get(name))?.scheduledTime;
 }
 
 export async function cancelWake(name: string): Promise<void> {

@@ -1,8 +1,30 @@
 import { api } from './extension-api.ts';
 
-/** The short text on the toolbar button; an empty one takes it away. */
-export async function showBadge(text: string, title: string): Promise<void> {
+/** What stands on the toolbar button. */
+export interface Badge {
+  /** Up to four characters; an empty text takes the badge away. */
+  readonly text: string;
+  readonly title: string;
+  /** Something wants doing now: in the accent, else in grey. */
+  readonly urgent: boolean;
+}
+
+export async function showBadge({ text, title, urgent }: Badge): Promise<void> {
   await api.action.setBadgeText({ text });
   await api.action.setTitle({ title });
-  if (text !== '') await api.action.setBadgeBackgroundColor({ color: '#0b5d66' });
+  if (text !== '') await api.action.setBadgeBackgroundColor({ color: urgent ? '#0b5d66' : '#5b6068' });
+}
+
+/** As `showBadge`, on one tab only and until it goes to another page. */
+export async function showTabBadge(tab: number, text: string, title: string): Promise<void> {
+  await api.action.setBadgeText({ tabId: tab, text });
+  await api.action.setTitle({ tabId: tab, title });
+  if (text !== '') await api.action.setBadgeBackgroundColor({ tabId: tab, color: '#0b5d66' });
+}
+
+/** Lets a tab's button show again what it shows on every tab. */
+export async function clearTabBadge(tab: number): Promise<void> {
+  // The typings do not know that null, in both browsers, gives way to the text of every tab.
+  await api.action.setBadgeText({ tabId: tab, text: null as unknown as string });
+  await api.action.setTitle({ tabId: tab, title: await api.action.getTitle({}) });
 }

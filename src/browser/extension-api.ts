@@ -4,4 +4,4 @@
  */
 declare const browser: typeof chrome | undefined;
 
-export const api: typeof chrome = typeof browser === 'undefined' ? chrome : browser;
+export const api: typeof chrome = typeof browser === 'undefined' ? globalThis.chrome : browser;

@@ -16,8 +16,3 @@ export async function openCompanion(route: string): Promise<void> {
   }
   await api.tabs.create({ url: url + route });
 }
-
-/** The version in the manifest, as shown in the page's foot and written into backups. */
-export function extensionVersion(): string {
-  return api.runtime.getManifest().version;
-}

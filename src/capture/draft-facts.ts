@@ -1,7 +1,10 @@
 import type { LotFacts } from '../domain/lot/lot.ts';
+import type { Outcome } from '../domain/outcome.ts';
+import { matchTitle } from '../domain/setup/match-title.ts';
+import { matchVenue } from '../domain/setup/match-venue.ts';
 import type { TitleBrand } from '../domain/setup/money-rules.ts';
 import type { Venue } from '../domain/setup/venue.ts';
-import type { Evidence } from '../journal/entry.ts';
+import type { Evidence } from '../journal/evidence.ts';
 import type { DraftFieldName, DraftFields, DraftLot, FieldValue } from './draft-lot.ts';
 
 /** A drafted lot in the journal's own terms, ready to be added once it has an id. */
@@ -14,11 +17,14 @@ export interface DraftFacts {
 export interface KnownNames {
   readonly venues: readonly Pick<Venue, 'id' | 'name'>[];
   readonly titles: readonly Pick<TitleBrand, 'id' | 'name'>[];
+  /** The venue whose site the page is on, where the user has said so; it goes before any name on the page. */
+  readonly siteVenueId?: string | undefined;
 }
 
 /**
- * The facts of a draft with their evidence. Unsettled fields are left out: they are the user's to decide. A venue or
- * title state gets its id only where its name is written out in full.
+ * The facts of a draft with their evidence. Unsettled fields are left out: they are the user's to decide. The words of a
+ * title that the setup does not know are kept as they are, so that the lot gets no max bid before somebody has said what
+ * they mean.
  */
 export function factsOf(draft: DraftLot, known: KnownNames): DraftFacts {
   const facts: LotFacts = {};
@@ -43,21 +49,27 @@ export function factsOf(draft: DraftLot, known: KnownNames): DraftFacts {
   put('lotNumber', 'lotNumber', (number) => number);
   put('runNumber', 'lotNumber', (number) => number);
   put('venueName', 'venueName', (name) => name);
-  put('venueName', 'venueId', (name) => idNamed(known.venues, name));
+  if (known.siteVenueId !== undefined) {
+    facts.venueId = known.siteVenueId;
+    evidence.venueId = { from: 'typed', text: 'the venue of this site', sure: 'certain' };
+  }
+  put('venueName', 'venueId', (name) => idOf(matchVenue(name, known.venues)));
   put('sale', 'sale', (sale) => sale);
   put('seller', 'seller', (seller) => seller);
   put('location', 'location', (location) => location);
   put('close', 'close', (close) => close);
   put('priceNow', 'priceNow', (price) => price);
   put('increment', 'increment', (increment) => (increment >= 1 ? increment : undefined));
-  put('title', 'titleId', (title) => idNamed(known.titles, title.replace(/\s*\b(?:title|certificate)$/i, '')));
+  put('title', 'titleId', (title) => idOf(matchTitle(title, known.titles)));
+  // A lot without a title is taken as clean. One whose title nobody understands must not be.
+  put('title', 'titleId', (title) => title.slice(0, 200));
   const notes = notesOf(draft.fields);
   if (notes !== '') facts.notes = notes;
   if (draft.pageUrl !== '') facts.pageUrl = draft.pageUrl;
   return { facts, evidence };
 }
 
-function settledReading<Name extends DraftFieldName>(fields: DraftFields, name: Name) {
+export function settledReading<Name extends DraftFieldName>(fields: DraftFields, name: Name) {
   const field = fields[name];
   return field?.settled === true ? (field.readings[0] as Reading<Name> | undefined) : undefined;
 }
@@ -65,16 +77,7 @@ type Reading<Name extends DraftFieldName> = NonNullable<DraftFields[Name]>['read
   value: FieldValue<Name>;
 };
 
-const plain = (name: string): string =>
-  name
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, ' ')
-    .trim();
-
-function idNamed(list: readonly { id: string; name: string }[], name: string): string | undefined {
-  const matches = list.filter((one) => plain(one.name) === plain(name));
-  return matches.length === 1 ? matches[0]?.id : undefined;
-}
+const idOf = (named: Outcome<string>): string | undefined => (named.ok ? named.value : undefined);
 
 /** What has no field of its own is kept as text, so that nothing the page said of the car is lost. */
 function notesOf(fields: DraftFields): string {

@@ -95,6 +95,7 @@ export const pageNoteSchema = z.strictObject({
     'page-too-large',
     'still-changing',
     'place-lost',
+    'lot-over',
     'not-our-page',
   ]),
   message: z.string().check(z.maxLength(400)),

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
+import { pointedPlaceSchema } from '../domain/setup/site.ts';
 import { zoneSchema } from '../domain/time/zone.ts';
-import { pointedPlaceSchema } from './pointing/pointed-place.ts';
 
 /** What the user has set up or done before that helps to read a page. All but the store's zone may be missing. */
 export const readContextSchema = z.strictObject({

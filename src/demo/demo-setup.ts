@@ -3,7 +3,10 @@ import { type Setup, setupSectionsSchema } from '../domain/setup/setup.ts';
 import type { LocalDate } from '../domain/time/local-date.ts';
 import { zone } from '../domain/time/zone.ts';
 import { demoFees } from './demo-fees.ts';
+import { demoStock } from './demo-stock.ts';
+import { DEMO_TERMS } from './demo-terms.ts';
 
+export const DEMO_STORE = 'Cottonwood Truck & Van';
 export const DEMO_ZONE = zone('America/Boise');
 
 const dollars = (amount: number) => amount * 100;
@@ -18,6 +21,8 @@ const VENUES = [
     feeScheduleIds: ['saguaro-buy'],
     increments: steps([0, 25], [5000, 50], [15_000, 100]),
     transport: { kind: 'flat', cents: dollars(780) },
+    payWithinDays: 2,
+    afterSale: DEMO_TERMS.saguaro,
   },
   {
     id: 'tidewater',
@@ -26,6 +31,8 @@ const VENUES = [
     feeScheduleIds: ['tidewater-buy'],
     increments: steps([0, 100]),
     transport: { kind: 'per-mile', miles: 2410, centsPerMile: 62, minimumCents: dollars(500) },
+    payWithinDays: 3,
+    afterSale: DEMO_TERMS.tidewater,
   },
   {
     id: 'caliche',
@@ -34,6 +41,8 @@ const VENUES = [
     feeScheduleIds: ['caliche-buy'],
     increments: steps([0, 25]),
     transport: { kind: 'per-mile', miles: 1490, centsPerMile: 66, minimumCents: dollars(450) },
+    payWithinDays: 2,
+    afterSale: DEMO_TERMS.caliche,
   },
   {
     id: 'fogline',
@@ -42,13 +51,15 @@ const VENUES = [
     feeScheduleIds: ['fogline-buy'],
     increments: steps([0, 50], [10_000, 100]),
     transport: { kind: 'flat', cents: dollars(690) },
+    payWithinDays: 5,
+    afterSale: DEMO_TERMS.fogline,
   },
 ];
 
 /** The invented dealer: Cottonwood Truck & Van, used work trucks and vans, Idaho, Mountain Time, busy Saturdays. */
 export function demoSetup(today: LocalDate): Setup {
   return setupSectionsSchema.parse({
-    store: { name: 'Cottonwood Truck & Van', zone: DEMO_ZONE },
+    store: { name: DEMO_STORE, zone: DEMO_ZONE, contact: 'The buyer’s cell, taped to the desk phone' },
     venues: VENUES,
     feeSchedules: demoFees(today),
     titles: STARTING_TITLES,
@@ -72,6 +83,7 @@ export function demoSetup(today: LocalDate): Setup {
       daysToSell: { kind: 'median', days: 38 },
       horizonDays: 120,
     },
+    stock: demoStock(today),
     rush: {
       weekly: [
         { weekday: 'fri', from: '16:00', to: '18:30' },

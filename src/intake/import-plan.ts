@@ -1,7 +1,9 @@
 import type { Instant } from '../domain/time/instant.ts';
+import { changesTo } from '../journal/fact-changes.ts';
 import type { LotState } from '../journal/lot-state.ts';
+import { isSameSale } from '../journal/same-sale.ts';
 import type { RowReading } from './rows/row-reading.ts';
-import { changesTo, isSameSale, type SeenAgain, seenOnWatchlist } from './seen-again.ts';
+import { type SeenAgain, seenOnWatchlist } from './seen-again.ts';
 
 /** What becomes of a row: `update` only where the lot has been seen. */
 export type RowAction = 'add' | 'update' | 'skip';

@@ -1,7 +1,8 @@
 import type { LotFacts, LotId } from '../domain/lot/lot.ts';
-import type { Evidence, NewLot } from '../journal/entry.ts';
+import type { Evidence } from '../journal/evidence.ts';
+import type { FactChange } from '../journal/fact-changes.ts';
+import type { NewLot } from '../journal/happenings/watching.ts';
 import type { PlannedRow } from './import-plan.ts';
-import type { FactChange } from './seen-again.ts';
 
 /** Facts of a watched lot that a file knows better. */
 export interface LotUpdate {
@@ -12,7 +13,8 @@ export interface LotUpdate {
 
 /** What an import writes to the journal. */
 export interface ImportResult {
-  readonly add: readonly NewLot[];
+  /** Lots to be; they get their ids when they are written. */
+  readonly add: readonly Omit<NewLot, 'id'>[];
   readonly change: readonly LotUpdate[];
 }
 
@@ -24,18 +26,17 @@ interface Target {
 /**
  * Turns a plan, with the user's choices in it, into what is written. An update of a row further up goes into the lot
  * that row brings in; where that row was skipped, so is its update.
- * @param ids makes the id of each new lot, in the order of the file
  * @param from becomes the evidence of updated facts, which must not look as if they came from where the lot once did
  */
-export function importResult(rows: readonly PlannedRow[], ids: () => LotId, from: 'file' | 'pasted'): ImportResult {
-  const add: NewLot[] = [];
+export function importResult(rows: readonly PlannedRow[], from: 'file' | 'pasted'): ImportResult {
+  const add: Omit<NewLot, 'id'>[] = [];
   const change: LotUpdate[] = [];
   const targets = new Map<number, Target>();
   for (const { reading, seen, action } of rows) {
     if (!reading.usable || action === 'skip') continue;
     const { row } = reading;
     if (action === 'add' || seen === null || seen.kind === 'another-sale') {
-      const lot = { id: ids(), facts: { ...reading.facts }, evidence: { ...reading.evidence } };
+      const lot = { facts: { ...reading.facts }, evidence: { ...reading.evidence } };
       add.push(lot);
       targets.set(row, lot);
     } else if (seen.kind === 'watched') {

@@ -1,12 +1,12 @@
 import type { LotFacts, LotField } from '../domain/lot/lot.ts';
 import type { LotState } from '../journal/lot-state.ts';
+import { isSameFact } from '../journal/same-fact.ts';
 import type { ColumnField } from './columns/column-field.ts';
 import { COLUMN_FIELDS, type ColumnFieldId } from './columns/column-fields.ts';
 import { csvRow } from './csv/csv-row.ts';
 import { type LotCell, lotCells } from './rows/lot-cells.ts';
 import type { ReadContext } from './rows/read-context.ts';
 import { type ColumnChoice, type RowReader, rowReader } from './rows/read-row.ts';
-import { isSameFact } from './same-fact.ts';
 
 /** A column beside the lot's own facts, such as its max bid. Left out when such a file is read. */
 export interface ExtraColumn {
@@ -59,15 +59,20 @@ function cellsOf(facts: LotFacts, context: CsvContext, readBack: RowReader): (Lo
   return COLUMNS.map(({ id }, i) => (id === MORE ? { text: more, kind: 'text' } : cells[i]));
 }
 
-/** What the cells alone would not bring back. Facts that share a column go together, so that none is read by itself. */
+/**
+ * What the cells alone would not bring back. Facts that share a column go together, so that none is read by itself; so do
+ * a fact and what could not be read of it, because the one settles the other.
+ */
 function factsBeyond(facts: LotFacts, read: LotFacts): string | undefined {
   const fields = Object.keys({ ...facts, ...read }) as LotField[];
   const changed = fields.filter((field) => !isSameFact(facts[field], read[field]));
+  const doubted = (facts.unread ?? []).map(({ field }): LotField => field);
   const groups = COLUMNS.filter(({ fills }) => fills.some((field) => changed.includes(field))).flatMap(
     ({ fills }) => fills,
   );
   const beyond = fields.filter(
-    (field) => facts[field] !== undefined && (changed.includes(field) || groups.includes(field)),
+    (field) =>
+      facts[field] !== undefined && (changed.includes(field) || groups.includes(field) || doubted.includes(field)),
   );
   return beyond.length === 0
     ? undefined

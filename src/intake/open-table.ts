@@ -25,6 +25,8 @@ export const LONGEST_TEXT = 200_000_000;
 const SAMPLE_ROWS = 50;
 /** Headings further down than this are not found. */
 const SEARCHED_FOR_HEADINGS = 10;
+/** Cells of a row that are looked at for headings; a row of a million is no row of headings. */
+const CELLS_SEARCHED = 2000;
 
 interface Numbered {
   readonly row: number;
@@ -34,7 +36,7 @@ interface Numbered {
 /** Looks at the beginning of a file or of pasted text: what keeps its cells apart, where its headings are. */
 export function openTable(given: string): Outcome<Table> {
   // Null characters say nothing; damaged files and some exports have them between the letters.
-  const text = given.includes('\0') ? given.replaceAll('\0', '') : given;
+  const text = withLineEnds(given.includes('\0') ? given.replaceAll('\0', '') : given);
   if (text.length > LONGEST_TEXT) return refuse('too-large', 'This is more than 200 million characters. Split it.');
   if (text.trim() === '') return refuse('empty', 'There is nothing in it. Choose another file, or paste some rows.');
   if (/^\ufeff?\s*<(?:!doctype|html|head|body|table|\?xml)/i.test(text.slice(0, 200))) {
@@ -62,6 +64,12 @@ export function openTable(given: string): Outcome<Table> {
     sample: rows.slice(0, SAMPLE_ROWS).map(({ cells }) => cells),
   });
 }
+
+/** A file put together from several can end a line with CR where the others end with LF. Within quotes it is the cell's own. */
+const withLineEnds = (text: string): string =>
+  text.includes('\n') && /\r(?![\r\n])/.test(text)
+    ? text.replace(/"[^"]*"|\r(?![\r\n])/g, (part) => (part === '\r' ? '\n' : part))
+    : text;
 
 /** Whether every cell of a row is blank; such rows are counted and otherwise passed over. */
 export const isBlankRow = (cells: readonly string[]): boolean => cells.every((cell) => cell.trim() === '');
@@ -102,7 +110,8 @@ function isBorneOut(cells: readonly string[], below: readonly Numbered[]): boole
 }
 
 /** How many cells are headings with no more words than that. A figure or a VIN in the row means that it holds a lot. */
-function namedFields(cells: readonly string[]): number {
+function namedFields(all: readonly string[]): number {
+  const cells = all.slice(0, CELLS_SEARCHED);
   if (cells.some((cell) => /^[$\s]*\d[\d.,\s]*$/.test(cell.slice(0, 40)) || readVin(cell.slice(0, 40)).ok)) return 0;
   return cells.filter((cell) => readHeading(cell)?.exact === true).length;
 }

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
-import { type DeviceId, deviceIdSchema, hashSchema } from './entry.ts';
+import { type Outcome, ok, refuse } from '../domain/outcome.ts';
+import { type DeviceId, deviceIdSchema, hashSchema } from './ids.ts';
 import type { ChainLink } from './verify-chain.ts';
 
 /**
@@ -12,6 +13,24 @@ export const chainHeadSchema = z.strictObject({
   hash: hashSchema,
 });
 export type ChainHead = z.infer<typeof chainHeadSchema>;
+
+const WRITTEN = /([0-9A-HJKMNP-TV-Z]{10})\W+(?:entry\W+)?(\d{1,12})\W+([0-9a-f]{64})/i;
+
+/** A head as it is noted down: on one line, to be copied, and given to the check later. */
+export const writeHead = ({ device, sequence, hash }: ChainHead): string => `${device}:${sequence}:${hash}`;
+
+/** Reads a head that was noted down, also one that was copied with the words around it. */
+export function readNotedHead(text: string): Outcome<ChainHead> {
+  const [, device, sequence, hash] = WRITTEN.exec(text) ?? [];
+  const head = chainHeadSchema.safeParse({
+    device: device?.toUpperCase(),
+    sequence: Number(sequence),
+    hash: hash?.toLowerCase(),
+  });
+  return head.success
+    ? ok(head.data)
+    : refuse('no-fingerprint', 'Paste it whole: the device, the number of the entry and 64 letters and digits.');
+}
 
 /** The head of each device, by device. */
 export function chainHeads(links: Iterable<Pick<ChainLink, 'device' | 'sequence' | 'hash'>>): ChainHead[] {

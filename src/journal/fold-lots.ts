@@ -1,5 +1,11 @@
 import type { LotFacts, LotField, LotId } from '../domain/lot/lot.ts';
-import type { Entry, Evidence } from './entry.ts';
+import { stillUnread } from '../domain/lot/unread-cell.ts';
+import type { Entry } from './entry.ts';
+import type { Evidence } from './evidence.ts';
+import { afterSaleAfter } from './fold-after-sale.ts';
+import { attachmentsAfter } from './fold-attachments.ts';
+import { afterClock } from './fold-clock.ts';
+import { factsAfterBid, saleAfter } from './fold-sale.ts';
 import type { LotState } from './lot-state.ts';
 import { lotOfSubject } from './subject.ts';
 import { countingInOrder } from './undo.ts';
@@ -57,13 +63,46 @@ export function changedLot(lot: LotState, entry: Entry): LotState {
     case 'lot-changed':
       return {
         ...lot,
-        facts: { ...without(lot.facts, happening.clear), ...happening.set },
+        facts: changedFacts(lot.facts, happening),
         evidence: evidenceAfter(lot.evidence, happening),
         changedAt: entry.at,
       };
+    case 'bid-noted':
+    case 'result-noted':
+      return withSale(lot, entry);
+    case 'attachment-kept': {
+      const attachments = attachmentsAfter(lot.attachments, entry);
+      return { ...lot, ...(attachments && { attachments }), changedAt: entry.at };
+    }
+    case 'step-noted':
+    case 'dispute-opened':
+    case 'dispute-changed':
+    case 'dispute-stepped':
+    case 'dispute-closed': {
+      const after = afterSaleAfter(lot.after, entry);
+      return { ...lot, ...(after && { after }), changedAt: entry.at };
+    }
     default:
-      return lot;
+      return afterClock(lot, entry);
   }
+}
+
+function withSale(lot: LotState, entry: Entry): LotState {
+  const sale = saleAfter(lot.sale, entry);
+  const { happening } = entry;
+  const facts = happening.kind === 'bid-noted' ? factsAfterBid(lot.facts, happening.bid) : lot.facts;
+  return { ...lot, facts, ...(sale && { sale }), changedAt: entry.at };
+}
+
+/** A fact that was set or emptied is settled, whatever could not be read of it before. */
+function changedFacts(
+  before: LotFacts,
+  { set, clear }: { readonly set: LotFacts; readonly clear: readonly LotField[] },
+): LotFacts {
+  const facts = { ...without(before, clear), ...set };
+  if (facts.unread === undefined || set.unread !== undefined) return facts;
+  const unread = stillUnread(facts.unread, new Set([...clear, ...Object.keys(set)]));
+  return { ...without(facts, ['unread']), ...(unread && { unread }) };
 }
 
 function without(facts: LotFacts, fields: readonly LotField[]): LotFacts {

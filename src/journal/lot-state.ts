@@ -1,6 +1,11 @@
 import type { LotFacts, LotId, LotSource } from '../domain/lot/lot.ts';
 import type { Instant } from '../domain/time/instant.ts';
-import type { EntryId, Evidence } from './entry.ts';
+import type { Evidence } from './evidence.ts';
+import type { AfterSaleState } from './fold-after-sale.ts';
+import type { KeptAttachment } from './fold-attachments.ts';
+import type { ClockState } from './fold-clock.ts';
+import type { SaleState } from './fold-sale.ts';
+import type { EntryId } from './ids.ts';
 
 /** A lot as the journal leaves it: the fold of every entry about it, in the order of their ids. */
 export interface LotState {
@@ -11,6 +16,14 @@ export interface LotState {
   readonly source: LotSource;
   readonly addedAt: Instant;
   readonly changedAt: Instant;
+  /** What happened at its sale; absent until something did. */
+  readonly sale?: SaleState;
+  /** Files that are kept with it, in the order in which they came; absent until there is one. */
+  readonly attachments?: readonly KeptAttachment[];
+  /** What followed the hammer: steps after a win, disputes; absent until something did. */
+  readonly after?: AfterSaleState;
+  /** What was said back to its alerts; absent until something was. */
+  readonly clock?: ClockState;
   /** No longer watched; kept because nothing is ever deleted. */
   readonly dropped: boolean;
   /** The entry that brought it in (perhaps together with others). */

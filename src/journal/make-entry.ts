@@ -1,15 +1,10 @@
+import { bytesToHex } from '@noble/hashes/utils.js';
 import type { Instant } from '../domain/time/instant.ts';
-import { canonicalJson } from './canonical-json.ts';
-import {
-  type DeviceId,
-  type Entry,
-  type EntryId,
-  type Happening,
-  type Hash,
-  JOURNAL_VERSION,
-  type Subject,
-} from './entry.ts';
-import { hashOfText } from './entry-hash.ts';
+import { canonicalForm } from './canonical-json.ts';
+import { type Entry, JOURNAL_VERSION, type Subject } from './entry.ts';
+import { contentText, entryHash, hashAside, hashOfText, sealedHash } from './entry-hash.ts';
+import type { Happening } from './happening.ts';
+import type { DeviceId, EntryId, Hash } from './ids.ts';
 import { nextEntryId } from './sortable-id.ts';
 
 /** Where a device continues its chain. */
@@ -29,12 +24,50 @@ export interface Change {
   readonly happening: Happening;
 }
 
+/** A change whose happening is plain JSON and sealed already: most of the work of an entry that holds many lots. */
+export interface SealedChange extends Change {
+  /** In hexadecimal. */
+  readonly salt: string;
+  /** The content's hash, see entryHash. */
+  readonly content: Hash;
+}
+
+/**
+ * What can be done before it is a change's turn in the chain.
+ * @param salt SALT_BYTES random bytes
+ */
+export function sealedChange(change: Change, salt: Uint8Array): SealedChange {
+  const { text, ...plain } = saltedForm(change, salt);
+  return { ...plain, content: hashOfText(text) };
+}
+
+/** The same for what is long: by the browser's own hash, many times quicker, for which no transaction can wait. */
+export async function sealedAside(change: Change, salt: Uint8Array): Promise<SealedChange> {
+  const { text, ...plain } = saltedForm(change, salt);
+  return { ...plain, content: await hashAside(text) };
+}
+
+function saltedForm(
+  { subject, happening }: Change,
+  bytes: Uint8Array,
+): Omit<SealedChange, 'content'> & { text: string } {
+  const { text, plain } = canonicalForm(happening);
+  const salt = bytesToHex(bytes);
+  // As plain JSON it is the happening still, and no member of it is `undefined`.
+  return { subject, happening: plain as Happening, salt, text: contentText(text, salt) };
+}
+
 interface Circumstances {
   readonly at: Instant;
   readonly author: string;
   /** ID_RANDOM_BYTES random bytes. */
   readonly random: Uint8Array;
+  /** SALT_BYTES random bytes; without them what happened can't be held back from an evidence pack. */
+  readonly salt?: Uint8Array;
 }
+
+/** How many random bytes the salt of an entry takes. */
+export const SALT_BYTES = 16;
 
 /**
  * The next entry of a device's chain, and the head after it. The entry is plain JSON: it holds no `undefined`, so that
@@ -42,12 +75,12 @@ interface Circumstances {
  */
 export function makeEntry(
   head: WritingHead,
-  change: Change,
-  { at, author, random }: Circumstances,
+  change: Change | SealedChange,
+  { at, author, random, salt }: Circumstances,
 ): { readonly entry: Entry; readonly head: WritingHead } {
   const id = nextEntryId(at, head.lastId, random);
   const sequence = head.sequence + 1;
-  const text = canonicalJson({
+  const fields = {
     id,
     at,
     author,
@@ -55,10 +88,17 @@ export function makeEntry(
     version: JOURNAL_VERSION,
     sequence,
     subject: change.subject,
-    happening: change.happening,
     previous: head.hash,
-  } satisfies Omit<Entry, 'hash'>);
-  const hash = hashOfText(text);
-  const entry: Entry = { ...JSON.parse(text), hash };
-  return { entry, head: { device: head.device, sequence, hash, lastId: id } };
+  } satisfies Omit<Entry, 'hash' | 'salt' | 'happening'>;
+  const entry = withHash(fields, 'content' in change || salt === undefined ? change : sealedChange(change, salt));
+  return { entry, head: { device: head.device, sequence, hash: entry.hash, lastId: id } };
+}
+
+function withHash(fields: Omit<Entry, 'hash' | 'salt' | 'happening'>, change: Change | SealedChange): Entry {
+  if ('content' in change) {
+    const { happening, salt, content } = change;
+    return { ...fields, happening, salt, hash: sealedHash(fields, content) };
+  }
+  const happening = canonicalForm(change.happening).plain as Happening;
+  return { ...fields, happening, hash: entryHash({ ...fields, happening }) };
 }

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { instantSchema } from '../domain/time/instant.ts';
-import { deviceIdSchema, type Entry, entryIdSchema, entrySchema, hashSchema, JOURNAL_VERSION } from './entry.ts';
+import { type Entry, entrySchema, JOURNAL_VERSION } from './entry.ts';
+import { deviceIdSchema, entryIdSchema, hashSchema } from './ids.ts';
 
 /** What every entry has had since the first version and will have in every later one; the rest is carried along unread. */
 export const envelopeSchema = z.looseObject({

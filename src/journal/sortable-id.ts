@@ -1,6 +1,6 @@
 import type { LotId } from '../domain/lot/lot.ts';
 import type { Instant } from '../domain/time/instant.ts';
-import { type DeviceId, deviceIdSchema, type EntryId } from './entry.ts';
+import { type DeviceId, deviceIdSchema, type EntryId } from './ids.ts';
 
 /** How many random bytes one entry or lot id takes. */
 export const ID_RANDOM_BYTES = 8;
@@ -8,6 +8,8 @@ export const ID_RANDOM_BYTES = 8;
 export const DEVICE_RANDOM_BYTES = 10;
 
 const ALPHABET = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
+/** Every two characters, by their value: ids are made by the ten thousand. */
+const PAIRS = Array.from({ length: 1024 }, (_, i) => ALPHABET.charAt(i >> 5) + ALPHABET.charAt(i & 31));
 const LATEST = 2 ** 48 - 1;
 const COUNTERS = 2 ** 16;
 
@@ -60,12 +62,13 @@ export function timeOfId(id: string): number {
   return decode(id.slice(0, 10));
 }
 
+/** @param length an even number of characters */
 function encode(value: number, length: number): string {
   let text = '';
   let rest = value;
-  for (let i = 0; i < length; i++) {
-    text = ALPHABET.charAt(rest % 32) + text;
-    rest = Math.floor(rest / 32);
+  for (let i = 0; i < length; i += 2) {
+    text = PAIRS[rest % 1024] + text;
+    rest = Math.floor(rest / 1024);
   }
   return text;
 }

@@ -5,6 +5,8 @@ export const SETUP: Subject = subjectSchema.parse('setup');
 /** A batch of lots that came in together. */
 export const LOTS: Subject = subjectSchema.parse('lots');
 export const ALERTS: Subject = subjectSchema.parse('alerts');
+/** The books as a whole: one bill may be for several cars. */
+export const BOOKS: Subject = subjectSchema.parse('books');
 
 export function subjectOfLot(id: LotId): Subject {
   return subjectSchema.parse(`lot:${id}`);

@@ -1,4 +1,5 @@
-import type { Entry, EntryId } from './entry.ts';
+import type { Entry } from './entry.ts';
+import type { EntryId } from './ids.ts';
 
 /** An entry that says that another no longer counts. */
 export interface Undo {

@@ -1,5 +1,5 @@
-import type { DeviceId, EntryId } from './entry.ts';
 import { entryHash } from './entry-hash.ts';
+import type { DeviceId, EntryId } from './ids.ts';
 import type { Envelope } from './read-entry.ts';
 
 /** What the check needs of an entry: its place in a chain, and whether its hash is that of its content. */

@@ -9,12 +9,17 @@ interface MessageRule {
   readonly from: readonly Sender[];
 }
 
-/** Every message there is. A web page's reader may not send any of these. */
+/**
+ * Every message there is. The reader inside a web page may send one of them, and that one says nothing: whatever a page
+ * could make it say, there is nothing in it to be believed.
+ */
 export const PROTOCOL = {
   /** Something changed in the store: work the alerts out again. */
   'plan-again': { request: z.strictObject({}), reply: z.strictObject({ planned: z.int() }), from: ['own-page'] },
-  /** Show a notice now, so that the user sees whether and how this browser shows them. */
-  'try-notice': { request: z.strictObject({}), reply: z.strictObject({ shown: z.boolean() }), from: ['own-page'] },
+  /** Show a notice now, so that the user sees whether and how this browser shows them; `taken` when it is on its list. */
+  'try-notice': { request: z.strictObject({}), reply: z.strictObject({ taken: z.boolean() }), from: ['own-page'] },
+  /** The user has pointed at something on the page: open the popup there, which fetches it. */
+  'pointing-done': { request: z.strictObject({}), reply: z.strictObject({}), from: ['web-page'] },
 } as const satisfies Record<string, MessageRule>;
 
 export type MessageName = keyof typeof PROTOCOL;

@@ -2,15 +2,20 @@ import { useState } from 'preact/hooks';
 import { openCompanion } from '../browser/pages.ts';
 import { lotTitle } from '../domain/lot/car-name.ts';
 import { formatMoney } from '../domain/money/format-money.ts';
+import { sayResult } from '../domain/sale/result-words.ts';
 import type { Setup } from '../domain/setup/setup.ts';
 import { sayTime } from '../domain/time/say-time.ts';
 import type { LotState } from '../journal/lot-state.ts';
 import type { Store } from '../store/store.ts';
 import { timeLeft } from '../ui/close-words.ts';
+import { Lazy } from '../ui/lazy.tsx';
 import { standingsUnder } from '../ui/standing.ts';
 import { useNow } from '../ui/use-now.ts';
 import { QuickAdd } from './quick-add.tsx';
+import { WaitingNote } from './sale/waiting-note.tsx';
 import './popup.css';
+
+const loadNote = () => import('./sale/sale-note.tsx').then((m) => m.SaleNote);
 
 interface PopupProps {
   readonly store: Store;
@@ -23,14 +28,21 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
   const now = useNow(1000);
   const [lots, setLots] = useState(first);
   const [standings] = useState(() => standingsUnder(setup));
+  const [noting, setNoting] = useState<string>();
+  const replaced = (lot: LotState) => setLots((before) => before.map((one) => (one.id === lot.id ? lot : one)));
   const open = (route: string) => openCompanion(route).then(() => window.close());
   return (
     <main class="popup">
       <header class="row apart">
         <h1>Closing next</h1>
-        <button type="button" class="plain" onClick={() => open('#/lots')}>
-          All lots
-        </button>
+        <span class="row">
+          <button type="button" class="plain" onClick={() => open('#/now')}>
+            Now
+          </button>
+          <button type="button" class="plain" onClick={() => open('#/lots')}>
+            All lots
+          </button>
+        </span>
       </header>
       {lots.length === 0 ? (
         <p>
@@ -67,15 +79,24 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
                       </>
                     )}
                   </span>
-                  <span class="small popup-state">
-                    {lot.facts.proxy === undefined ? 'no proxy yet' : `${formatMoney(lot.facts.proxy)} placed`}
-                  </span>
+                  <span class="small popup-state">{stateOf(lot)}</span>
                 </button>
+                <button
+                  type="button"
+                  class="plain popup-note small"
+                  aria-expanded={noting === lot.id}
+                  onClick={() => setNoting(noting === lot.id ? undefined : lot.id)}
+                >
+                  {close !== undefined && close <= now ? 'How did it end?' : 'Note a bid'}
+                  <span class="visually-hidden"> {lotTitle(lot.facts)}</span>
+                </button>
+                {noting === lot.id && <Lazy load={loadNote} props={{ store, lot, standing, now, onKept: replaced }} />}
               </li>
             );
           })}
         </ul>
       )}
+      <WaitingNote store={store} onOpen={() => open('#/results/missing')} />
       <QuickAdd
         store={store}
         setup={setup}
@@ -87,4 +108,9 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
       />
     </main>
   );
+}
+
+function stateOf({ facts, sale }: LotState): string {
+  if (sale?.result !== undefined) return sayResult(sale.result.result);
+  return facts.proxy === undefined ? 'no proxy yet' : `${formatMoney(facts.proxy)} placed`;
 }

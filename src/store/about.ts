@@ -1,6 +1,6 @@
 import type { Outcome } from '../domain/outcome.ts';
 import { type ChainHead, chainHeadSchema } from '../journal/chain-head.ts';
-import { authorSchema, type DeviceId } from '../journal/entry.ts';
+import { authorSchema, type DeviceId } from '../journal/ids.ts';
 import type { BackupHeader } from './backup/backup-format.ts';
 import { readHead, writeHead } from './head.ts';
 import { Refused } from './refused.ts';
@@ -67,7 +67,7 @@ export function setAuthor(session: Session, name: string): Promise<Outcome<null>
   return tryWrite(session, async (tx) => {
     const author = authorSchema.safeParse(name.trim());
     if (!author.success) throw new Refused('bad-author', 'Give a name of 1 to 80 characters.');
-    await writeHead(tx, { ...(await readHead(tx)), author: author.data });
+    writeHead(tx, { ...(await readHead(tx)), author: author.data });
     return null;
   });
 }

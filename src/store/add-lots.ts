@@ -1,9 +1,14 @@
 import type { LotFacts, LotId, LotSource } from '../domain/lot/lot.ts';
 import { type Outcome, ok, type Refusal } from '../domain/outcome.ts';
-import type { EntryId, Evidence, Happening, NewLot } from '../journal/entry.ts';
+import type { Evidence } from '../journal/evidence.ts';
+import type { NewLot } from '../journal/happenings/watching.ts';
+import type { EntryId } from '../journal/ids.ts';
+import { SALT_BYTES, type SealedChange, sealedAside } from '../journal/make-entry.ts';
 import { ID_RANDOM_BYTES, nextLotId } from '../journal/sortable-id.ts';
 import { LOTS } from '../journal/subject.ts';
-import { append } from './append.ts';
+import { checkedChange } from './append.ts';
+import { appendRun } from './append-run.ts';
+import { refusalFor } from './refused.ts';
 import type { Session } from './session.ts';
 
 /** A lot that is to come in. */
@@ -17,7 +22,7 @@ export interface AddLotsOptions {
   readonly signal?: AbortSignal;
   /** Called after each batch with the number of lots written so far. */
   readonly onProgress?: (written: number) => void;
-  /** Lots an entry; 250 when left out. */
+  /** Lots an entry; 125 when left out. */
   readonly batchSize?: number;
 }
 
@@ -30,24 +35,28 @@ export interface LotsAdded {
   readonly stopped: boolean;
 }
 
+/** Batches under way at once: the next is got ready while the browser still writes the one before. */
+const UNDER_WAY = 4;
+
 /**
  * Brings lots in, in batches. Each batch is one entry and one transaction, so that other tabs and alerts get their turn
- * in between, a stop or a full disk keeps whole batches, and a power cut loses none but the last.
+ * in between, a stop, a full disk or a power cut keeps whole batches.
  */
 export async function addLots(
   session: Session,
   source: LotSource,
   lots: Iterable<LotToAdd> | AsyncIterable<LotToAdd>,
-  { signal, onProgress, batchSize = 250 }: AddLotsOptions = {},
+  { signal, onProgress, batchSize = 125 }: AddLotsOptions = {},
 ): Promise<Outcome<LotsAdded, Refusal & { readonly added: LotsAdded }>> {
+  const append = appendRun(session);
   const ids: LotId[] = [];
   const entries: EntryId[] = [];
+  const underWay: Promise<void>[] = [];
+  const end: { refusal: Refusal | null; calledOff: boolean } = { refusal: null, calledOff: false };
   let last: LotId | null = null;
-  let batch: LotToAdd[] = [];
-  const added = (stopped: boolean): LotsAdded => ({ lots: ids, entries, stopped });
 
   /** One look at the clock and one draw of randomness for the whole batch; the ids keep the order of the rows. */
-  function withIds(): NewLot[] {
+  function withIds(batch: readonly LotToAdd[]): NewLot[] {
     const now = session.now();
     const random = session.random(batch.length * ID_RANDOM_BYTES);
     return batch.map(({ facts, evidence = {} }, i) => {
@@ -56,27 +65,64 @@ export async function addLots(
     });
   }
 
-  async function writeBatch(final: boolean): Promise<Refusal | null> {
-    if (batch.length === 0) return null;
-    const happening: Happening = { kind: 'lots-added', source, lots: withIds() };
-    const written = await append(session, [{ subject: LOTS, happening }], final ? 'strict' : 'relaxed');
-    if (!written.ok) return written;
-    for (const lot of happening.lots) ids.push(lot.id);
-    for (const entry of written.value) entries.push(entry.id);
-    batch = [];
-    onProgress?.(ids.length);
-    return null;
+  /** @param final the last one; no signal stops it, because every row was read before */
+  async function write(
+    change: SealedChange,
+    { born, final, onHandedOver }: { born: readonly NewLot[]; final: boolean; onHandedOver: () => void },
+  ): Promise<void> {
+    const before = [...underWay];
+    const written = await append(change, {
+      onHandedOver,
+      // Where the batch before was not written, nor is this.
+      goOn() {
+        end.calledOff ||= end.refusal !== null || (!final && signal?.aborted === true);
+        return !end.calledOff;
+      },
+    });
+    onHandedOver();
+    if (!written.ok) {
+      // Not before the batches in front of it are written: nothing is wrong with those.
+      await Promise.all(before);
+      end.refusal ??= written;
+    }
+    if (written.ok && written.value.length > 0) {
+      for (const { id } of born) ids.push(id);
+      for (const { id } of written.value) entries.push(id);
+      onProgress?.(ids.length);
+    }
   }
 
+  async function take(batch: readonly LotToAdd[], final: boolean): Promise<void> {
+    try {
+      const born = withIds(batch);
+      const change = checkedChange({ subject: LOTS, happening: { kind: 'lots-added', source, lots: born } });
+      const sealed = await sealedAside(change, session.random(SALT_BYTES));
+      // The next is got ready only once the browser has all of this one: a busy page would not hand it over.
+      await new Promise<void>((onHandedOver) => {
+        underWay.push(write(sealed, { born, final, onHandedOver }));
+      });
+    } catch (error) {
+      // Not before the batches in front of it are written: nothing is wrong with those.
+      await Promise.all(underWay);
+      end.refusal ??= refusalFor(error);
+    }
+    if (underWay.length === UNDER_WAY) await underWay.shift();
+  }
+
+  let batch: LotToAdd[] = [];
   for await (const lot of lots) {
     if (batch.length === batchSize) {
-      const refusal = await writeBatch(false);
-      if (refusal !== null) return { ok: false, ...refusal, added: added(false) };
+      await take(batch, false);
+      batch = [];
     }
-    if (signal?.aborted) return ok(added(true));
+    end.calledOff ||= signal?.aborted === true;
+    if (end.calledOff || end.refusal !== null) break;
     batch.push(lot);
   }
-  if (signal?.aborted) return ok(added(true));
-  const refusal = await writeBatch(true);
-  return refusal === null ? ok(added(false)) : { ok: false, ...refusal, added: added(false) };
+  end.calledOff ||= signal?.aborted === true;
+  if (batch.length > 0 && !end.calledOff && end.refusal === null) await take(batch, true);
+  await Promise.all(underWay);
+  const { refusal, calledOff } = end;
+  if (refusal !== null) return { ok: false, ...refusal, added: { lots: ids, entries, stopped: false } };
+  return ok({ lots: ids, entries, stopped: calledOff });
 }

@@ -1,41 +1,46 @@
 import { type Outcome, ok } from '../domain/outcome.ts';
-import { type Entry, happeningSchema } from '../journal/entry.ts';
-import { type Change, makeEntry, type WritingHead } from '../journal/make-entry.ts';
+import type { Entry } from '../journal/entry.ts';
+import { happeningSchema } from '../journal/happening.ts';
+import {
+  type Change,
+  makeEntry,
+  SALT_BYTES,
+  type SealedChange,
+  sealedChange,
+  type WritingHead,
+} from '../journal/make-entry.ts';
 import { firstIssue } from '../journal/read-entry.ts';
 import { ID_RANDOM_BYTES } from '../journal/sortable-id.ts';
-import type { Durability } from './connection.ts';
 import { readHead, writeHead } from './head.ts';
 import { Refused, refusalFor } from './refused.ts';
-import type { WriteTransaction } from './schema.ts';
+import type { Head, WriteTransaction } from './schema.ts';
 import type { Session } from './session.ts';
 import { Touched } from './touched.ts';
 import { updateViews } from './update-views.ts';
+import { addAll } from './write-all.ts';
 
 /**
  * Writes changes as entries at the end of this browser's chain and brings the views up to date, in one transaction:
  * all of it happens or none. Transactions over the same stores queue up, so that two tabs and the background can write
  * at the same moment and the chain stays one.
  */
-export function append(
-  session: Session,
-  changes: readonly Change[],
-  durability?: Durability,
-): Promise<Outcome<readonly Entry[]>> {
-  return appendWith(session, async () => changes, durability);
+export function append(session: Session, changes: readonly Change[]): Promise<Outcome<readonly Entry[]>> {
+  return appendWith(session, async () => changes);
 }
 
 /** As `append`, with changes that depend on what the transaction finds. No change at all is a success as well. */
 export async function appendWith(
   session: Session,
   decide: (tx: WriteTransaction) => Promise<readonly Change[]>,
-  durability?: Durability,
 ): Promise<Outcome<readonly Entry[]>> {
   const touched = new Touched();
   try {
     const entries = await session.connection.write(async (tx) => {
       const changes = await decide(tx);
-      return writeEntries(session, tx, changes.map(checked), touched);
-    }, durability);
+      const ready = changes.map((change) => sealedChange(checkedChange(change), session.random(SALT_BYTES)));
+      if (ready.length === 0) return [];
+      return (await writeEntries(session, tx, { head: await readHead(tx), changes: ready, touched })).entries;
+    });
     if (entries.length > 0) session.feed.announce(touched.asChange());
     return ok(entries);
   } catch (error) {
@@ -45,33 +50,40 @@ export async function appendWith(
 
 /**
  * The last check before something that can never be changed: an entry that its own schema refuses could not be restored
- * from a backup. It also fills in defaults.
+ * from a backup. It also fills in defaults. What takes long may have it done before its transaction.
+ * @throws Refused when a value is not valid
  */
-function checked(change: Change): Change {
-  const happening = happeningSchema.safeParse(change.happening);
-  if (happening.success) return { subject: change.subject, happening: happening.data };
-  throw new Refused('not-valid', `Nothing was written, because a value is not valid (${firstIssue(happening.error)}).`);
+export function checkedChange({ subject, happening }: Change): Change {
+  const checked = happeningSchema.safeParse(happening);
+  if (checked.success) return { subject, happening: checked.data };
+  throw new Refused('not-valid', `Nothing was written, because a value is not valid (${firstIssue(checked.error)}).`);
 }
 
-async function writeEntries(
+interface Writing {
+  /** The end of the chain. */
+  readonly head: Head;
+  readonly changes: readonly SealedChange[];
+  readonly touched: Touched;
+}
+
+/** Asks for everything that the changes write; gives back the entries and the end of the chain after them. */
+export async function writeEntries(
   session: Session,
   tx: WriteTransaction,
-  changes: readonly Change[],
-  touched: Touched,
-): Promise<Entry[]> {
-  if (changes.length === 0) return [];
-  const head = await readHead(tx);
-  let place: WritingHead = head;
+  { head: { author, ...start }, changes, touched }: Writing,
+): Promise<{ entries: readonly Entry[]; head: Head }> {
+  let place: WritingHead = start;
   const entries: Entry[] = [];
   for (const change of changes) {
     const random = session.random(ID_RANDOM_BYTES);
-    const made = makeEntry(place, change, { at: session.now(), author: head.author, random });
+    const made = makeEntry(place, change, { at: session.now(), author, random });
     // `add`, not `put`: an entry is never written over.
-    await tx.objectStore('entries').add(made.entry);
+    addAll(tx.objectStore('entries'), [made.entry]);
     await updateViews(tx, made.entry, touched);
     place = made.head;
     entries.push(made.entry);
   }
-  await writeHead(tx, { ...place, author: head.author });
-  return entries;
+  const head = { ...place, author };
+  writeHead(tx, head);
+  return { entries, head };
 }

@@ -1,6 +1,7 @@
-import { type ChainHead, chainHeads } from '../journal/chain-head.ts';
+import { type ChainHead, chainHeads, compareNotedHead } from '../journal/chain-head.ts';
 import { readEntry } from '../journal/read-entry.ts';
 import { type ChainFinding, type ChainLink, checkLinks, linkOf } from '../journal/verify-chain.ts';
+import { checkFiles, type FilesCheck } from './attachments/check-files.ts';
 import { eachEntry } from './each-entry.ts';
 import type { Session } from './session.ts';
 
@@ -12,10 +13,14 @@ export interface JournalCheck {
   readonly findings: readonly ChainFinding[];
   /** A sentence for each entry that is damaged beyond its place in a chain. */
   readonly unreadable: readonly string[];
+  /** The attached files, each held against its hash. */
+  readonly attachments: FilesCheck;
+  /** What a fingerprint that was noted earlier says, where one was given. */
+  readonly noted?: ReturnType<typeof compareNotedHead>;
 }
 
 /** Reads the whole journal and checks every hash and every chain. What that proves is said at verifyChain. */
-export async function checkJournal(session: Session): Promise<JournalCheck> {
+export async function checkJournal(session: Session, noted?: ChainHead): Promise<JournalCheck> {
   const links: ChainLink[] = [];
   const unreadable: string[] = [];
   let entries = 0;
@@ -27,5 +32,13 @@ export async function checkJournal(session: Session): Promise<JournalCheck> {
       else links.push(linkOf(read.raw));
     }),
   );
-  return { entries, heads: chainHeads(links), findings: checkLinks(links), unreadable };
+  const attachments = await checkFiles(session);
+  return {
+    entries,
+    heads: chainHeads(links),
+    findings: checkLinks(links),
+    unreadable,
+    attachments,
+    ...(noted !== undefined && { noted: compareNotedHead(noted, links) }),
+  };
 }

@@ -11,12 +11,9 @@ export interface Connection {
    */
   read<Value>(work: (tx: ReadTransaction) => Promise<Value>): Promise<Value>;
   /** As `read`; when `work` throws, or the disk is full at the end, all of it is as if it had never been. */
-  write<Value>(work: (tx: WriteTransaction) => Promise<Value>, durability?: Durability): Promise<Value>;
+  write<Value>(work: (tx: WriteTransaction) => Promise<Value>): Promise<Value>;
   close(): void;
 }
-
-/** `relaxed` may be lost in a power cut shortly after; it is for all but the last batch of an import. */
-export type Durability = 'strict' | 'relaxed';
 
 interface Attendants {
   /** Run on every fresh connection before anything else uses it. */
@@ -85,7 +82,7 @@ export function connect(name: string, { prepare, onUpdatedElsewhere }: Attendant
 
   return {
     read: (work) => using((db) => readIn(db, work)),
-    write: (work, durability) => using((db) => writeIn(db, work, durability)),
+    write: (work) => using((db) => writeIn(db, work)),
     close() {
       current?.then(
         (db) => db.close(),
@@ -118,12 +115,8 @@ export async function readIn<Value>(db: Database, work: (tx: ReadTransaction) =>
 }
 
 /** Commits what `work` did, or none of it. */
-export async function writeIn<Value>(
-  db: Database,
-  work: (tx: WriteTransaction) => Promise<Value>,
-  durability: Durability = 'strict',
-): Promise<Value> {
-  const tx = begin(() => db.transaction(STORE_NAMES, 'readwrite', { durability }));
+export async function writeIn<Value>(db: Database, work: (tx: WriteTransaction) => Promise<Value>): Promise<Value> {
+  const tx = begin(() => db.transaction(STORE_NAMES, 'readwrite', { durability: 'strict' }));
   // Heard here at once, so that a failure during `work` is never an unhandled rejection; told below.
   const ended = tx.done.then(
     () => null,
@@ -132,8 +125,10 @@ export async function writeIn<Value>(
   let value: Value;
   try {
     value = await work(tx);
+    // Everything is asked for, so the browser need not hear from us again before it ends the transaction.
+    endNow(() => tx.commit());
   } catch (error) {
-    const endedItself = !abort(tx);
+    const endedItself = !endNow(() => tx.abort());
     const reason = await ended;
     // What `work` ran into is then only that the transaction is over; why the browser ended it says more.
     throw endedItself && reason !== null ? reason : error;
@@ -144,12 +139,12 @@ export async function writeIn<Value>(
 }
 
 /** False when the transaction was over already. */
-function abort(tx: WriteTransaction): boolean {
+function endNow(end: () => void): boolean {
   try {
-    tx.abort();
+    end();
     return true;
   } catch {
-    // InvalidStateError: the one thing that abort can fail by.
+    // InvalidStateError: the one thing that either can fail by.
     return false;
   }
 }

@@ -1,4 +1,4 @@
-import type { EntryId } from '../journal/entry.ts';
+import type { EntryId } from '../journal/ids.ts';
 import type { Envelope } from '../journal/read-entry.ts';
 import type { ReadTransaction } from './schema.ts';
 

@@ -1,5 +1,5 @@
 import type { LotId } from '../domain/lot/lot.ts';
-import { alertsShownIn, type ShownAlert } from '../journal/fold-alerts.ts';
+import { alertsShownIn, alertsVoidedIn, type ShownAlert } from '../journal/fold-alerts.ts';
 import { applyToLots } from '../journal/fold-lots.ts';
 import { type SetupState, setupAfter } from '../journal/fold-setup.ts';
 import { FOLD_VERSION } from '../journal/fold-version.ts';
@@ -26,6 +26,7 @@ export async function foldIntoViews(tx: WriteTransaction): Promise<Views> {
     applyToLots(lots, read.entry);
     setup = setupAfter(setup, read.entry);
     for (const alert of alertsShownIn(read.entry)) if (!alerts.has(alert.key)) alerts.set(alert.key, alert);
+    for (const key of alertsVoidedIn(read.entry)) alerts.delete(key);
   });
   replaceAll(tx.objectStore('lots'), lots.values());
   replaceAll(tx.objectStore('alerts'), alerts.values());

@@ -1,4 +1,5 @@
-import type { DeviceId } from '../journal/entry.ts';
+import { unwrap } from 'idb';
+import type { DeviceId } from '../journal/ids.ts';
 import { type Head, headSchema, type ReadTransaction, type WriteTransaction } from './schema.ts';
 
 /**
@@ -9,8 +10,9 @@ export async function readHead(tx: ReadTransaction): Promise<Head> {
   return headSchema.parse(await tx.objectStore('meta').get('head'));
 }
 
-export async function writeHead(tx: WriteTransaction, head: Head): Promise<void> {
-  await tx.objectStore('meta').put(head, 'head');
+/** Waits for nothing: should it fail, the whole transaction does. */
+export function writeHead(tx: WriteTransaction, head: Head): void {
+  unwrap(tx.objectStore('meta')).put(head, 'head');
 }
 
 /** The head of a browser that has written nothing yet, beside whatever the journal already holds of others. */

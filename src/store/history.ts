@@ -1,7 +1,8 @@
 import type { LotId } from '../domain/lot/lot.ts';
-import type { EntryId } from '../journal/entry.ts';
+import { bookedForLot } from '../journal/booked-for-lot.ts';
+import type { EntryId } from '../journal/ids.ts';
 import { type Envelope, type ReadEntry, readEntry } from '../journal/read-entry.ts';
-import { subjectOfLot } from '../journal/subject.ts';
+import { BOOKS, subjectOfLot } from '../journal/subject.ts';
 import { everyUndone } from './refold.ts';
 import type { ReadTransaction } from './schema.ts';
 import type { Session } from './session.ts';
@@ -23,6 +24,25 @@ export function historyOfLot(session: Session, id: LotId): Promise<HistoryItem[]
     const raws = birth === undefined ? about : [birth, ...(await undosOf(tx, birth)), ...about];
     return items(raws, await everyUndone(tx));
   });
+}
+
+/** The same, and what was booked for it: of each booking only what is for this lot. */
+export async function lifeOfLot(session: Session, id: LotId): Promise<HistoryItem[]> {
+  const own = await historyOfLot(session, id);
+  const booked = await session.connection.read(async (tx) => {
+    const all = items(await tx.objectStore('entries').index('subject').getAll(BOOKS), await everyUndone(tx));
+    const kept = new Map<EntryId, HistoryItem>();
+    for (const item of all) {
+      const { read } = item;
+      if (read.as !== 'known') continue;
+      const { happening } = read.entry;
+      // An undo comes after what it takes back.
+      const shown = happening.kind === 'undone' && kept.has(happening.entry) ? happening : bookedForLot(happening, id);
+      if (shown !== null) kept.set(item.id, { ...item, read: { ...read, entry: { ...read.entry, happening: shown } } });
+    }
+    return [...kept.values()];
+  });
+  return [...own, ...booked].sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
 /** Everything that ever set the setup, the earliest first. */

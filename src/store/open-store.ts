@@ -1,24 +1,30 @@
 import { type Outcome, ok, type Refusal } from '../domain/outcome.ts';
-import type { Happening } from '../journal/entry.ts';
-import { subjectOfLot } from '../journal/subject.ts';
+import type { Happening } from '../journal/happening.ts';
+import { BOOKS, subjectOfLot } from '../journal/subject.ts';
 import { about, noteBackup, setAuthor } from './about.ts';
 import { addLots } from './add-lots.ts';
 import { append } from './append.ts';
+import { keepAttachment } from './attachments/keep-attachment.ts';
+import { attachmentsOf, readAttachment } from './attachments/read-attachments.ts';
+import { storageRoom } from './attachments/storage-room.ts';
 import { previewRestore } from './backup/compare-with-journal.ts';
 import { restore } from './backup/restore.ts';
 import { writeBackup } from './backup/write-backup.ts';
+import { readBeliefs, readBooks } from './books.ts';
 import { changeFeed } from './change-feed.ts';
 import { checkJournal } from './check-journal.ts';
 import { connect } from './connection.ts';
+import { evidenceOf } from './evidence.ts';
 import { readHead } from './head.ts';
-import { historyOfLot, historyOfSubject } from './history.ts';
+import { historyOfLot, historyOfSubject, lifeOfLot } from './history.ts';
+import { lotRevisions } from './lot-revisions.ts';
 import { prepare } from './prepare.ts';
-import { allLots, lot, lotsByClose, lotsByVin } from './read-lots.ts';
+import { allLots, disputedLots, lot, lotsAfterSale, lotsByClose, lotsByVin } from './read-lots.ts';
 import { rebuildViews } from './rebuild-views.ts';
 import { refusalFor } from './refused.ts';
 import type { Session } from './session.ts';
 import { saveSetup, setup } from './setup-view.ts';
-import { recordShown, shownAlerts } from './shown-alerts.ts';
+import { recordShown, shownAlerts, voidShown } from './shown-alerts.ts';
 import type { Store, StoreOptions } from './store.ts';
 import { undoEntries } from './undo-entries.ts';
 import { watchJournal } from './watch-journal.ts';
@@ -30,11 +36,18 @@ const DATABASE = 'headroom';
  * storage-failure.ts; each has a sentence for the user, and none has changed anything.
  */
 export async function openStore(options: StoreOptions): Promise<Outcome<Store, Refusal>> {
-  const { now, random, author = 'buyer', name = DATABASE, onUpdatedElsewhere = () => undefined } = options;
+  const {
+    now,
+    random,
+    author = 'buyer',
+    name = DATABASE,
+    onUpdatedElsewhere = () => undefined,
+    room = storageRoom,
+  } = options;
   const hasChannel = options.channel ?? typeof BroadcastChannel === 'function';
   const feed = changeFeed(hasChannel ? () => new BroadcastChannel(name) : null);
   const connection = connect(name, { prepare: (db) => prepare(db, { random, author }), onUpdatedElsewhere });
-  const session: Session = { connection, feed, now, random };
+  const session: Session = { connection, feed, now, random, room };
   try {
     await connection.read(readHead);
   } catch (error) {
@@ -53,25 +66,45 @@ function storeOf(session: Session, stopWatching: () => void): Store {
       const happening: Happening = { kind: 'lot-changed', set, clear: [...clear], evidence: { ...evidence } };
       return append(session, [{ subject: subjectOfLot(id), happening }]);
     },
+    noteBid: (id, bid) => append(session, [{ subject: subjectOfLot(id), happening: { kind: 'bid-noted', bid } }]),
+    noteResult: (id, note) =>
+      append(session, [{ subject: subjectOfLot(id), happening: { kind: 'result-noted', ...note } }]),
+    book: (...happenings) =>
+      append(
+        session,
+        happenings.map((happening) => ({ subject: BOOKS, happening })),
+      ),
     dropLot: (id) => append(session, [{ subject: subjectOfLot(id), happening: { kind: 'lot-dropped' } }]),
     saveSetup: (sections) => saveSetup(session, sections),
     recordShown: (keys) => recordShown(session, keys),
+    keepAttachment: (lot, file) => keepAttachment(session, lot, file),
+    voidShown: (keys) => voidShown(session, keys),
     undo: (...ids) => undoEntries(session, ids),
     lot: (id) => lot(session, id),
     lotsByClose: (options = {}) => lotsByClose(session, options),
     allLots: () => allLots(session),
+    lotsAfterSale: () => lotsAfterSale(session),
+    disputedLots: () => disputedLots(session),
     lotsByVin: (vin) => lotsByVin(session, vin),
+    attachmentsOf: (lot) => attachmentsOf(session, lot),
+    readAttachment: (hash) => readAttachment(session, hash),
+    room: () => session.room(),
     setup: () => setup(session),
     shownAlerts: () => shownAlerts(session),
+    books: () => readBooks(session),
+    beliefs: (wanted) => readBeliefs(session, wanted),
     historyOfLot: (id) => historyOfLot(session, id),
+    lifeOfLot: (id) => lifeOfLot(session, id),
     historyOfSetup: () => historyOfSubject(session, 'setup'),
+    evidenceOf: (lot, shows) => evidenceOf(session, lot, shows),
+    lotRevisions: () => lotRevisions(session),
     backup: () => writeBackup(session),
     noteBackup: (file) => noteBackup(session, file.header),
     previewRestore: (backup) => previewRestore(session, backup),
     restore: (backup, how) => restore(session, backup, how),
     about: () => about(session),
     setAuthor: (name) => setAuthor(session, name),
-    checkJournal: () => checkJournal(session),
+    checkJournal: (noted) => checkJournal(session, noted),
     rebuildViews: () => rebuildViews(session),
     subscribe: (listener) => session.feed.subscribe(listener),
     close() {

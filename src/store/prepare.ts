@@ -1,5 +1,5 @@
-import { authorSchema } from '../journal/entry.ts';
 import { FOLD_VERSION } from '../journal/fold-version.ts';
+import { authorSchema } from '../journal/ids.ts';
 import { DEVICE_RANDOM_BYTES, newDeviceId } from '../journal/sortable-id.ts';
 import { readIn, writeIn } from './connection.ts';
 import { foldIntoViews } from './fold-into-views.ts';
@@ -26,7 +26,7 @@ async function makeReady(tx: WriteTransaction, { random, author }: Identity): Pr
   const meta = tx.objectStore('meta');
   if ((await meta.getKey('head')) === undefined) {
     const device = newDeviceId(random(DEVICE_RANDOM_BYTES));
-    await writeHead(tx, freshHead(device, authorSchema.parse(author), await lastIdOf(tx)));
+    writeHead(tx, freshHead(device, authorSchema.parse(author), await lastIdOf(tx)));
   } else await readHead(tx);
   if (!isCurrent(await meta.get('views'))) await foldIntoViews(tx);
 }

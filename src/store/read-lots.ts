@@ -18,13 +18,17 @@ const PAGE = 5_000;
 export function lotsByClose(session: Session, { from, before, limit = Infinity }: ByCloseOptions): Promise<LotState[]> {
   return session.connection.read(async (tx) => {
     const index = tx.objectStore('lots').index('close');
-    const found: LotState[] = [];
-    let cursor = await index.openCursor(closesBetween(from, before));
-    while (cursor !== null && found.length < limit) {
-      if (!cursor.value.dropped) found.push(cursor.value);
-      cursor = await cursor.continue();
+    const found = new Map<LotId, LotState>();
+    let [start, most] = [from, Math.min(limit, PAGE)];
+    for (;;) {
+      const page = await index.getAll(closesBetween(start, before), most);
+      for (const lot of page) if (!lot.dropped) found.set(lot.id, lot);
+      const last = page.at(-1)?.facts.close?.instant;
+      if (page.length < most || last === undefined || found.size >= limit) return [...found.values()].slice(0, limit);
+      // The next page begins with the close that this one ended in, which more lots may share than one page holds.
+      if (last === start) most *= 2;
+      else start = last;
     }
-    return found;
   });
 }
 
@@ -53,6 +57,21 @@ export function allLots(session: Session): Promise<LotState[]> {
 
 export function lotsByVin(session: Session, vin: string): Promise<LotState[]> {
   return session.connection.read((tx) => tx.objectStore('lots').index('vin').getAll(vin));
+}
+
+/** Lots about which there is or was a dispute. */
+export function disputedLots(session: Session): Promise<LotState[]> {
+  return session.connection.read((tx) => tx.objectStore('lots').index('disputed').getAll());
+}
+
+/** Lots that were won or are or were disputed, dropped ones too, in the order in which they came in. */
+export function lotsAfterSale(session: Session): Promise<LotState[]> {
+  return session.connection.read(async (tx) => {
+    const lots = tx.objectStore('lots');
+    const [won, disputed] = await Promise.all([lots.index('ended').getAll('won'), lots.index('disputed').getAll()]);
+    const byId = new Map([...won, ...disputed].map((lot) => [lot.id, lot]));
+    return [...byId.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
+  });
 }
 
 export function lot(session: Session, id: LotId): Promise<LotState | null> {

@@ -1,11 +1,12 @@
 import type { LotId } from '../domain/lot/lot.ts';
-import type { Entry, EntryId } from '../journal/entry.ts';
+import type { Entry } from '../journal/entry.ts';
 import { foldAlertsShown } from '../journal/fold-alerts.ts';
 import { foldLot, lotsBornIn } from '../journal/fold-lots.ts';
 import { foldSetup } from '../journal/fold-setup.ts';
+import type { EntryId } from '../journal/ids.ts';
 import type { LotState } from '../journal/lot-state.ts';
 import { type Envelope, readEntry } from '../journal/read-entry.ts';
-import { ALERTS, lotOfSubject, SETUP, subjectOfLot } from '../journal/subject.ts';
+import { ALERTS, BOOKS, lotOfSubject, SETUP, subjectOfLot } from '../journal/subject.ts';
 import { asUndo, undoneIds } from '../journal/undo.ts';
 import type { ReadTransaction, WriteTransaction } from './schema.ts';
 import type { Touched } from './touched.ts';
@@ -15,6 +16,10 @@ import { replaceAll } from './write-all.ts';
 export async function refoldAfterUndo(tx: WriteTransaction, target: EntryId, touched: Touched): Promise<void> {
   const base = await whatWasUndone(tx, target);
   if (base === null) return;
+  if (base.subject === BOOKS) {
+    touched.books = true;
+    return;
+  }
   const undone = await everyUndone(tx);
   switch (base.happening.kind) {
     case 'lots-added':
@@ -25,14 +30,6 @@ export async function refoldAfterUndo(tx: WriteTransaction, target: EntryId, tou
         ),
       );
       return;
-    case 'lot-changed':
-    case 'lot-dropped': {
-      const id = lotOfSubject(base.subject);
-      const born = id === null ? null : await birthOf(tx, id);
-      if (born === null) return;
-      touched.lots.add(born.id);
-      return refoldLot(tx, born, undone);
-    }
     case 'setup-changed': {
       const setup = foldSetup(await countingAbout(tx, SETUP, undone));
       const store = tx.objectStore('setup');
@@ -40,10 +37,20 @@ export async function refoldAfterUndo(tx: WriteTransaction, target: EntryId, tou
       touched.setup = true;
       return;
     }
-    case 'alerts-shown': {
+    case 'alerts-shown':
+    case 'alerts-voided': {
       const shown = foldAlertsShown(await countingAbout(tx, ALERTS, undone));
       replaceAll(tx.objectStore('alerts'), shown.values());
       touched.alerts = true;
+      return;
+    }
+    default: {
+      // Every other kind is about one lot.
+      const id = lotOfSubject(base.subject);
+      const born = id === null ? null : await birthOf(tx, id);
+      if (born === null) return;
+      touched.lots.add(born.id);
+      return refoldLot(tx, born, undone);
     }
   }
 }

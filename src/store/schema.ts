@@ -3,8 +3,8 @@ import * as z from 'zod/mini';
 import type { LotId } from '../domain/lot/lot.ts';
 import type { Setup } from '../domain/setup/setup.ts';
 import { instantSchema } from '../domain/time/instant.ts';
-import { authorSchema, deviceIdSchema, entryIdSchema, hashSchema } from '../journal/entry.ts';
 import type { ShownAlert } from '../journal/fold-alerts.ts';
+import { authorSchema, deviceIdSchema, entryIdSchema, hashSchema } from '../journal/ids.ts';
 import type { LotState } from '../journal/lot-state.ts';
 import type { Envelope } from '../journal/read-entry.ts';
 
@@ -31,9 +31,16 @@ export type Views = z.infer<typeof viewsSchema>;
 export const lastBackupSchema = z.strictObject({ at: instantSchema, entries: z.int() });
 export type LastBackup = z.infer<typeof lastBackupSchema>;
 
+/** The bytes of an attached file, under their SHA-256. */
+export interface StoredFile {
+  readonly hash: string;
+  readonly blob: Blob;
+}
+
 /**
  * The journal is `entries` and is the only truth. `lots`, `setup` and `alerts` are views: what the entries fold to, and
- * can be made again from them at any time. `meta` is about this browser alone and is in no backup.
+ * can be made again from them at any time. `files` holds the bytes of attachments, each
+ * under its SHA-256, by which the journal names it; it is in every backup. `meta` is about this browser alone and is in none.
  */
 export interface HeadroomSchema extends DBSchema {
   entries: {
@@ -41,13 +48,14 @@ export interface HeadroomSchema extends DBSchema {
     value: Envelope;
     indexes: { subject: string; sequence: [string, number]; undoes: string };
   };
-  lots: { key: LotId; value: LotState; indexes: { close: number; vin: string } };
+  lots: { key: LotId; value: LotState; indexes: { close: number; vin: string; ended: string; disputed: string } };
   setup: { key: 'sections'; value: Partial<Setup> };
   alerts: { key: string; value: ShownAlert };
+  files: { key: string; value: StoredFile };
   meta: { key: 'head' | 'views' | 'last-backup'; value: Head | Views | LastBackup };
 }
 
-export const STORE_NAMES = ['entries', 'lots', 'setup', 'alerts', 'meta'] as const;
+export const STORE_NAMES = ['entries', 'lots', 'setup', 'alerts', 'files', 'meta'] as const;
 export type Database = IDBPDatabase<HeadroomSchema>;
 export type ReadTransaction = IDBPTransaction<HeadroomSchema, typeof STORE_NAMES, 'readonly' | 'readwrite'>;
 export type WriteTransaction = IDBPTransaction<HeadroomSchema, typeof STORE_NAMES, 'readwrite'>;

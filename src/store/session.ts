@@ -1,4 +1,5 @@
 import type { Instant } from '../domain/time/instant.ts';
+import type { StorageRoom } from './attachments/storage-room.ts';
 import type { ChangeFeed } from './change-feed.ts';
 import type { Connection } from './connection.ts';
 
@@ -6,6 +7,8 @@ import type { Connection } from './connection.ts';
 export interface Session {
   readonly connection: Connection;
   readonly feed: ChangeFeed;
+  /** How full this browser's storage is; null where the browser does not say. */
+  readonly room: () => Promise<StorageRoom | null>;
   readonly now: () => Instant;
   readonly random: (bytes: number) => Uint8Array;
 }

@@ -1,18 +1,32 @@
 import type { LotFacts, LotField, LotId, LotSource } from '../domain/lot/lot.ts';
 import type { Outcome, Refusal } from '../domain/outcome.ts';
+import type { BidAction } from '../domain/sale/bid-action.ts';
 import type { Setup } from '../domain/setup/setup.ts';
 import type { Instant } from '../domain/time/instant.ts';
-import type { Entry, EntryId, Evidence } from '../journal/entry.ts';
+import type { Belief } from '../journal/belief-at.ts';
+import type { ChainHead } from '../journal/chain-head.ts';
+import type { Entry } from '../journal/entry.ts';
+import type { Evidence } from '../journal/evidence.ts';
+import type { KeptAttachment } from '../journal/fold-attachments.ts';
+import type { BooksState } from '../journal/fold-books.ts';
 import type { SetupState } from '../journal/fold-setup.ts';
+import type { Happening } from '../journal/happening.ts';
+import type { BookedHappening } from '../journal/happenings/books.ts';
+import type { EntryId } from '../journal/ids.ts';
+import type { LotRevisions } from '../journal/lot-revisions.ts';
 import type { LotState } from '../journal/lot-state.ts';
 import type { Change } from '../journal/make-entry.ts';
+import type { Envelope } from '../journal/read-entry.ts';
 import type { About } from './about.ts';
 import type { AddLotsOptions, LotsAdded, LotToAdd } from './add-lots.ts';
+import type { AttachmentKept, AttachmentToKeep } from './attachments/keep-attachment.ts';
+import type { StorageRoom } from './attachments/storage-room.ts';
 import type { RestorePreview } from './backup/compare-with-journal.ts';
 import type { Backup } from './backup/read-backup.ts';
 import type { Restored, RestoreOptions } from './backup/restore.ts';
 import type { BackupFile } from './backup/write-backup.ts';
 import type { JournalCheck } from './check-journal.ts';
+import type { Evidence as LotEvidence } from './evidence.ts';
 import type { HistoryItem } from './history.ts';
 import type { ByCloseOptions } from './read-lots.ts';
 import type { Views } from './schema.ts';
@@ -28,6 +42,8 @@ export interface StoreOptions {
   readonly name?: string;
   /** Whether there is a channel between tabs; asked of the browser when left out. */
   readonly channel?: boolean;
+  /** How full the storage is; asked of the browser when left out. */
+  readonly room?: () => Promise<StorageRoom | null>;
   /** A newer Headroom opened the data in another tab. Show the sentence: from now on everything here is refused. */
   readonly onUpdatedElsewhere?: (notice: Refusal) => void;
 }
@@ -38,6 +54,9 @@ export interface LotChange {
   readonly clear?: readonly LotField[];
   readonly evidence?: Readonly<Record<string, Evidence>>;
 }
+
+/** How a lot ended, and what is known about the bidding. */
+export type ResultNote = Omit<Extract<Happening, { kind: 'result-noted' }>, 'kind'>;
 
 /** The answer of a write: the entries it made, whose ids can be undone. */
 export type Written = Promise<Outcome<readonly Entry[]>>;
@@ -59,11 +78,24 @@ export interface Store {
     options?: AddLotsOptions,
   ): Promise<Outcome<LotsAdded, Refusal & { readonly added: LotsAdded }>>;
   changeLot(id: LotId, change: LotChange): Written;
+  /** Keeps a receipt of what somebody did or saw at the sale; the proxy that stands follows from it. */
+  noteBid(id: LotId, bid: BidAction): Written;
+  /** Keeps how a lot ended; a later one corrects it. */
+  noteResult(id: LotId, result: ResultNote): Written;
+  /**
+   * Keeps a file with a lot: at most 100 MB, and only while there is room; a full disk loses nothing that was there.
+   * `warning` in the answer is to be shown.
+   */
+  keepAttachment(id: LotId, file: AttachmentToKeep): Promise<Outcome<AttachmentKept>>;
+  /** Books bills, payments, outcomes and the like, all or none. */
+  book(...happenings: readonly BookedHappening[]): Written;
   /** Stops watching a lot; it stays in the journal and in `allLots`. */
   dropLot(id: LotId): Written;
   saveSetup(sections: Partial<Setup>): Written;
   /** Records alerts as shown; those that are recorded already make no entry. */
   recordShown(keys: readonly string[]): Written;
+  /** Says that alerts were shown by a wrong clock, so that they are shown again. */
+  voidShown(keys: readonly string[]): Written;
   /** Takes entries back, all or none. Undoing the entry that this returns brings them back again. */
   undo(...ids: readonly EntryId[]): Written;
 
@@ -72,15 +104,36 @@ export interface Store {
   lotsByClose(options?: ByCloseOptions): Promise<LotState[]>;
   /** Every lot, dropped ones too, in the order in which they came in. */
   allLots(): Promise<LotState[]>;
+  /** Lots that were won or are or were disputed, dropped ones too, in the order in which they came in. */
+  lotsAfterSale(): Promise<LotState[]>;
+  /** Lots about which there is or was a dispute, dropped ones too. */
+  disputedLots(): Promise<LotState[]>;
   /** Lots with exactly this VIN, dropped ones too. */
   lotsByVin(vin: string): Promise<LotState[]>;
+  /** The files that are kept with a lot, in the order in which they came. */
+  attachmentsOf(id: LotId): Promise<readonly KeptAttachment[]>;
+  /** The bytes under a SHA-256, or null when they are not here. Show a picture; let anything else be saved, not opened. */
+  readAttachment(hash: string): Promise<Blob | null>;
+  /** How full the browser's storage is, or null where it does not say. */
+  room(): Promise<StorageRoom | null>;
   /** The sections ever saved; null when the setup was never touched. */
   setup(): Promise<SetupState>;
-  shownAlerts(): Promise<ReadonlySet<string>>;
+  /** The books as they stand. */
+  books(): Promise<BooksState>;
+  /** For lots, what was known and which setup held when each was first noted as won (else, when `at` was written). */
+  beliefs(wanted: Iterable<{ readonly lot: LotId; readonly at: EntryId }>): Promise<Map<LotId, Belief>>;
+  /** When each alert was recorded as shown, by its stable key. */
+  shownAlerts(): Promise<ReadonlyMap<string, Instant>>;
   /** All that happened to a lot, the earliest first. */
   historyOfLot(id: LotId): Promise<HistoryItem[]>;
+  /** The same, and what was booked for it. */
+  lifeOfLot(id: LotId): Promise<HistoryItem[]>;
   historyOfSetup(): Promise<HistoryItem[]>;
+  /** Of every lot, how often the journal was written in about it, and every close it ever had. */
+  lotRevisions(): Promise<LotRevisions>;
 
+  /** The chains that bind what the journal says of a lot, for an evidence pack; null when the lot is not here. */
+  evidenceOf(id: LotId, shows: (entry: Envelope) => boolean): Promise<LotEvidence | null>;
   /** The whole journal as one file, as it stands at this moment. Call `noteBackup` once the user has saved it. */
   backup(): Promise<BackupFile>;
   /** Remembers, in this browser only, that a backup was saved. */
@@ -93,8 +146,8 @@ export interface Store {
   about(): Promise<About>;
   /** In whose name this browser writes from now on; 1 to 80 characters. */
   setAuthor(name: string): Promise<Outcome<null>>;
-  /** Checks every hash and every chain. */
-  checkJournal(): Promise<JournalCheck>;
+  /** Checks every hash and every chain, and holds them against a head that was noted elsewhere. */
+  checkJournal(noted?: ChainHead): Promise<JournalCheck>;
   /** Makes the views again from the journal. Never needed after a crash; for a user who doubts what he sees. */
   rebuildViews(): Promise<Outcome<Views>>;
 

@@ -6,9 +6,11 @@ export interface StoreChange {
   readonly lots: readonly LotId[] | 'many';
   readonly setup: boolean;
   readonly alerts: boolean;
+  /** Something was booked. */
+  readonly books?: boolean;
 }
 
-export const EVERYTHING: StoreChange = { lots: 'many', setup: true, alerts: true };
+export const EVERYTHING: StoreChange = { lots: 'many', setup: true, alerts: true, books: true };
 
 const MANY = 100;
 
@@ -17,9 +19,15 @@ export class Touched {
   readonly lots = new Set<LotId>();
   setup = false;
   alerts = false;
+  books = false;
 
   asChange(): StoreChange {
-    return { lots: this.lots.size > MANY ? 'many' : [...this.lots], setup: this.setup, alerts: this.alerts };
+    return {
+      lots: this.lots.size > MANY ? 'many' : [...this.lots],
+      setup: this.setup,
+      alerts: this.alerts,
+      ...(this.books && { books: true }),
+    };
   }
 }
 
@@ -29,5 +37,6 @@ export function bothChanges(a: StoreChange, b: StoreChange): StoreChange {
     lots: lots === 'many' || lots.length > MANY ? 'many' : lots,
     setup: a.setup || b.setup,
     alerts: a.alerts || b.alerts,
+    ...((a.books || b.books) && { books: true }),
   };
 }

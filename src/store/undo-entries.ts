@@ -1,5 +1,6 @@
 import type { Outcome } from '../domain/outcome.ts';
-import type { Entry, EntryId } from '../journal/entry.ts';
+import type { Entry } from '../journal/entry.ts';
+import type { EntryId } from '../journal/ids.ts';
 import type { Change } from '../journal/make-entry.ts';
 import { readEntry } from '../journal/read-entry.ts';
 import { appendWith } from './append.ts';

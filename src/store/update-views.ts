@@ -1,9 +1,9 @@
 import type { LotId } from '../domain/lot/lot.ts';
 import type { Entry } from '../journal/entry.ts';
-import { alertsShownIn } from '../journal/fold-alerts.ts';
+import { alertsShownIn, alertsVoidedIn } from '../journal/fold-alerts.ts';
 import { changedLot, lotsBornIn } from '../journal/fold-lots.ts';
 import { setupAfter } from '../journal/fold-setup.ts';
-import { lotOfSubject } from '../journal/subject.ts';
+import { BOOKS, lotOfSubject } from '../journal/subject.ts';
 import { refoldAfterUndo } from './refold.ts';
 import { Refused } from './refused.ts';
 import type { WriteTransaction } from './schema.ts';
@@ -16,15 +16,17 @@ import { addAll } from './write-all.ts';
  */
 export async function updateViews(tx: WriteTransaction, entry: Entry, touched: Touched): Promise<void> {
   const { happening } = entry;
+  if (entry.subject === BOOKS && happening.kind !== 'undone') {
+    // The books have no view: they are folded when they are read.
+    touched.books = true;
+    return;
+  }
   switch (happening.kind) {
     case 'lots-added': {
       addAll(tx.objectStore('lots'), lotsBornIn(entry));
       for (const { id } of happening.lots) touched.lots.add(id);
       return;
     }
-    case 'lot-changed':
-    case 'lot-dropped':
-      return changeLot(tx, entry, touched);
     case 'setup-changed': {
       const setup = tx.objectStore('setup');
       const after = setupAfter((await setup.get('sections')) ?? null, entry);
@@ -34,13 +36,23 @@ export async function updateViews(tx: WriteTransaction, entry: Entry, touched: T
     }
     case 'alerts-shown': {
       const alerts = tx.objectStore('alerts');
-      for (const alert of alertsShownIn(entry))
-        if ((await alerts.getKey(alert.key)) === undefined) await alerts.put(alert);
+      const shown = alertsShownIn(entry);
+      const kept = await Promise.all(shown.map(({ key }) => alerts.getKey(key)));
+      await Promise.all(shown.filter((_, i) => kept[i] === undefined).map((alert) => alerts.put(alert)));
+      touched.alerts = true;
+      return;
+    }
+    case 'alerts-voided': {
+      const alerts = tx.objectStore('alerts');
+      for (const key of alertsVoidedIn(entry)) await alerts.delete(key);
       touched.alerts = true;
       return;
     }
     case 'undone':
       return refoldAfterUndo(tx, happening.entry, touched);
+    default:
+      // Every other kind is about one lot.
+      return changeLot(tx, entry, touched);
   }
 }
 

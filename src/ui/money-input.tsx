@@ -12,11 +12,13 @@ export interface MoneyInputProps {
   readonly required?: boolean;
   readonly hint?: ComponentChildren;
   readonly placeholder?: string;
+  /** Whether it may be less than nothing. */
+  readonly signed?: boolean;
 }
 
-/** An amount of money, 0 or more, typed in dollars the way people write them. */
-export function MoneyInput(props: MoneyInputProps) {
-  return <ReadInput<Cents> {...props} write={writeAmount} read={readAmount} before="$" numeric />;
+/** An amount of money, 0 or more unless `signed`, typed in dollars the way people write them. */
+export function MoneyInput({ signed = false, ...props }: MoneyInputProps) {
+  return <ReadInput<Cents> {...props} write={writeAmount} read={signed ? parseMoney : readAmount} before="$" numeric />;
 }
 
 // The dollar sign stands beside the box already.

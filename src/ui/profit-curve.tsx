@@ -1,6 +1,7 @@
 import { ticks } from 'd3-array';
 import type { Cents } from '../domain/money/cents.ts';
 import { formatMoney } from '../domain/money/format-money.ts';
+import { type LossPoint, LossStrip } from './loss-strip.tsx';
 import { useWidth } from './use-width.ts';
 import './profit-curve.css';
 
@@ -19,13 +20,18 @@ export interface ProfitCurveProps {
   readonly maxBid: Cents | null;
   readonly priceNow?: Cents | undefined;
   readonly caption: string;
+  /** Chance of losing money, 0 to 1, in order of price; drawn under the profit. */
+  readonly chances?: readonly LossPoint[];
+  /** The highest chance that is wanted. */
+  readonly limit?: number;
 }
 
 const HEIGHT = 240;
 const MARGIN = { top: 22, right: 12, bottom: 28, left: 62 };
 
 /** Expected profit against hammer price: it falls a dollar a dollar, and drops where a fee steps. */
-export function ProfitCurve({ points, cliffs, accepted, maxBid, priceNow, caption }: ProfitCurveProps) {
+export function ProfitCurve(props: ProfitCurveProps) {
+  const { points, cliffs, accepted, maxBid, priceNow, caption, chances = [], limit } = props;
   const [ref, width] = useWidth<HTMLElement>(560);
   const first = points[0];
   const last = points[points.length - 1];
@@ -41,6 +47,7 @@ export function ProfitCurve({ points, cliffs, accepted, maxBid, priceNow, captio
     points.map((p, i) => `${i === 0 ? 'M' : 'L'}${x(p.price).toFixed(1)} ${y(of(p)).toFixed(1)}`).join('');
   const within = (price: number) => price >= first.price && price <= last.price;
   const floor = HEIGHT - MARGIN.bottom;
+  const [nowAnchor, stopAnchor] = anchors(priceNow === undefined || maxBid === null ? null : x(maxBid) - x(priceNow));
 
   return (
     <figure class="curve" ref={ref}>
@@ -83,7 +90,7 @@ export function ProfitCurve({ points, cliffs, accepted, maxBid, priceNow, captio
         {priceNow !== undefined && within(priceNow) && (
           <g>
             <line class="curve-now" x1={x(priceNow)} x2={x(priceNow)} y1={MARGIN.top} y2={floor} />
-            <text class="curve-mark" x={x(priceNow)} y={14} text-anchor="middle">
+            <text class="curve-mark" x={x(priceNow)} y={14} text-anchor={nowAnchor}>
               now
             </text>
           </g>
@@ -91,13 +98,30 @@ export function ProfitCurve({ points, cliffs, accepted, maxBid, priceNow, captio
         {maxBid !== null && within(maxBid) && (
           <g>
             <line class="curve-stop" x1={x(maxBid)} x2={x(maxBid)} y1={MARGIN.top} y2={floor} />
-            <text class="curve-mark stop" x={x(maxBid)} y={14} text-anchor="middle">
+            <text class="curve-mark stop" x={x(maxBid)} y={14} text-anchor={stopAnchor}>
               stop {formatMoney(maxBid)}
             </text>
           </g>
         )}
       </svg>
+      {chances.length > 0 && (
+        <LossStrip
+          chances={chances}
+          limit={limit}
+          x={x}
+          left={MARGIN.left}
+          right={MARGIN.right}
+          width={width}
+          stop={maxBid}
+        />
+      )}
       <figcaption class="small quiet">{caption}</figcaption>
     </figure>
   );
+}
+
+/** Two names that would run into each other go to their own sides. */
+function anchors(apart: number | null): readonly ['start' | 'middle' | 'end', 'start' | 'middle' | 'end'] {
+  if (apart === null || Math.abs(apart) > 80) return ['middle', 'middle'];
+  return apart >= 0 ? ['end', 'start'] : ['start', 'end'];
 }

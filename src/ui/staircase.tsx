@@ -21,6 +21,8 @@ export interface StaircaseProps {
     readonly label: string;
     readonly cents: Cents;
     readonly range?: { readonly low: Cents; readonly high: Cents };
+    /** What it rests on, shown when it is opened. */
+    readonly inputs?: ComponentChildren;
   };
   readonly steps: readonly Step[];
   readonly to: { readonly label: string; readonly cents: Cents };
@@ -32,7 +34,7 @@ export function Staircase({ from, steps, to }: StaircaseProps) {
   let level = from.cents as number;
   return (
     <div class="stairs">
-      <Landing label={from.label} cents={from.cents} scale={scale} {...(from.range ? { range: from.range } : {})} />
+      <Landing {...from} scale={scale} />
       <ul class="stairs-list">
         {steps.map((step) => {
           const above = level;
@@ -106,9 +108,9 @@ function Spread({ range }: { range: Step['range'] }) {
 }
 
 function Landing(props: StaircaseProps['from'] & { scale: Scale; last?: boolean }) {
-  const { label, cents, range, scale, last } = props;
-  return (
-    <div class={last ? 'stair landing last' : 'stair landing'}>
+  const { label, cents, range, inputs, scale, last } = props;
+  const line = (
+    <>
       <span class="stair-label">{label}</span>
       <span class="stair-track" aria-hidden="true">
         <span class="stair-bar" style={{ left: 0, width: place(cents, scale) }} />
@@ -121,6 +123,15 @@ function Landing(props: StaircaseProps['from'] & { scale: Scale; last?: boolean 
       </span>
       <Spread range={range} />
       <span class="stair-amount">{formatMoney(cents)}</span>
-    </div>
+    </>
+  );
+  if (inputs === undefined || inputs === null) {
+    return <div class={last ? 'stair landing last' : 'stair landing'}>{line}</div>;
+  }
+  return (
+    <details>
+      <summary class="stair landing">{line}</summary>
+      <div class="stair-inputs">{inputs}</div>
+    </details>
   );
 }

@@ -17,6 +17,8 @@ export interface Standings {
   readonly of: (lot: LotState) => Standing;
   /** The same if it is known already, else without that cap: some 50 µs, for sorting lots that are out of sight. */
   readonly soFar: (lot: LotState) => Standing;
+  /** As `of` gives it, if it has been worked out. */
+  readonly known: (lot: LotState) => Standing | undefined;
   /** Works out standings until `enough` says so. Returns whether all of `lots` are known now. */
   readonly workAhead: (lots: readonly LotState[], enough: () => boolean) => boolean;
 }
@@ -31,6 +33,7 @@ export function standingsUnder(setup: Setup): Standings {
   return {
     of,
     soFar: (lot) => known.get(lot) ?? remembered(rough, lot, () => inWords(uncappedStandingOf(lot.facts, context))),
+    known: (lot) => known.get(lot),
     workAhead(lots, enough) {
       for (const lot of lots) {
         if (known.has(lot)) continue;
@@ -45,6 +48,7 @@ export function standingsUnder(setup: Setup): Standings {
 /** What to do first, short enough for a row; the worksheet says the rest. */
 const MISSING_WORDS: Record<DealProblem['reason'], string> = {
   'no-retail': 'Say what it retails for',
+  'unread-cell': 'Settle what could not be read',
   'no-venue': 'Say which venue',
   'unknown-venue': 'Set up its venue',
   'unknown-title': 'Set up its title state',
@@ -55,7 +59,11 @@ const MISSING_WORDS: Record<DealProblem['reason'], string> = {
 
 function inWords(worked: Outcome<Worked, DealRefusal>): Standing {
   if (worked.ok) return { ...worked.value, missing: [] };
-  return { maxBid: null, headroom: null, missing: worked.problems.map(({ reason }) => MISSING_WORDS[reason]) };
+  return {
+    maxBid: null,
+    headroom: null,
+    missing: [...new Set(worked.problems.map(({ reason }) => MISSING_WORDS[reason]))],
+  };
 }
 
 function remembered(known: WeakMap<LotState, Standing>, lot: LotState, workOut: () => Standing): Standing {

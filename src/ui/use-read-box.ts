@@ -26,29 +26,38 @@ export interface ReadBox {
  */
 export function useReadBox<Value>({ value, write, read, onCommit, required }: ReadBoxOptions<Value>): ReadBox {
   const written = value === undefined ? '' : write(value);
-  const [text, setText] = useState(written);
+  const [text, show] = useState(written);
+  // What is in the box now: a key may come before what was typed has been drawn.
+  const inBox = useRef(written);
+  const setText = (next: string) => {
+    inBox.current = next;
+    show(next);
+  };
   const [fault, setFault] = useState<string>();
   const lastWritten = useRef(written);
 
   useEffect(() => {
     if (lastWritten.current === written) return;
+    const held = inBox.current.trim();
+    const isTyped = held !== lastWritten.current && held !== written;
     lastWritten.current = written;
+    // What comes in from elsewhere, or late from here, never wipes out what is being typed.
+    if (isTyped) return;
     setText(written);
     setFault(undefined);
   }, [written]);
 
   const commit = (halfFilled = false) => {
     if (halfFilled) return setFault('Fill in all of it, or empty it. Escape brings the old value back.');
-    const trimmed = text.trim();
-    if (trimmed === written) return setFault(undefined);
-    if (trimmed === '') {
-      if (required) return setFault('This is needed. Escape brings the old value back.');
-      setFault(undefined);
-      return onCommit(undefined);
+    const trimmed = inBox.current.trim();
+    const result = trimmed === '' || trimmed === written ? null : read(trimmed);
+    if (result !== null && !result.ok) return setFault(result.message);
+    if (trimmed === '' && written !== '' && required) {
+      return setFault('This is needed. Escape brings the old value back.');
     }
-    const result = read(trimmed);
-    if (!result.ok) return setFault(result.message);
     setFault(undefined);
+    if (trimmed === written) return;
+    if (result === null) return onCommit(undefined);
     setText(write(result.value));
     return onCommit(result.value);
   };
@@ -60,7 +69,7 @@ export function useReadBox<Value>({ value, write, read, onCommit, required }: Re
     commit,
     onKeyDown: (event) => {
       if (event.key === 'Enter') commit(event.currentTarget.validity.badInput);
-      if (event.key === 'Escape' && (text !== written || fault !== undefined)) {
+      if (event.key === 'Escape' && (inBox.current !== written || fault !== undefined)) {
         event.stopPropagation();
         // Half a date has no text of its own, so putting the old text back would not redraw the box.
         event.currentTarget.value = written;

@@ -3,7 +3,8 @@ import { useContext } from 'preact/hooks';
 import type { LotFacts, LotField, LotId, LotSource } from '../domain/lot/lot.ts';
 import type { Outcome } from '../domain/outcome.ts';
 import type { Setup } from '../domain/setup/setup.ts';
-import type { EntryId, Evidence } from '../journal/entry.ts';
+import type { Evidence } from '../journal/evidence.ts';
+import type { EntryId } from '../journal/ids.ts';
 import type { LotState } from '../journal/lot-state.ts';
 import type { Store } from '../store/store.ts';
 

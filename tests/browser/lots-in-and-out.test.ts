@@ -33,6 +33,31 @@ test('pasted rows show every fault first, keep the good ones, and can be taken b
   await page.sees('Watched already.');
 });
 
+test('the list is saved as a file with its max bids, which reads back as the same lots', async () => {
+  const page = await browser.pageAt('options-page/index.html');
+  await goTo(page, '#/lots');
+  await page.click({ button: 'All' });
+  await page.fill({ field: 'Search the lots' }, 'larkspur');
+  const shown = await page.until(() => {
+    const [count = ''] = document.querySelector('.list-count')?.textContent?.split(' of ') ?? [];
+    return Number(count);
+  });
+  const figure = await page.run(() => document.querySelector('.lot-figure')?.textContent?.replace(/[$,]/g, ''));
+  const { name, text } = await page.download(() => page.click({ button: 'Save as CSV' }));
+  expect(name).toMatch(/^lots-\d{4}-\d{2}-\d{2}\.csv$/);
+  const lines = text.trimEnd().split('\r\n');
+  expect(lines[0]).toContain('Max bid,Headroom');
+  expect(lines.length).toBe(shown + 1);
+  expect(text).toContain(`,${figure},`);
+  await goTo(page, '#/add');
+  await page.fill({ field: 'Rows' }, text);
+  await page.click({ button: 'Look at the rows' });
+  await page.sees(`${shown} rows were read`);
+  expect(await page.run(() => document.querySelectorAll('select[aria-label^="What happens"]').length)).toBeGreaterThan(
+    0,
+  );
+});
+
 test('a change on the worksheet moves the max bid at once, is told in another tab, and is taken back with Undo', async () => {
   const page = await openSheet();
   const other = await browser.open('options-page/index.html#/lots');

@@ -19,7 +19,25 @@ test('a printed worksheet is black on white, without buttons, inputs or navigati
       (element) => element.getClientRects().length > 0,
     ).length,
     steps: document.querySelectorAll('.stair').length,
+    narrowest: Math.min(
+      ...[...document.querySelectorAll('.fold > summary > h2')].map((head) => head.getBoundingClientRect().width),
+    ),
   }));
   expect(printed).toMatchObject({ paper: 'rgb(255, 255, 255)', ink: 'rgb(0, 0, 0)', controls: 0 });
   expect(printed.steps).toBeGreaterThan(5);
+  // A heading in a column of its own sign's width would stand letter under letter.
+  expect(printed.narrowest).toBeGreaterThan(60);
+});
+
+test('the printed list holds every lot that is shown, not only those in sight', async () => {
+  const page = await browser.pageAt('options-page/index.html');
+  await page.showAs({});
+  await goTo(page, '#/lots');
+  const shown = await page.until(() => Number(document.querySelector('.list-count')?.textContent?.split(' of ')[0]));
+  expect(await page.count('.lot-row')).toBeLessThan(shown);
+  await page.showAs({ print: true });
+  await page.until(() => document.querySelector('.printed-list'));
+  expect(await page.count('.printed-list tbody tr')).toBe(shown);
+  await page.showAs({});
+  await page.until(() => document.querySelector('.lot-row'));
 });

@@ -1,27 +1,14 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { build } from 'esbuild';
 import { expect, test } from 'vitest';
 import { BACKUP_VERSION } from '../../src/store/backup/backup-format.ts';
 import { MIGRATIONS } from '../../src/store/migrations/list.ts';
-import type { Page } from './drivers/browser.ts';
 import { useBrowser } from './drivers/use-browser.ts';
+import { openStoreTab } from './open-store-tab.ts';
 
 const browser = useBrowser();
 const BACKUPS = new URL('../fixtures/backups/', import.meta.url);
 
-/** A tab of the extension that runs nothing but the store. */
-async function openTab(name: string): Promise<Page> {
-  const page = await browser.open('bare-pages/bare.html');
-  const { outputFiles } = await build({
-    entryPoints: ['tests/browser/programs/store-program.ts'],
-    bundle: true,
-    format: 'iife',
-    write: false,
-  });
-  for (const { text } of outputFiles) await page.addProgram(text);
-  await page.run((wanted) => window.storeProgram.open(wanted), name);
-  return page;
-}
+const openTab = (name: string) => openStoreTab(browser, name);
 
 test('two tabs that write at once lose nothing, and the chain stays one', async () => {
   const [one, two] = [await openTab('tabs'), await openTab('tabs')];
@@ -33,6 +20,21 @@ test('two tabs that write at once lose nothing, and the chain stays one', async 
   expect(new Set(numbers).size).toBe(60);
   expect(await two.run(() => window.storeProgram.lotNumbers('tabs'))).toEqual(numbers);
   expect(await two.run(() => window.storeProgram.findings('tabs'))).toEqual([]);
+});
+
+test('a browser that is killed in the middle of an import keeps whole batches, one chain and right views', async () => {
+  const page = await openTab('killed');
+  await page.run(() => window.storeProgram.importWithoutEnd('killed'));
+  const told = await page.until(() => (window.storeProgram.written >= 1000 ? window.storeProgram.written : null));
+  await browser.restart('killed');
+  const again = await openTab('killed');
+  const numbers = await again.run(() => window.storeProgram.lotNumbers('killed'));
+  expect(numbers.length % 125).toBe(0);
+  expect(numbers.length).toBeGreaterThanOrEqual(told);
+  expect(numbers).toEqual(numbers.map((_, i) => `${i}`));
+  await again.run(() => window.storeProgram.typeLots('killed', 'after', 2));
+  expect(await again.run(() => window.storeProgram.findings('killed'))).toEqual([]);
+  expect(await again.run(() => window.storeProgram.viewsAreRight('killed'))).toBe(true);
 });
 
 test('an upgrade that fails leaves the old version and everything in it', async () => {
@@ -68,12 +70,26 @@ test.each(files)('the backup %s is restored, and written out again the same', as
   const text = readFileSync(new URL(file, BACKUPS), 'utf8');
   const page = await openTab(file);
   const { added } = await page.run((name, all) => window.storeProgram.restore(name, all), file, text);
+  // Everything between the first line and the last: the entries, and the attached files after them.
   const entries = (all: string): string[] => all.trim().split('\n').slice(1, -1);
-  expect(added).toBe(entries(text).length);
+  expect(added).toBe(entries(text).filter((line) => line.includes('"happening"')).length);
   expect(entries(await page.run((name) => window.storeProgram.backupText(name), file))).toEqual(entries(text));
   expect(await page.run((name) => window.storeProgram.findings(name), file)).toEqual([]);
 });
 
+test('tens of MB of attachments go through a backup byte for byte', async () => {
+  const page = await openTab('heavy');
+  await page.run(() => window.storeProgram.open('light'));
+  const { size, same } = await page.run(() => window.storeProgram.carryFiles('heavy', 'light', 2, 11_000_000));
+  expect(size).toBeGreaterThan(22_000_000);
+  expect(same).toBe(true);
+  expect(await page.run(() => window.storeProgram.fileFaults('light'))).toEqual([]);
+});
+
 test('there is a backup of each browser to restore in the other', () => {
-  expect(files).toEqual(expect.arrayContaining(['v1-chromium.jsonl', 'v1-firefox.jsonl']));
+  expect(files).toEqual(
+    expect.arrayContaining(
+      ['v1', 'v2'].flatMap((version) => [`${version}-chromium.jsonl`, `${version}-firefox.jsonl`]),
+    ),
+  );
 });

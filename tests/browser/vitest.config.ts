@@ -8,10 +8,11 @@ export default defineConfig({
         name,
         include: ['tests/browser/**/*.test.ts'],
         globalSetup: ['tests/browser/drivers/global-setup.ts'],
-        testTimeout: 90_000,
+        testTimeout: 150_000,
         hookTimeout: 120_000,
       },
     })),
+
     maxWorkers: 2,
   },
 });

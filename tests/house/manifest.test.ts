@@ -6,8 +6,11 @@ import { sourceFiles, withoutComments } from './source-files.ts';
 
 /** Where each permission is used, so that one nobody needs any more is found. */
 const USED_AS = {
+  activeTab: /\.tabs\.query\(/,
   alarms: /\.alarms\./,
+  contextMenus: /\.contextMenus\./,
   notifications: /\.notifications\./,
+  scripting: /\.scripting\./,
   unlimitedStorage: /\bindexedDB\b|from 'idb'/,
 } as const;
 
@@ -15,13 +18,20 @@ const inBoth = (['chromium', 'firefox'] as const).map((browser) => ({ browser, m
 
 describe.each(inBoth)('the manifest for $browser', ({ made }) => {
   test('asks for these permissions and no others', () => {
-    expect(made.permissions).toEqual(['alarms', 'notifications', 'unlimitedStorage']);
+    expect(made.permissions).toEqual([
+      'activeTab',
+      'alarms',
+      'contextMenus',
+      'notifications',
+      'scripting',
+      'unlimitedStorage',
+    ]);
   });
 
   test('asks for no site at all beforehand, and for one at a time later', () => {
     expect(made.host_permissions).toBeUndefined();
     expect(made.content_scripts).toBeUndefined();
-    expect(made.optional_host_permissions).toBeUndefined();
+    expect(made.optional_host_permissions).toEqual(['https://*/*', 'http://*/*']);
   });
 
   test('lets nothing in from outside and nothing out', () => {
@@ -45,7 +55,7 @@ test('the two manifests differ in these things only', () => {
   const names = [...new Set([...Object.keys(chromium), ...Object.keys(firefox)])];
   const different = names.filter((name) => JSON.stringify(chromium[name]) !== JSON.stringify(firefox[name]));
   expect(Object.fromEntries(different.map((name) => [name, [chromium[name], firefox[name]]]))).toEqual({
-    minimum_chrome_version: ['120', undefined],
+    minimum_chrome_version: ['127', undefined],
     background: [
       { service_worker: 'background.js', type: 'module' },
       { scripts: ['background.js'], type: 'module' },
@@ -55,9 +65,10 @@ test('the two manifests differ in these things only', () => {
       {
         gecko: {
           id: 'headroom@headroom.example',
-          strict_min_version: '142.0',
+          strict_min_version: '140.0',
           data_collection_permissions: { required: ['none'] },
         },
+        gecko_android: { strict_min_version: '142.0' },
       },
     ],
   });

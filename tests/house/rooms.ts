@@ -10,8 +10,10 @@ export const ROOMS = {
   'src/store': ['src/domain', 'src/journal'],
   'src/capture': ['src/domain', 'src/journal'],
   'src/intake': ['src/domain', 'src/journal'],
+  'src/injected': ['src/domain', 'src/journal', 'src/messages', 'src/browser', 'src/capture'],
   'src/demo': ['src/domain', 'src/journal'],
   'src/ui': ['src/domain', 'src/journal', 'src/store'],
+  'src/reading': ['src/domain', 'src/journal', 'src/browser', 'src/store', 'src/capture', 'src/ui'],
   'src/background': [
     'src/domain',
     'src/journal',
@@ -21,6 +23,7 @@ export const ROOMS = {
     'src/capture',
     'src/intake',
     'src/ui',
+    'src/reading',
   ],
   'src/popup': [
     'src/domain',
@@ -31,6 +34,7 @@ export const ROOMS = {
     'src/capture',
     'src/intake',
     'src/ui',
+    'src/reading',
   ],
   'options-page': [
     'src/domain',

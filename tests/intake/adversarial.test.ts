@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { lotFactsSchema } from '../../src/domain/lot/lot.ts';
 import { guessColumns } from '../../src/intake/columns/guess-columns.ts';
+import { decodeText } from '../../src/intake/csv/decode-text.ts';
 import { openTable } from '../../src/intake/open-table.ts';
 import { readInChunks } from '../../src/intake/read-in-chunks.ts';
 import type { RowReading } from '../../src/intake/rows/row-reading.ts';
@@ -53,6 +54,24 @@ describe('a file made to do harm', () => {
     );
     expect(rows).toHaveLength(200);
     expect(rows.every(({ facts }) => facts.vin === VIN)).toBe(true);
+  });
+
+  it('can have a million columns, of which those that can be looked through are offered', async () => {
+    const start = processorSeconds();
+    const [row] = await take(`VIN,${'c,'.repeat(1_000_000)}\n${VIN},${'x,'.repeat(1_000_000)}`);
+    expect(row?.facts.vin).toBe(VIN);
+    expect(processorSeconds() - start).toBeLessThan(15);
+  });
+
+  it('can end its lines in every way at once, and loses no row', async () => {
+    const rows = await take(`VIN,Make\r\n${VIN},A\n${VIN},B\r${VIN},C\r\n${VIN},D`);
+    expect(rows.map(({ facts }) => facts.make)).toEqual(['A', 'B', 'C', 'D']);
+  });
+
+  it('can be a program by another name, which is refused', () => {
+    const bytes = Uint8Array.from({ length: 20_000 }, (_, i) => (i * 7919 + ((i * i) % 251)) % 256);
+    const decoded = decodeText(bytes);
+    expect(decoded.ok ? 'read' : decoded.reason).toBe('not-text');
   });
 
   it('can have one cell of 20 MB, or one row of 20 MB', async () => {

@@ -48,6 +48,16 @@ describe('a row of a car that is watched', () => {
     close: closeAt('2026-11-28T19:05Z'),
   });
 
+  it('is put in doubt by a figure that could not be read only where none is known', () => {
+    const next = { vin: VIN, close: closeAt('2026-11-28T19:05Z') };
+    const doubt = (field: string) => ({ ...next, unread: [{ field, text: 'ask Lee' }] });
+    expect(plan([row(2, doubt('retail'))], [lot])[0]).toMatchObject({ action: 'skip', seen: { changes: [] } });
+    expect(plan([row(2, doubt('recon'))], [lot])[0]).toMatchObject({
+      action: 'update',
+      seen: { changes: [{ field: 'unread', taken: true }] },
+    });
+  });
+
   it('updates what the sale decides, and shows what it would not touch', () => {
     const next = {
       vin: VIN,
@@ -133,11 +143,10 @@ describe('two rows of one car', () => {
       ['add', null],
       ['update', 'in-file'],
     ]);
-    const { add, change } = importResult(planned, () => id(9), 'file');
+    const { add, change } = importResult(planned, 'file');
     expect(change).toEqual([]);
     expect(add).toEqual([
       {
-        id: id(9),
         facts: { vin: VIN, priceNow: 950_000, miles: 5 },
         evidence: {
           miles: { from: 'file', text: '5', sure: 'certain' },
@@ -159,14 +168,13 @@ describe('two rows of one car', () => {
       ...one,
       action: 'add' as const,
     }));
-    let next = 1;
-    expect(importResult(chosen, () => id(next++), 'file').add).toHaveLength(2);
+    expect(importResult(chosen, 'file').add).toHaveLength(2);
   });
 
   it('leave nothing behind when the first of them is skipped', () => {
     const [first, second] = plan([row(2, { vin: VIN }), row(3, { vin: VIN, miles: 5 })]);
     const chosen = [first && { ...first, action: 'skip' as const }, second].filter((one) => one !== undefined);
-    expect(importResult(chosen, () => id(1), 'file')).toEqual({ add: [], change: [] });
+    expect(importResult(chosen, 'file')).toEqual({ add: [], change: [] });
   });
 
   it('do not take long when fifty thousand say that they are in different sales', () => {
@@ -199,7 +207,7 @@ describe('an import', () => {
   });
 
   it('writes only what the update takes, as coming from the file', () => {
-    const { add, change } = importResult(plan(rows, [lot]), () => id(5), 'pasted');
+    const { add, change } = importResult(plan(rows, [lot]), 'pasted');
     expect(change).toEqual([
       {
         id: id(1),

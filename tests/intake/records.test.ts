@@ -84,6 +84,16 @@ describe('a quote mark that is not closed', () => {
     expect(processorSeconds() - start).toBeLessThan(10);
   });
 
+  it('can run on to the end of the file from every row without being read to it each time', () => {
+    const lines = Array.from({ length: 40_000 }, (_, i) => `${i},"Larkspur`);
+    for (const end of ['', '\n0,"']) {
+      const start = processorSeconds();
+      const { rows } = read(['a,b', ...lines].join('\n') + end);
+      expect(rows.slice(1, 40_001).map(([first]) => Number(first))).toEqual(lines.map((_, i) => i));
+      expect(processorSeconds() - start).toBeLessThan(10);
+    }
+  });
+
   it('is given up on when a file is full of them, still without losing a character', () => {
     const lines = Array.from({ length: 1001 }, (_, i) => `${i},"x${'"'.repeat(i % 3)}`);
     const kept = read(['a,b', ...lines].join('\n'))

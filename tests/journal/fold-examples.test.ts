@@ -2,8 +2,10 @@ import { expect, test } from 'vitest';
 import type { LotId } from '../../src/domain/lot/lot.ts';
 import { cents } from '../../src/domain/money/cents.ts';
 import { instant } from '../../src/domain/time/instant.ts';
-import type { Entry, Evidence, Happening, Subject } from '../../src/journal/entry.ts';
+import type { Entry, Subject } from '../../src/journal/entry.ts';
+import type { Evidence } from '../../src/journal/evidence.ts';
 import { foldLots } from '../../src/journal/fold-lots.ts';
+import type { Happening } from '../../src/journal/happening.ts';
 import type { LotState } from '../../src/journal/lot-state.ts';
 import { makeEntry, type WritingHead } from '../../src/journal/make-entry.ts';
 import { newDeviceId, nextLotId } from '../../src/journal/sortable-id.ts';
@@ -53,6 +55,25 @@ test('a lot remembers where it came from and when, and when it last changed', ()
     dropped: false,
     bornIn: entries[0]?.id,
   });
+});
+
+test('what could not be read of a fact is settled by setting or emptying it, and by nothing else', () => {
+  const { write } = device(1);
+  const unread = [
+    { field: 'recon', text: 'ask Lee' },
+    { field: 'transport', text: 'n/k' },
+  ] as const;
+  const came: Happening = {
+    kind: 'lots-added',
+    source: 'file',
+    lots: [{ id: lotId, facts: { make: 'Alder', unread: [...unread] }, evidence: {} }],
+  };
+  const entries = [write(came, LOTS), write(change({ miles: 91_000 }))];
+  expect(lotOf(entries)?.facts.unread).toEqual(unread);
+  entries.push(write(change({ transport: cents(40_000) })));
+  expect(lotOf(entries)?.facts.unread).toEqual([unread[0]]);
+  entries.push(write({ kind: 'lot-changed', set: {}, clear: ['recon'], evidence: {} }));
+  expect(lotOf(entries)?.facts).toEqual({ make: 'Alder', miles: 91_000, transport: 40_000 });
 });
 
 test('a new value takes its own evidence, and does not keep that of the value before', () => {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import type { CloseTime } from '../../src/domain/time/close-time.ts';
 import type { Entry } from '../../src/journal/entry.ts';
 import { foldAlertsShown } from '../../src/journal/fold-alerts.ts';
 import { foldLots } from '../../src/journal/fold-lots.ts';
@@ -64,11 +65,21 @@ test('each field has the value of the last entry that set or emptied it and was 
         const about = live.filter((entry) => entry.subject === `lot:${id}`);
         const expected = new Map<string, unknown>(Object.entries(facts));
         for (const { happening } of about) {
+          if (happening.kind === 'bid-noted') {
+            const { action, cents } = happening.bid;
+            if (action === 'proxy-withdrawn') expected.delete('proxy');
+            else if (action !== 'live-bid') expected.set('proxy', cents);
+          }
+          const close = expected.get('close') as CloseTime | undefined;
+          if (happening.kind === 'close-extended' && close?.instant === happening.from)
+            expected.set('close', { ...close, instant: happening.from + happening.minutes * 60_000 });
           if (happening.kind !== 'lot-changed') continue;
           for (const field of happening.clear) expected.delete(field);
           for (const [field, value] of Object.entries(happening.set)) expected.set(field, value);
         }
         expect(folded.get(id)?.facts).toEqual(Object.fromEntries(expected));
+        const results = about.flatMap(({ happening }) => (happening.kind === 'result-noted' ? [happening.result] : []));
+        expect(folded.get(id)?.sale?.result?.result).toEqual(results.at(-1));
         expect(folded.get(id)?.dropped).toBe(about.some(({ happening }) => happening.kind === 'lot-dropped'));
       }
     }),
@@ -85,7 +96,11 @@ test('a setup section and an alert follow the last entry that counts', () => {
         h.kind === 'setup-changed' && h.set.store ? h.set.store.name : [],
       );
       expect(foldSetup(all)?.store?.name).toBe(names.at(-1));
-      const keys = live.flatMap(({ happening: h }) => (h.kind === 'alerts-shown' ? h.keys : []));
+      const last = new Map<string, boolean>();
+      for (const { happening: h } of live)
+        if (h.kind === 'alerts-shown' || h.kind === 'alerts-voided')
+          for (const key of h.keys) last.set(key, h.kind === 'alerts-shown');
+      const keys = [...last].filter(([, shown]) => shown).map(([key]) => key);
       expect(new Set(foldAlertsShown(all).keys())).toEqual(new Set(keys));
     }),
     { numRuns: 100 },

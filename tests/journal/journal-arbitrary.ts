@@ -1,22 +1,40 @@
 import fc from 'fast-check';
+import type { StepNote } from '../../src/domain/after-sale/win-step.ts';
 import type { LotFacts, LotId } from '../../src/domain/lot/lot.ts';
 import { cents } from '../../src/domain/money/cents.ts';
+import type { Attachment } from '../../src/domain/sale/attachment.ts';
+import type { BidAction } from '../../src/domain/sale/bid-action.ts';
+import type { Result } from '../../src/domain/sale/result.ts';
+import type { DisputeReason } from '../../src/domain/setup/after-sale-rules.ts';
 import { standingCostsSchema } from '../../src/domain/setup/money-rules.ts';
 import type { Setup } from '../../src/domain/setup/setup.ts';
 import { storeSchema } from '../../src/domain/setup/store.ts';
 import { instant } from '../../src/domain/time/instant.ts';
-import type { Entry, EntryId, Evidence, Happening, Subject } from '../../src/journal/entry.ts';
+import type { Entry, Subject } from '../../src/journal/entry.ts';
+import type { Evidence } from '../../src/journal/evidence.ts';
+import type { Happening } from '../../src/journal/happening.ts';
+import type { EntryId } from '../../src/journal/ids.ts';
 import { makeEntry, type WritingHead } from '../../src/journal/make-entry.ts';
 import { newDeviceId, nextLotId } from '../../src/journal/sortable-id.ts';
 import { ALERTS, LOTS, SETUP, subjectOfLot } from '../../src/journal/subject.ts';
+import { type ClockHappening, clockHappening, someClose } from './clock-arbitrary.ts';
+import { attachment, bidAction, result, someCents } from './sale-arbitrary.ts';
 
 /** One thing that somebody does on one of the devices. Numbers choose among what is there, modulo how much there is. */
 export type Step = { device: number; wait: number } & (
   | { do: 'add'; lots: LotFacts[] }
   | { do: 'change'; lot: number; set: LotFacts; clear: (keyof LotFacts)[]; evidence: Record<string, Evidence> }
   | { do: 'drop'; lot: number }
+  | { do: 'bid'; lot: number; bid: BidAction }
+  | { do: 'result'; lot: number; result: Result }
+  | { do: 'file'; lot: number; attachment: Attachment }
+  | { do: 'note-step'; lot: number; note: StepNote }
+  | { do: 'open-dispute'; lot: number; reason: DisputeReason }
+  | { do: 'go-on'; dispute: number; way: 'change' | 'step' | 'close' | 'undo-sale' }
   | { do: 'setup'; name: string; pack: number | null }
   | { do: 'alerts'; keys: string[] }
+  | { do: 'void'; keys: string[] }
+  | { do: 'clock'; lot: number; happening: ClockHappening }
   | { do: 'undo'; entry: number }
   | { do: 'sync'; from: number }
 );
@@ -34,11 +52,19 @@ export const someFacts: fc.Arbitrary<LotFacts> = fc.record(
     miles: fc.nat(200_000),
     priceNow: fc.nat(5_000_000).map(cents),
     notes: fc.string({ maxLength: 8 }),
+    close: someClose,
   },
   { requiredKeys: [] },
 );
 
 const field = fc.constantFrom<keyof LotFacts>('vin', 'make', 'miles', 'priceNow', 'notes');
+
+const stepNote: fc.Arbitrary<StepNote> = fc.record({
+  step: fc.constantFrom('pay', 'title', 'refund'),
+  done: fc.boolean(),
+  at: fc.constant(instant(Date.UTC(2026, 3, 12))),
+  cents: someCents,
+});
 
 const action = fc.oneof(
   {
@@ -59,6 +85,26 @@ const action = fc.oneof(
     }),
   },
   { weight: 1, arbitrary: fc.record({ do: fc.constant('drop' as const), lot: fc.nat() }) },
+  { weight: 2, arbitrary: fc.record({ do: fc.constant('bid' as const), lot: fc.nat(), bid: bidAction }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('result' as const), lot: fc.nat(), result }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('file' as const), lot: fc.nat(), attachment }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('note-step' as const), lot: fc.nat(), note: stepNote }) },
+  {
+    weight: 1,
+    arbitrary: fc.record({
+      do: fc.constant('open-dispute' as const),
+      lot: fc.nat(),
+      reason: fc.constantFrom('hidden-defect' as const, 'other' as const),
+    }),
+  },
+  {
+    weight: 2,
+    arbitrary: fc.record({
+      do: fc.constant('go-on' as const),
+      dispute: fc.nat(),
+      way: fc.constantFrom('change' as const, 'step' as const, 'close' as const, 'undo-sale' as const),
+    }),
+  },
   {
     weight: 1,
     arbitrary: fc.record({
@@ -73,6 +119,17 @@ const action = fc.oneof(
       do: fc.constant('alerts' as const),
       keys: fc.array(fc.constantFrom('a', 'b', 'c', 'd'), { minLength: 1, maxLength: 3 }),
     }),
+  },
+  {
+    weight: 1,
+    arbitrary: fc.record({
+      do: fc.constant('void' as const),
+      keys: fc.array(fc.constantFrom('a', 'b', 'c', 'd'), { minLength: 1, maxLength: 2 }),
+    }),
+  },
+  {
+    weight: 3,
+    arbitrary: fc.record({ do: fc.constant('clock' as const), lot: fc.nat(), happening: clockHappening }),
   },
   { weight: 4, arbitrary: fc.record({ do: fc.constant('undo' as const), entry: fc.nat() }) },
   { weight: 2, arbitrary: fc.record({ do: fc.constant('sync' as const), from: fc.nat() }) },
@@ -114,7 +171,10 @@ export function play(steps: readonly Step[], devices: number): Entry[][] {
     }
     const change = changeOf(step, [...mine.values()], (last) => nextLotId(instant(time), last, random()));
     if (change === null) continue;
-    const made = makeEntry(at(heads, step.device), change, { at: instant(time), author: 'buyer', random: random() });
+    // Every other entry is of the earliest kind, without a salt.
+    const salt = mine.size % 2 === 0 ? Uint8Array.from([...random(), ...random()]) : undefined;
+    const when = { at: instant(time), author: 'buyer', random: random(), ...(salt && { salt }) };
+    const made = makeEntry(at(heads, step.device), change, when);
     mine.set(made.entry.id, made.entry);
     heads[step.device] = made.head;
   }
@@ -151,6 +211,40 @@ function changeOf(
       if (lots.length === 0) return null;
       return { subject: subjectOfLot(at(lots, step.lot % lots.length).id), happening: { kind: 'lot-dropped' } };
     }
+    case 'bid': {
+      if (lots.length === 0) return null;
+      const subject = subjectOfLot(at(lots, step.lot % lots.length).id);
+      return { subject, happening: { kind: 'bid-noted', bid: step.bid } };
+    }
+    case 'result': {
+      if (lots.length === 0) return null;
+      const subject = subjectOfLot(at(lots, step.lot % lots.length).id);
+      const ended = instant(Date.UTC(2026, 3, 11));
+      return { subject, happening: { kind: 'result-noted', result: step.result, at: ended } };
+    }
+    case 'file': {
+      if (lots.length === 0) return null;
+      const subject = subjectOfLot(at(lots, step.lot % lots.length).id);
+      return { subject, happening: { kind: 'attachment-kept', attachment: step.attachment } };
+    }
+    case 'note-step': {
+      if (lots.length === 0) return null;
+      const subject = subjectOfLot(at(lots, step.lot % lots.length).id);
+      return { subject, happening: { kind: 'step-noted', ...step.note } };
+    }
+    case 'open-dispute': {
+      if (lots.length === 0) return null;
+      const subject = subjectOfLot(at(lots, step.lot % lots.length).id);
+      const when = instant(Date.UTC(2026, 3, 13));
+      const opened = { side: 'ours' as const, reason: step.reason, words: 'It leaks.', at: when, needs: ['Pictures'] };
+      return { subject, happening: { kind: 'dispute-opened', opened } };
+    }
+    case 'go-on': {
+      const opened = entries.filter(({ happening }) => happening.kind === 'dispute-opened');
+      if (opened.length === 0) return null;
+      const { id, subject } = at(opened, step.dispute % opened.length);
+      return { subject, happening: goingOn(id, step.way) };
+    }
     case 'setup': {
       const { name, pack } = step;
       const store = storeSchema.parse({ name, zone: 'America/Boise' });
@@ -158,6 +252,11 @@ function changeOf(
         pack === null ? { store } : { store, costs: standingCostsSchema.parse({ packCents: pack }) };
       return { subject: SETUP, happening: { kind: 'setup-changed', set } };
     }
+    case 'clock':
+      if (lots.length === 0) return null;
+      return { subject: subjectOfLot(at(lots, step.lot % lots.length).id), happening: step.happening };
+    case 'void':
+      return { subject: ALERTS, happening: { kind: 'alerts-voided', keys: step.keys } };
     case 'alerts':
       return { subject: ALERTS, happening: { kind: 'alerts-shown', keys: step.keys } };
     case 'undo': {
@@ -165,6 +264,20 @@ function changeOf(
       const { id, subject } = at(entries, step.entry % entries.length);
       return { subject, happening: { kind: 'undone', entry: id } };
     }
+  }
+}
+
+function goingOn(dispute: EntryId, way: 'change' | 'step' | 'close' | 'undo-sale'): Happening {
+  const when = instant(Date.UTC(2026, 3, 14));
+  switch (way) {
+    case 'change':
+      return { kind: 'dispute-changed', dispute, set: { askedCents: cents(50_000) }, clear: ['next'] };
+    case 'step':
+      return { kind: 'dispute-stepped', dispute, step: { what: 'got', need: 'Pictures', at: when } };
+    case 'close':
+      return { kind: 'dispute-closed', dispute, outcome: { ended: 'dropped', at: when } };
+    case 'undo-sale':
+      return { kind: 'dispute-closed', dispute, outcome: { ended: 'sale-undone', at: when, cents: cents(-20_000) } };
   }
 }
 

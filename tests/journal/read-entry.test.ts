@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { JOURNAL_VERSION } from '../../src/journal/entry.ts';
 import { entryHash } from '../../src/journal/entry-hash.ts';
 import { readEntry } from '../../src/journal/read-entry.ts';
 import { at, play } from './journal-arbitrary.ts';
@@ -16,7 +17,7 @@ test('what this version wrote is known', () => {
 
 test('a kind that only a newer version has is kept as it is, to the last field', () => {
   const raw = stored({
-    version: 2,
+    version: JOURNAL_VERSION + 1,
     subject: 'folder:9',
     happening: { kind: 'invoice-matched', cents: 5 },
     witness: 'x',
@@ -29,17 +30,25 @@ test('a kind that only a newer version has is kept as it is, to the last field',
 
 test('a new field in a known kind is newer as well, when its version says so, and damage when it does not', () => {
   const happening = { kind: 'setup-changed', set: { store: { name: 'a', zone: 'America/Boise', hue: 5 } } };
-  expect(readEntry(stored({ version: 2, happening })).as).toBe('unknown');
+  expect(readEntry(stored({ version: JOURNAL_VERSION + 1, happening })).as).toBe('unknown');
   const read = readEntry(stored({ happening }));
   expect(read).toMatchObject({ as: 'unreadable', message: expect.stringContaining('happening.set.store') });
 });
 
 test('a newer version that wrote nothing new is understood', () => {
-  expect(readEntry(stored({ version: 2 })).as).toBe('known');
+  expect(readEntry(stored({ version: JOURNAL_VERSION + 1 })).as).toBe('known');
 });
 
 test('what has not even the envelope of an entry is unreadable', () => {
-  for (const raw of [null, 5, 'x', [], {}, stored({ version: 2, sequence: 0 }), stored({ device: 'me' })])
+  for (const raw of [
+    null,
+    5,
+    'x',
+    [],
+    {},
+    stored({ version: JOURNAL_VERSION + 1, sequence: 0 }),
+    stored({ device: 'me' }),
+  ])
     expect(readEntry(raw).as).toBe('unreadable');
 });
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { instant } from '../../src/domain/time/instant.ts';
-import { type EntryId, entryIdSchema } from '../../src/journal/entry.ts';
+import { type EntryId, entryIdSchema } from '../../src/journal/ids.ts';
 import { newDeviceId, nextEntryId, timeOfId } from '../../src/journal/sortable-id.ts';
 
 const bytes = fc.uint8Array({ minLength: 8, maxLength: 8 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { chainHeads, compareNotedHead } from '../../src/journal/chain-head.ts';
+import { chainHeads, compareNotedHead, readNotedHead, writeHead } from '../../src/journal/chain-head.ts';
 import type { Entry } from '../../src/journal/entry.ts';
 import { entryHash } from '../../src/journal/entry-hash.ts';
 import { type Envelope, envelopeSchema } from '../../src/journal/read-entry.ts';
@@ -148,4 +148,13 @@ test('a chain that was cut off or made again is not found without a noted head, 
   });
   expect(verifyChain(madeAgain)).toEqual([]);
   expect(compareNotedHead(noted, madeAgain)).toBe('rewritten');
+});
+
+test('a noted head is read as it was shown, or out of the words around it, and anything else is asked for again', () => {
+  const [noted] = chainHeads(journal().map(linkOf));
+  if (noted === undefined) throw new Error('no head');
+  expect(readNotedHead(writeHead(noted))).toEqual({ ok: true, value: noted });
+  const mail = `Device ${noted.device.toLowerCase()}, entry ${noted.sequence}: ${noted.hash.toUpperCase()}\nas of Monday`;
+  expect(readNotedHead(mail)).toEqual({ ok: true, value: noted });
+  expect(readNotedHead(noted.hash)).toMatchObject({ ok: false, reason: 'no-fingerprint' });
 });

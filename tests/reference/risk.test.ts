@@ -67,6 +67,31 @@ describe('the spread of profit (computed independently)', () => {
   });
 });
 
+describe('where each rule stops, by how far retail may be off (computed independently)', () => {
+  // Here the median of retail is held at 18,000, so that a wider spread raises the mean; the tool itself holds the mean.
+  const stop = (sigma: number, accepts: (all: Case[], retail: typeof RETAIL) => boolean): number => {
+    const retail = { mean: 18_000 * Math.exp(sigma ** 2 / 2), sigma };
+    let [low, high] = [0, 16_000 / 25];
+    while (high - low > 1) {
+      const middle = Math.floor((low + high) / 2);
+      if (accepts(cases(middle * 25, 25), retail)) low = middle;
+      else high = middle;
+    }
+    return low * 25;
+  };
+  test.each([
+    [0.05, 11_575, 10_050, 10_325, 10_800, 11_125, 10_925],
+    [0.08, 11_600, 10_075, 9975, 10_500, 10_900, 10_375],
+    [0.12, 11_675, 10_150, 9325, 10_050, 10_600, 9700],
+  ])('with a spread of %d', (sigma, even, least, tenth, fifth, third, worst) => {
+    const loses = (most: number) => stop(sigma, (all, retail) => chanceOfProfitBelow(0, all, retail) <= most);
+    expect(stop(sigma, (all, retail) => expectedProfit(all, retail) >= 0)).toBe(even);
+    expect(stop(sigma, (all, retail) => expectedProfit(all, retail) >= 1500)).toBe(least);
+    expect([loses(0.1), loses(0.2), loses(0.3)]).toEqual([tenth, fifth, third]);
+    expect(stop(sigma, (all, retail) => worstCases(0.1, all, retail, 0.01).average >= -1000)).toBe(worst);
+  });
+});
+
 describe('a lognormal retail price', () => {
   test('with mean 18,000 and spread 8 % has the known lowest tenth (computed independently)', () => {
     const retail = { mean: 18_000, sigma: 0.08 };

@@ -83,7 +83,17 @@ describe('the worksheet command', () => {
   test('never prices a car as clean whose title it could not read', async () => {
     const { lots } = await answers(`${HEAD}1ZLWV2AC1M1106317,Tidemark Fleet Lanes,,9000,15000,,Soaked twice,\n`);
     expect(lots[0].maxBid).toBeNull();
-    expect(lots[0].problems[0]).toMatchObject({ reason: 'unread-cell' });
+    expect(lots[0].problems[0]).toMatchObject({ reason: 'unknown-title' });
+  });
+
+  test.each([
+    ['recon', `${HEAD}1ZLWV2AC1M1106317,Tidemark Fleet Lanes,,9000,15000,ask Lee,Clean,\n`],
+    ['transport', `${HEAD}1ZLWV2AC1M1106317,Tidemark Fleet Lanes,,9000,15000,,Clean,call the yard\n`],
+  ])('has no max bid where it could not read %s, rather than one from the standing figure', async (field, csv) => {
+    const { lots } = await answers(csv);
+    expect(lots[0].maxBid).toBeNull();
+    expect(lots[0].problems).toEqual([expect.objectContaining({ reason: 'unread-cell' })]);
+    expect(lots[0].problems[0].message).toContain(`for ${field} could not be read`);
   });
 
   test('takes the fees of the day of the sale at the venue', async () => {

@@ -14,9 +14,9 @@ test('an import is written in batches and tells how far it is', async () => {
   const store = await openTestStore();
   const progress: number[] = [];
   const added = value(await store.addLots('file', rows(1001), { onProgress: (n) => progress.push(n) }));
-  expect(progress).toEqual([250, 500, 750, 1000, 1001]);
+  expect(progress).toEqual([125, 250, 375, 500, 625, 750, 875, 1000, 1001]);
   expect(added.lots).toHaveLength(1001);
-  expect(added.entries).toHaveLength(5);
+  expect(added.entries).toHaveLength(9);
   expect(added.stopped).toBe(false);
   expect((await store.allLots()).map((lot) => lot.id)).toEqual(added.lots);
 });
@@ -52,7 +52,7 @@ test('an import that is stopped keeps whole batches, says which, and can be take
   const added = value(
     await store.addLots('file', rows(1000), { signal: stop.signal, onProgress: (n) => n === 500 && stop.abort() }),
   );
-  expect(added).toMatchObject({ stopped: true, lots: { length: 500 }, entries: { length: 2 } });
+  expect(added).toMatchObject({ stopped: true, lots: { length: 500 }, entries: { length: 4 } });
   expect(await store.allLots()).toHaveLength(500);
   value(await store.undo(...added.entries));
   expect(await store.allLots()).toEqual(before);
@@ -78,7 +78,7 @@ test('a disk that fills up half way keeps the whole batches, and says how many l
   const answer = await store.addLots('file', rows(600));
   if (answer.ok) throw new Error('it was not refused');
   expect(answer.reason).toBe('disk-full');
-  expect(answer.added).toMatchObject({ lots: { length: 250 }, entries: { length: 1 } });
+  expect(answer.added).toMatchObject({ lots: { length: 250 }, entries: { length: 2 } });
   expect((await store.allLots()).map((lot) => lot.id)).toEqual(answer.added.lots);
   expect(verifyChain(await storedEntries())).toEqual([]);
   value(await store.undo(...answer.added.entries));
@@ -102,6 +102,24 @@ test('others can write between the batches of an import', async () => {
   await Promise.all([importing, typing]);
   expect(order.indexOf('typed')).toBeLessThan(order.indexOf('2000'));
   expect(verifyChain(await storedEntries())).toEqual([]);
+});
+
+test('a batch that was made for a place in the chain where another tab has written meanwhile is made anew', async () => {
+  const importer = await openTestStore();
+  const other = await openTestStore({ random: testRandom(2) });
+  const typing: Promise<unknown>[] = [];
+  const type = () => typing.push(other.addLots('typed', [{ facts: { make: 'Alder' } }]).then(value));
+  const added = value(await importer.addLots('file', rows(100), { batchSize: 10, onProgress: type }));
+  await Promise.all(typing);
+  expect(typing).toHaveLength(10);
+  const stored = await storedEntries();
+  const imported = stored.filter(({ id }) => (added.entries as readonly string[]).includes(id));
+  expect(imported).toHaveLength(10);
+  // Some of what was typed stands between the batches.
+  expect(stored.indexOf(at(imported, 9)) - stored.indexOf(at(imported, 0))).toBeGreaterThan(9);
+  expect(verifyChain(stored)).toEqual([]);
+  const kept = (await importer.allLots()).filter(({ source }) => source === 'file');
+  expect(kept.map(({ facts }) => facts.lotNumber)).toEqual(rows(100).map(({ facts }) => facts.lotNumber));
 });
 
 test('an import of many batches is taken back, and brought back, in one step each', async () => {

@@ -2,7 +2,9 @@ import { beforeEach, expect, test } from 'vitest';
 import type { LotId } from '../../src/domain/lot/lot.ts';
 import { cents } from '../../src/domain/money/cents.ts';
 import { storeSchema } from '../../src/domain/setup/store.ts';
-import type { Entry, EntryId } from '../../src/journal/entry.ts';
+import type { Entry } from '../../src/journal/entry.ts';
+import type { EntryId } from '../../src/journal/ids.ts';
+import type { Change } from '../../src/journal/make-entry.ts';
 import { nextLotId } from '../../src/journal/sortable-id.ts';
 import { SETUP, subjectOfLot } from '../../src/journal/subject.ts';
 import { verifyChain } from '../../src/journal/verify-chain.ts';
@@ -153,12 +155,50 @@ test('a full disk is said to the user, and leaves nothing half written', async (
   expect(await dump()).toEqual(before);
 });
 
+test('a disk that is full only when everything is to be kept is said all the same', async () => {
+  const store = await openTestStore();
+  const id = await typedLot(store);
+  const before = await dump();
+  const struck = failWrite('meta', 1, 'disk-full-at-commit');
+  expect(await store.dropLot(id)).toMatchObject({ ok: false, reason: 'disk-full' });
+  expect(struck()).toBe(true);
+  expect(await dump()).toEqual(before);
+});
+
+test('several undos are written from the latest to the earliest, in whatever order they are asked for', async () => {
+  const store = await openTestStore();
+  const id = await typedLot(store);
+  const changes: EntryId[] = [];
+  for (const miles of [1, 2, 3]) changes.push(first(value(await store.changeLot(id, { set: { miles } }))));
+  const [one, two, three] = changes.map((_, i) => at(changes, i));
+  if (one === undefined || two === undefined || three === undefined) throw new Error('three changes were made');
+  const undos = value(await store.undo(two, three, one));
+  expect(undos.map(({ happening }) => happening)).toEqual(
+    [three, two, one].map((entry) => ({ kind: 'undone', entry })),
+  );
+  expect((await store.lot(id))?.facts.miles).toBe(91_000);
+});
+
+test('a journal of more entries than one request asks for is read to its end', async () => {
+  const store = await openTestStore();
+  const id = await typedLot(store);
+  const change = (miles: number): Change => ({
+    subject: subjectOfLot(id),
+    happening: { kind: 'lot-changed', set: { miles }, clear: [], evidence: {} },
+  });
+  value(await store.append(Array.from({ length: 450 }, (_, i) => change(i))));
+  const { heads } = await store.checkJournal();
+  expect(await store.checkJournal(heads[0])).toMatchObject({ entries: 451, findings: [], noted: 'kept' });
+  value(await store.rebuildViews());
+  expect((await store.lot(id))?.facts.miles).toBe(449);
+});
+
 test('alerts that are recorded already make no entry', async () => {
   const store = await openTestStore();
   expect(value(await store.recordShown(['a', 'b', 'a']))).toHaveLength(1);
   expect(value(await store.recordShown(['b', 'a']))).toEqual([]);
   expect(value(await store.recordShown(['b', 'c']))).toMatchObject([{ happening: { keys: ['c'] } }]);
-  expect(await store.shownAlerts()).toEqual(new Set(['a', 'b', 'c']));
+  expect([...(await store.shownAlerts()).keys()]).toEqual(['a', 'b', 'c']);
   expect(value(await store.recordShown([]))).toEqual([]);
 });
 

@@ -1,11 +1,15 @@
+import type { LotId } from '../../src/domain/lot/lot.ts';
 import { cents } from '../../src/domain/money/cents.ts';
 import { standingCostsSchema } from '../../src/domain/setup/money-rules.ts';
 import { storeSchema } from '../../src/domain/setup/store.ts';
 import { closeTimeSchema } from '../../src/domain/time/close-time.ts';
+import { instant } from '../../src/domain/time/instant.ts';
 import { entryHash } from '../../src/journal/entry-hash.ts';
 import { envelopeSchema } from '../../src/journal/read-entry.ts';
+import { subjectOfLot } from '../../src/journal/subject.ts';
 import type { Backup } from '../../src/store/backup/read-backup.ts';
 import { readBackup } from '../../src/store/backup/read-backup.ts';
+import type { Store } from '../../src/store/store.ts';
 import { at } from '../journal/journal-arbitrary.ts';
 import { openTestStore, testRandom, value } from './open-test-store.ts';
 
@@ -42,6 +46,8 @@ export async function writeScenario(name: string): Promise<void> {
       { batchSize: 2 },
     ),
   );
+  await actAtSale(store, at(lots, 0));
+  await actAfterSale(store, at(lots, 0));
   value(await store.changeLot(at(lots, 0), { set: { miles: 91_240, priceNow: cents(1_310_000) } }));
   const [emptied] = value(await store.changeLot(at(lots, 1), { clear: ['priceNow'] }));
   value(await store.dropLot(at(lots, 2)));
@@ -59,6 +65,35 @@ export async function writeScenario(name: string): Promise<void> {
   phone.close();
 }
 
+/** Paid for, disputed, with a step noted and the price adjusted. */
+async function actAfterSale(store: Store, lot: LotId): Promise<void> {
+  const subject = subjectOfLot(lot);
+  const when = instant(Date.UTC(2026, 3, 13, 16));
+  value(
+    await store.append([
+      { subject, happening: { kind: 'step-noted', step: 'pay', done: true, at: when, cents: cents(1_310_000) } },
+    ]),
+  );
+  const opened = {
+    side: 'ours' as const,
+    reason: 'hidden-defect' as const,
+    words: 'It leaks.',
+    at: when,
+    needs: ['Pictures'],
+  };
+  const [entry] = value(await store.append([{ subject, happening: { kind: 'dispute-opened', opened } }]));
+  if (entry === undefined) throw new Error('no entry');
+  const dispute = entry.id;
+  const outcome = { ended: 'price-adjusted' as const, at: when, cents: cents(45_000) };
+  value(
+    await store.append([
+      { subject, happening: { kind: 'dispute-changed', dispute, set: { askedCents: cents(60_000) }, clear: [] } },
+      { subject, happening: { kind: 'dispute-stepped', dispute, step: { what: 'told', at: when } } },
+      { subject, happening: { kind: 'dispute-closed', dispute, outcome } },
+    ]),
+  );
+}
+
 /** Adds, at the end of the chain in the backup, an entry such as a newer version might have written. */
 function withOneFromTheFuture(backup: Backup): Backup {
   const last = backup.entries.at(-1);
@@ -74,4 +109,20 @@ function withOneFromTheFuture(backup: Backup): Backup {
     witness: 'a field of its own',
   };
   return { ...backup, entries: [...backup.entries, envelopeSchema.parse({ ...entry, hash: entryHash(entry) })] };
+}
+
+/** A receipt with a picture, a result, and a paper that was kept by mistake. */
+async function actAtSale(store: Store, lot: LotId): Promise<void> {
+  const picture = { bytes: new Uint8Array([137, 80, 78, 71]), name: 'page.png', mediaType: 'image/png' };
+  const { hash } = value(await store.keepAttachment(lot, { ...picture, about: 'page-picture' }));
+  const moment = instant(Date.UTC(2026, 3, 10, 14));
+  value(await store.noteBid(lot, { action: 'proxy-placed', cents: cents(1_250_000), at: moment, picture: hash }));
+  value(await store.noteResult(lot, { result: { ended: 'lost' }, at: moment, maxBidCents: cents(1_300_000) }));
+  const paper = {
+    bytes: new Blob(['not this lot'], { type: 'text/plain' }),
+    name: 'note.txt',
+    about: 'other',
+  } as const;
+  const [entry] = value(await store.keepAttachment(lot, paper)).entries;
+  if (entry !== undefined) value(await store.undo(entry.id));
 }

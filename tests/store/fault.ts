@@ -5,9 +5,10 @@ import { onTestFinished } from 'vitest';
  * How the browser lets a write down:
  * - `throws`: the call itself throws, as for a value that cannot be stored;
  * - `fails`: the request comes back with an error, and the transaction ends;
- * - `disk-full`: the transaction ends with that as its error.
+ * - `disk-full`: the transaction ends with that as its error;
+ * - `disk-full-at-commit`: the same, once every request of it has succeeded.
  */
-type Fault = 'throws' | 'fails' | 'disk-full';
+type Fault = 'throws' | 'fails' | 'disk-full' | 'disk-full-at-commit';
 
 /** fake-indexeddb has no full disk; `_abort` is how it ends a transaction with an error of its own. */
 function strike(store: IDBObjectStore, fault: Fault): void {
@@ -30,7 +31,9 @@ export function failWrite(storeName: string, nth: number, fault: Fault): () => b
       writes += 1;
       if (writes === nth && fault === 'throws') strike(this, fault);
       const request = original.call(this, value, key);
-      if (writes === nth) strike(this, fault);
+      if (writes === nth && fault === 'disk-full-at-commit')
+        request.addEventListener('success', () => queueMicrotask(() => strike(this, fault)));
+      else if (writes === nth) strike(this, fault);
       return request;
     };
   IDBObjectStore.prototype.put = wrap(put);

@@ -37,9 +37,12 @@ export function freshBrowser(): void {
   globalThis.IDBKeyRange = IDBKeyRange;
 }
 
-/** @throws when the store cannot be opened. */
+/**
+ * Deaf to other stores unless asked otherwise: tests of other files run in threads of the same process, and hear each other.
+ * @throws when the store cannot be opened.
+ */
 export async function openTestStore(options: Partial<StoreOptions> = {}): Promise<Store> {
-  return value(await openStore({ now: testClock().now, random: testRandom(), ...options }));
+  return value(await openStore({ now: testClock().now, random: testRandom(), channel: false, ...options }));
 }
 
 /** The value of an outcome that must be good. */

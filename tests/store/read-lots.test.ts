@@ -1,8 +1,10 @@
 import { beforeEach, expect, test } from 'vitest';
 import type { LotFacts } from '../../src/domain/lot/lot.ts';
+import { cents } from '../../src/domain/money/cents.ts';
 import { closeTimeSchema } from '../../src/domain/time/close-time.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import type { LotState } from '../../src/journal/lot-state.ts';
+import { subjectOfLot } from '../../src/journal/subject.ts';
 import { at } from '../journal/journal-arbitrary.ts';
 import { freshBrowser, openTestStore, value } from './open-test-store.ts';
 
@@ -71,6 +73,16 @@ test('more lots than one request asks for are all there, once', async () => {
   expect(numbers(await store.allLots())).toEqual(many.map((lot) => lot.facts.lotNumber));
 });
 
+test('more closings than one request asks for are all there, once, though thousands share a moment', async () => {
+  const store = await openTestStore();
+  const many = Array.from({ length: 10_500 }, (_, i) => ({
+    facts: closesAt(i < 200 ? 1 : i < 10_300 ? 2 : 3, `${i}`),
+  }));
+  value(await store.addLots('file', many, { batchSize: 1000 }));
+  expect(numbers(await store.lotsByClose())).toEqual(many.map((lot) => lot.facts.lotNumber));
+  expect(numbers(await store.lotsByClose({ from: minute(2), limit: 3 }))).toEqual(['200', '201', '202']);
+});
+
 test('lots with one VIN are found, however often it was seen', async () => {
   const store = await openTestStore();
   const vin = '0EXAMPLE000000001';
@@ -110,6 +122,28 @@ test('what is not there is null or empty, not an error', async () => {
   expect(await store2.lot(at(lots, 0))).toBeNull();
   expect(await store2.allLots()).toEqual([]);
   expect(await store2.historyOfLot(at(lots, 0))).toEqual([]);
-  expect(await store2.shownAlerts()).toEqual(new Set());
+  expect(await store2.shownAlerts()).toEqual(new Map());
   expect(await store.lot(at(lots, 0))).not.toBeNull();
+});
+
+test('lots that were won or disputed come without the others, dropped ones too, and leave when that is taken back', async () => {
+  const { store, lots } = await fourLots();
+  const ended = { at: minute(40), result: { ended: 'won' as const, hammerCents: cents(900_000) } };
+  value(await store.noteResult(at(lots, 3), ended));
+  value(await store.noteResult(at(lots, 1), { at: minute(40), result: { ended: 'lost' } }));
+  const opened = {
+    side: 'ours' as const,
+    reason: 'bid-not-taken' as const,
+    words: 'No proxy.',
+    at: minute(41),
+    needs: [],
+  };
+  const [entry] = value(
+    await store.append([{ subject: subjectOfLot(at(lots, 1)), happening: { kind: 'dispute-opened', opened } }]),
+  );
+  value(await store.dropLot(at(lots, 1)));
+  expect(numbers(await store.lotsAfterSale())).toEqual(['a', 'b']);
+  if (entry === undefined) throw new Error('no entry');
+  value(await store.undo(entry.id));
+  expect(numbers(await store.lotsAfterSale())).toEqual(['b']);
 });

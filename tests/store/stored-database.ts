@@ -1,4 +1,5 @@
 import { openDB, unwrap } from 'idb';
+import { fromBase64, toBase64 } from '../../src/store/backup/base64.ts';
 import { dump } from './raw-database.ts';
 
 interface StoredStore {
@@ -15,7 +16,7 @@ export interface StoredDatabase {
 
 /** Takes a database down, structure and all, without our code. */
 export async function takeDown(name: string): Promise<StoredDatabase> {
-  const rows = await dump(name);
+  const rows = await asJson(await dump(name));
   const database = await openDB(name);
   const stores: Record<string, StoredStore> = {};
   for (const storeName of database.objectStoreNames) {
@@ -41,9 +42,31 @@ export async function putUp(name: string, { version, stores }: StoredDatabase): 
         const store = unwrap(fresh.createObjectStore(storeName, { keyPath }));
         for (const [index, { keyPath: path, unique }] of Object.entries(indexes))
           store.createIndex(index, path, { unique });
-        for (const [key, value] of rows) store.add(value, keyPath === null ? key : undefined);
+        for (const [key, value] of rows) store.add(withBlob(value), keyPath === null ? key : undefined);
       }
     },
   });
   database.close();
+}
+
+/** JSON has no word for a blob: it is written as its text in base 64. */
+interface WrittenBlob {
+  readonly base64: string;
+  readonly type: string;
+}
+
+async function asJson(stores: Awaited<ReturnType<typeof dump>>): Promise<Awaited<ReturnType<typeof dump>>> {
+  for (const row of stores.files ?? []) {
+    const { hash, blob } = row[1] as { hash: string; blob: Blob };
+    row[1] = { hash, blob: { base64: toBase64(new Uint8Array(await blob.arrayBuffer())), type: blob.type } };
+  }
+  return stores;
+}
+
+function withBlob(value: unknown): unknown {
+  const written = (value as { blob?: WrittenBlob } | null)?.blob;
+  if (written === undefined) return value;
+  const bytes = fromBase64(written.base64);
+  if (bytes === null) throw new Error('not base 64');
+  return { ...(value as object), blob: new Blob([bytes], { type: written.type }) };
 }

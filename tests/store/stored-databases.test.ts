@@ -43,7 +43,7 @@ test.each(versions)('the database of %s opens, with every entry as it was, and c
     expect.arrayContaining(['Alder', 'Birch', 'Cedar', 'Dogwood']),
   );
   expect((await store.setup())?.store?.name).toBe('Cottonwood Truck & Van');
-  expect(await store.shownAlerts()).toContain('digest/2026-04-10');
+  expect([...(await store.shownAlerts()).keys()]).toContain('digest/2026-04-10');
   const about = await store.about();
   expect(about).toMatchObject({ author: 'buyer', unknown: 1, unreadable: 0 });
   expect(about.lastBackup).not.toBeNull();

@@ -16,9 +16,12 @@ export default defineConfig({
     projects: ZONES.map((zone) => ({
       test: {
         name: zone,
-        include: ['tests/domain/time/**/*.test.ts', 'tests/zones/**/*.test.ts'],
+        include: ['time', 'rush', 'alerts']
+          .map((room) => `tests/domain/${room}/**/*.test.ts`)
+          .concat('tests/zones/**/*.test.ts'),
         env: { TZ: zone },
         testTimeout: 60_000,
+        isolate: false,
       },
     })),
   },

@@ -8,10 +8,14 @@ import { PartFrame } from '../part-frame.tsx';
 import { useSetupEdit } from '../setup-edit.ts';
 import type { SetupPart } from '../setup-parts.ts';
 import { callExample } from './call-example.ts';
-import { readLeads } from './read-leads.ts';
+import { readDeadlineLeads, readLeads } from './read-leads.ts';
 import { SwitchedField } from './switched-field.tsx';
+import { ThisBrowser } from './this-browser.tsx';
 
 const writeLeads = (leads: readonly number[]) => leads.join(', ');
+/** Whole hours as such, anything else in minutes. */
+const writeHours = (leads: readonly number[]) =>
+  leads.map((lead) => (lead % 60 === 0 ? `${lead / 60} h` : `${lead} min`)).join(', ');
 
 /** When the tool speaks up. */
 export function AlertsPart({ part }: { part: SetupPart }) {
@@ -104,6 +108,24 @@ export function AlertsPart({ part }: { part: SetupPart }) {
           {(value, set) => <Minutes label="After" value={value} most={1440} onCommit={set} />}
         </SwitchedField>
       </fieldset>
+      <fieldset class="stack">
+        <legend>Before each deadline after the sale</legend>
+        <div class="fields">
+          <ReadInput<number[]>
+            label="Hours before"
+            value={alerts.deadlineLeadMinutes}
+            write={writeHours}
+            read={readDeadlineLeads}
+            required
+            hint="Several, like 24, 3: paying, papers, claims and answers"
+            onCommit={(deadlineLeadMinutes) =>
+              deadlineLeadMinutes &&
+              commit({ deadlineLeadMinutes }, `Calls ${writeHours(deadlineLeadMinutes)} before a deadline.`)
+            }
+          />
+        </div>
+      </fieldset>
+      <ThisBrowser />
     </PartFrame>
   );
 }

@@ -1,7 +1,7 @@
 import type { RushException } from '../../../src/domain/setup/store.ts';
+import { removeAt, replaceAt } from '../../../src/ui/list-edit.ts';
 import { TextInput } from '../../../src/ui/text-input.tsx';
 import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
-import { removeAt, replaceAt } from '../list-edit.ts';
 import { nextSpan } from './next-span.ts';
 import { SpanRow } from './span-row.tsx';
 

@@ -3,8 +3,8 @@ import type { RushException } from '../../../src/domain/setup/store.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
 import { DateInput } from '../../../src/ui/date-input.tsx';
 import { dayInWords } from '../../../src/ui/date-words.ts';
+import { removeAt, replaceAt } from '../../../src/ui/list-edit.ts';
 import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
-import { removeAt, replaceAt } from '../list-edit.ts';
 import { ExceptionEntry } from './exception-entry.tsx';
 import { nextSpan } from './next-span.ts';
 

@@ -2,10 +2,10 @@ import type { FeeBand } from '../../../src/domain/fees/fee-schedule.ts';
 import { ZERO } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { ppm } from '../../../src/domain/money/rate.ts';
+import { withField } from '../../../src/ui/list-edit.ts';
 import { MoneyCell } from '../../../src/ui/money-cell.tsx';
 import { RateInput } from '../../../src/ui/rate-input.tsx';
 import { CellFaults } from '../cell-faults.tsx';
-import { withField } from '../list-edit.ts';
 import type { FeeFall } from './band-edit.ts';
 
 export interface BandRowProps {

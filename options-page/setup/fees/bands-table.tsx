@@ -1,10 +1,10 @@
 import type { TargetedClipboardEvent } from 'preact';
 import type { FeeBand } from '../../../src/domain/fees/fee-schedule.ts';
 import type { RoundingMode } from '../../../src/domain/money/rounding.ts';
+import { moveBetweenRows } from '../../../src/ui/cells/move-between-rows.ts';
+import { insertAt, removeAt, replaceAt } from '../../../src/ui/list-edit.ts';
 import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
 import { FaultsAt } from '../faults-at.tsx';
-import { insertAt, removeAt, replaceAt } from '../list-edit.ts';
-import { moveBetweenRows } from '../move-between-rows.ts';
 import { bandAfter, fallAt } from './band-edit.ts';
 import { BandRow } from './band-row.tsx';
 

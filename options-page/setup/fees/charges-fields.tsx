@@ -1,10 +1,10 @@
 import type { Charge } from '../../../src/domain/fees/fee-schedule.ts';
 import { ZERO } from '../../../src/domain/money/cents.ts';
+import { removeAt, replaceAt } from '../../../src/ui/list-edit.ts';
 import { MoneyInput } from '../../../src/ui/money-input.tsx';
 import { TextInput } from '../../../src/ui/text-input.tsx';
 import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
 import { FaultsAt } from '../faults-at.tsx';
-import { removeAt, replaceAt } from '../list-edit.ts';
 
 export interface ChargesFieldsProps {
   readonly charges: readonly Charge[];

@@ -1,8 +1,8 @@
 import type { FeeEdition } from '../../../src/domain/fees/fee-schedule.ts';
 import { DateInput } from '../../../src/ui/date-input.tsx';
+import { removeAt, replaceAt, withField } from '../../../src/ui/list-edit.ts';
 import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
 import { FaultsAt } from '../faults-at.tsx';
-import { removeAt, replaceAt, withField } from '../list-edit.ts';
 import { ChargesFields } from './charges-fields.tsx';
 import { FeeTableForm } from './fee-table-form.tsx';
 import { newTable } from './new-schedule.ts';

@@ -1,3 +1,4 @@
+import { STARTING_BOOKKEEPING } from '../../../src/domain/books/accounts.ts';
 import { DEFAULT_ESTIMATION } from '../../../src/domain/setup/estimation.ts';
 import type { Setup } from '../../../src/domain/setup/setup.ts';
 import { setupCautions } from '../../../src/domain/setup/setup-cautions.ts';
@@ -18,7 +19,7 @@ const SHOWN = 12;
 export function LoadPreview({ name, loaded, onDone }: LoadPreviewProps) {
   const { setup } = useWorkspace();
   const { change, drafts, giveUp } = useSetupEdit();
-  const taken = withEstimation(loaded, setup);
+  const taken = withOptional(loaded, setup);
   const changes = setupChanges(setup, taken);
   const cautions = setupCautions(loaded);
   if (changes.length === 0) {
@@ -68,9 +69,12 @@ export function LoadPreview({ name, loaded, onDone }: LoadPreviewProps) {
 }
 
 /** A file may leave out how value is estimated; then what holds without a word takes the place of the present figures. */
-function withEstimation(loaded: Setup, present: Setup): Setup {
-  const silent = loaded.estimation === undefined && present.estimation !== undefined;
-  return silent ? { ...loaded, estimation: DEFAULT_ESTIMATION } : loaded;
+function withOptional(loaded: Setup, present: Setup): Setup {
+  return {
+    ...loaded,
+    ...(loaded.estimation === undefined && present.estimation !== undefined && { estimation: DEFAULT_ESTIMATION }),
+    ...(loaded.books === undefined && present.books !== undefined && { books: STARTING_BOOKKEEPING }),
+  };
 }
 
 function ChangeList({ title, changes }: { title: string; changes: readonly SetupChange[] }) {

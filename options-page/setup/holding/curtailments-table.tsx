@@ -1,12 +1,12 @@
 import { PPM, ppm } from '../../../src/domain/money/rate.ts';
 import type { FloorPlan } from '../../../src/domain/setup/carrying.ts';
+import { moveBetweenRows } from '../../../src/ui/cells/move-between-rows.ts';
+import { removeAt, replaceAt } from '../../../src/ui/list-edit.ts';
 import { NumberInput } from '../../../src/ui/number-input.tsx';
 import { RateInput } from '../../../src/ui/rate-input.tsx';
 import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
 import { CellFaults } from '../cell-faults.tsx';
 import { FaultsAt } from '../faults-at.tsx';
-import { removeAt, replaceAt } from '../list-edit.ts';
-import { moveBetweenRows } from '../move-between-rows.ts';
 
 export interface CurtailmentsTableProps {
   readonly curtailments: FloorPlan['curtailments'];

@@ -3,9 +3,9 @@ import { PPM, ppm } from '../../../src/domain/money/rate.ts';
 import { DAY_COUNTS, type DayCount, type FloorPlan } from '../../../src/domain/setup/carrying.ts';
 import { CheckInput } from '../../../src/ui/check-input.tsx';
 import { ChoiceInput } from '../../../src/ui/choice-input.tsx';
+import { withField } from '../../../src/ui/list-edit.ts';
 import { MoneyInput } from '../../../src/ui/money-input.tsx';
 import { RateInput } from '../../../src/ui/rate-input.tsx';
-import { withField } from '../list-edit.ts';
 import { CurtailmentsTable } from './curtailments-table.tsx';
 
 export interface FloorPlanFieldsProps {

@@ -1,3 +1,4 @@
+import type { StockCar } from '../../../src/domain/carrying/days-to-sell.ts';
 import { holdFactors } from '../../../src/domain/carrying/hold-factors.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
@@ -7,8 +8,8 @@ import type { Carrying } from '../../../src/domain/setup/carrying.ts';
 const TEN_THOUSAND = cents(1_000_000);
 
 /** What the terms above come to, in the two figures that every max bid uses. */
-export function HoldResult({ carrying }: { carrying: Carrying }) {
-  const hold = holdFactors(carrying);
+export function HoldResult({ carrying, history }: { carrying: Carrying; history: readonly StockCar[] }) {
+  const hold = holdFactors(carrying, { history });
   const days = Number(hold.expectedDays.toFixed(1)).toLocaleString('en-US');
   return (
     <section class="panel stack" aria-live="polite">

@@ -1,4 +1,5 @@
 import { useRef } from 'preact/hooks';
+import { stockOf } from '../../../src/domain/carrying/stock-record.ts';
 import { ZERO } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { PPM, ppm } from '../../../src/domain/money/rate.ts';
@@ -12,6 +13,7 @@ import type { SetupPart } from '../setup-parts.ts';
 import { DaysFields } from './days-fields.tsx';
 import { FloorPlanFields } from './floor-plan-fields.tsx';
 import { HoldResult } from './hold-result.tsx';
+import { OwnCars } from './own-cars.tsx';
 
 /** An invented line to start from; the lender's own terms replace it. */
 const FIRST_PLAN: FloorPlan = {
@@ -45,6 +47,7 @@ export function HoldingPart({ part }: { part: SetupPart }) {
       caution="A floor plan’s terms are the lender’s: go by the agreement and the statements, and leave how it is booked to an accountant."
     >
       <DaysFields carrying={carrying} onChange={commit} />
+      <OwnCars />
       <fieldset class="stack">
         <legend>Own cash and the lot</legend>
         <div class="fields">
@@ -82,7 +85,7 @@ export function HoldingPart({ part }: { part: SetupPart }) {
           />
         )}
       </fieldset>
-      <HoldResult carrying={carrying} />
+      <HoldResult carrying={carrying} history={stockOf(setup)} />
     </PartFrame>
   );
 }

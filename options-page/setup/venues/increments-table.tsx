@@ -1,11 +1,11 @@
 import type { Increments } from '../../../src/domain/bid/increments.ts';
 import { cents, ZERO } from '../../../src/domain/money/cents.ts';
+import { moveBetweenRows } from '../../../src/ui/cells/move-between-rows.ts';
+import { removeAt, replaceAt } from '../../../src/ui/list-edit.ts';
 import { MoneyCell } from '../../../src/ui/money-cell.tsx';
 import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
 import { CellFaults } from '../cell-faults.tsx';
 import { FaultsAt } from '../faults-at.tsx';
-import { removeAt, replaceAt } from '../list-edit.ts';
-import { moveBetweenRows } from '../move-between-rows.ts';
 
 export interface IncrementsTableProps {
   readonly increments: Increments;

@@ -2,6 +2,8 @@ import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { setupCautions } from '../../../src/domain/setup/setup-cautions.ts';
 import type { Venue } from '../../../src/domain/setup/venue.ts';
 import { CheckList } from '../../../src/ui/check-list.tsx';
+import { withField } from '../../../src/ui/list-edit.ts';
+import { NumberInput } from '../../../src/ui/number-input.tsx';
 import { TextInput } from '../../../src/ui/text-input.tsx';
 import { ZoneInput } from '../../../src/ui/zone-input.tsx';
 import { EntryFold } from '../entry-fold.tsx';
@@ -72,6 +74,17 @@ export function VenueEntry({ venue, path, openAtFirst, onChange, onRemove }: Ven
         transport={venue.transport}
         onChange={(transport) => onChange({ ...venue, transport }, `Changed the transport from ${name}.`)}
       />
+      <div class="fields">
+        <NumberInput
+          label="Must be paid within"
+          value={venue.payWithinDays}
+          least={0}
+          most={60}
+          unit="days"
+          hint="After the sale, by its own rules"
+          onCommit={(days) => onChange(withField(venue, 'payWithinDays', days), `Changed when ${name} must be paid.`)}
+        />
+      </div>
       <p>
         <button type="button" onClick={onRemove}>
           Remove {name}

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { Venue } from '../../../src/domain/setup/venue.ts';
+import { insertAt, removeAt, replaceAt } from '../../../src/ui/list-edit.ts';
 import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
-import { insertAt, removeAt, replaceAt } from '../list-edit.ts';
 import { PartFrame } from '../part-frame.tsx';
 import { useSetupEdit } from '../setup-edit.ts';
 import type { SetupPart } from '../setup-parts.ts';

@@ -59,14 +59,18 @@ class Snapshot {
   private text(node: Node, { element: parent, preserves }: Open): void {
     const source = this.dom.value(node).slice(0, this.budget.run);
     // Columns set with blanks are columns all the same.
-    const text = preserves ? source.replace(/[ \t]{3,}/g, ' | ') : source.replace(/\s+/g, ' ');
+    const text = preserves
+      ? source.replace(/(:?)[ \t]{3,}/g, (_, colon: string) => (colon === '' ? ' | ' : ': '))
+      : source.replace(/\s+/g, ' ');
     if (parent.tag === 'title' && this.title === '') this.title = cleanLine(text).slice(0, 300);
     if (this.left.text < text.length) {
       this.cut = true;
       return;
     }
     this.left.text -= text.length;
-    parent.children.push({ kind: 'text', text, parent, order: this.order++ });
+    // What is set apart by colour or weight alone has no blank around it, and a VIN is no part of a word.
+    const apart = /^[A-HJ-NPR-Z0-9]{17}$/.test(text.trim()) ? ` ${text} ` : text;
+    parent.children.push({ kind: 'text', text: apart, parent, order: this.order++ });
   }
 
   private element(source: Element, top: Open, open: Open[]): void {

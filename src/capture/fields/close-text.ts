@@ -34,13 +34,13 @@ export function isCountdown(text: string): boolean {
 }
 
 const PHRASE =
-  /^(?:(?:this |the )?(?:bidding|auction|sale|lot|lot \S{1,12}|all lots|everything))\s+(?:on this lot |for this lot |in this sale )?(?:closes?|ends?|will close|will end|closing|ending|is scheduled to (?:close|end)|open until)\s*:?\s*(?:on |at |in )?(.{4,80})$/i;
+  /^(?:(?:this |the )?(?:online |live )?(?:bidding|auction|sale|lot|lot \S{1,12}|all lots|everything))\s+(?:on this lot |for this lot |in this sale )?(?:closes?|ends?|will close|will end|closing|ending|is scheduled to (?:close|end)|open until)\s*:?\s*(?:on |at |in )?(.{4,80})$/i;
 const ENDS_BEFORE = /^(.{4,60}?)\s+(?:closing|close|end|ending)(?: time)?\.?$/i;
 
 /** The time in `Bidding closes Monday, November 30, 8:00 PM Eastern`; null when a line does not say when bidding ends. */
 export function closePhrase(text: string): string | null {
   if (text.length > 300) return null;
-  for (const sentence of text.split(/(?<=[a-z]{2}[.!])\s/i)) {
+  for (const sentence of text.split(/(?<=(?:[\p{L}]{2}|[\d)%])[.!])\s+(?=\p{Lu})|(?<=\p{Ll}{2}[.!])\s/u)) {
     const found = (PHRASE.exec(sentence)?.[1] ?? ENDS_BEFORE.exec(sentence)?.[1])?.replace(/[.!]$/, '');
     if (found !== undefined && (datePart(found) || isCountdown(found)) && (timePart(found) || isCountdown(found)))
       return found;
@@ -68,9 +68,10 @@ export function zoneStatement(lines: readonly Line[]): string {
 }
 
 const ZONE = /\b(?:[ECMPH][SD]?T|AK[SD]T|UTC|GMT|eastern|central|mountain|pacific|arizona)\b|\dZ$|[+-]\d{2}:?\d{2}$/i;
+const ZONE_LETTERS = /\b(?:[A-Z]{1,3}[SD]T|C[ES]T|CEST|MES?Z)\b/;
 
 /** Whether a time says its own zone. */
-export const namesZone = (text: string): boolean => ZONE.test(text);
+export const namesZone = (text: string): boolean => ZONE.test(text) || ZONE_LETTERS.test(text);
 
 const EUROPEAN_DATE = /(?<![\d./-])(\d{1,2})([./-])(\d{1,2})\2(\d{4})(?![\d/-])/;
 // French-language Canada names its zones heure de l'Est, du Centre, des Rocheuses, du Pacifique, normale or avancée.
@@ -97,9 +98,40 @@ export function tidyTime(text: string, language: string): TidyTime {
     const letter = FRENCH_ZONES[zone] ?? zone;
     return `${letter}${season === '' ? '' : season === 'N' ? 'S' : 'D'}T`;
   });
-  const timed = zoned
+  const timed = inEnglish(zoned)
     .replace(/\b(\d{1,2}) ?h ?(\d{2})\b(?! ?m)/, '$1:$2')
     .replace(/(?<=:\d\d) ?(?:Uhr|hrs|horas)\b/i, '')
     .replace(/(\d{4}-\d\d-\d\d),/, '$1');
   return { text: timed, guessed };
+}
+
+const SPANISH_MONTHS: readonly string[] = [
+  'enero',
+  'febrero',
+  'marzo',
+  'abril',
+  'mayo',
+  'junio',
+  'julio',
+  'agosto',
+  'septiembre',
+  'octubre',
+  'noviembre',
+  'diciembre',
+];
+const SPANISH_DATE = new RegExp(String.raw`\b(\d{1,2}) de (${SPANISH_MONTHS.join('|')})(?: del?)? (\d{4})\b`, 'i');
+// How Spanish-language pages in the United States name the zones (common practice, no source).
+const SPANISH_ZONES: Readonly<Record<string, string>> = { este: 'ET', centro: 'CT', montaña: 'MT', pacífico: 'PT' };
+
+/** `28 de noviembre de 2026, 3:00 p. m., hora del centro` as `2026-11-28 3:00 pm CT`. */
+function inEnglish(text: string): string {
+  return text
+    .replace(SPANISH_DATE, (_, day: string, month: string, year: string) => {
+      const at = SPANISH_MONTHS.indexOf(month.toLowerCase()) + 1;
+      return `${year}-${String(at).padStart(2, '0')}-${day.padStart(2, '0')}`;
+    })
+    .replace(/(?<=\d) ?([ap])\. ?m\./i, ' $1m')
+    .replace(/,? ?\bhora (?:del |de la )?(este|centro|montaña|pacífico)(?!\p{L})/iu, (_, zone: string) => {
+      return ` ${SPANISH_ZONES[zone.toLowerCase()] ?? ''}`;
+    });
 }

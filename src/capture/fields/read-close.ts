@@ -117,13 +117,20 @@ class CloseReader {
   }
 
   text(value: string, cited: string, from: ReadFrom, most: Sure): void {
+    // A countdown at nought has run out, or has not begun to run.
+    if (/^\D*(?:0+\D+)*0+\D*$/.test(value)) return;
     const { now, storeZone, venueZone } = this.clock;
     const zones = { now, storeZone, ...(venueZone === undefined ? {} : { venueZone }) };
     const plain = value.replace(/^(?:on|at|by|in|until)\s+/i, '').slice(0, 200);
     const tidy = isCountdown(plain) ? { text: plain, guessed: false } : tidyTime(plain, this.clock.language);
     const bare = tidy.text;
     const whole = this.stated === '' || isCountdown(bare) || namesZone(bare) ? bare : `${bare} ${this.stated}`;
-    const tries = [whole, bare, bare.replace(/\([^()]{0,80}\)/g, ' '), bare.split(/ [|/•·–-] /, 1)[0] ?? ''];
+    const tries = [
+      whole,
+      bare,
+      bare.replace(/\((?![A-Z]{2,5}\))[^()]{0,80}\)/g, ' '),
+      bare.split(/ [|/•·–-] /, 1)[0] ?? '',
+    ];
     for (const one of new Set(tries.map((text) => text.replace(/\s+/g, ' ').trim()))) {
       const read = one === '' ? undefined : readCloseTime(one, zones);
       if (read?.ok !== true) continue;

@@ -11,6 +11,8 @@ export function readLotNumber(pairs: readonly Pair[], into: Candidates): void {
     if (field === null || pair.how === 'trailing' || pair.prose) continue;
     const value = NUMBER.exec(pair.value.replace(/^(?:no|nr|number)\.?\s/i, ''))?.[1]?.replace(/[-/.]+$/, '');
     if (value === undefined || /^\d{1,3}(?:st|nd|rd|th)$/i.test(value)) continue;
+    // "Lot closes28": words that a page has run together with a figure are no number.
+    if (/^\p{Ll}{3,}\d/u.test(value)) continue;
     const sure = pair.how === 'run-on' ? 'likely' : 'certain';
     into.add(field, { value, from: pair.from, text: pairText(pair), sure });
   }

@@ -7,7 +7,7 @@ import { type Pair, pairText } from '../text/pair.ts';
 
 const FIGURE = String.raw`\d{1,3}(?:[,.' ]\d{3}){1,2}(?:\.\d)?|\d{1,7}(?:\.\d)?`;
 const MILES_UNIT = String.raw`mi\b\.?|miles?\b|mls?\b\.?|millas\b|ميل|מייל`;
-const KM_UNIT = String.raw`kms?\b\.?|kilomet(?:er|re)s?\b|kilómetros\b|كم|كيلومتر|ק"מ`;
+const KM_UNIT = String.raw`kms?\b\.?|kilomet(?:er|re)s?\b|kilómetros\b|كم|كيلومتر|ק["״]מ`;
 const READING = new RegExp(
   String.raw`(?<![\d.,$#/-])(${FIGURE})( ?k)? ?(?:actual )?(?:(${MILES_UNIT})|(${KM_UNIT}))(?!/|\s?(?:p\.?h|/h|per)\b)`,
   'giu',
@@ -31,7 +31,8 @@ export function readMiles(
     if (pair.meaning !== 'miles' && pair.meaning !== 'kilometres') continue;
     if (/distance/i.test(pair.label) && NOT_ODOMETER.test(pair.value)) continue;
     const reading = labelled(pair, decimal, metric);
-    if (reading !== null) into.add('miles', { ...reading, from: pair.from, text: pairText(pair) });
+    // A page shows 0 where it does not know, or does not know yet.
+    if (reading !== null && reading.value > 0) into.add('miles', { ...reading, from: pair.from, text: pairText(pair) });
   }
   if (into.of('miles').some((reading) => reading.sure !== 'doubtful')) return;
   for (const line of lines) {

@@ -36,7 +36,8 @@ export function readMoney(sources: MoneySources, into: Candidates): readonly Pag
     if (field === undefined) continue;
     const amount = amountIn(`${pair.value.split('\n', 2).join(' ')} ${currencyIn(pair.after)}`.trim(), decimal);
     if (amount.kind === 'other-currency') foreign = true;
-    if (amount.kind !== 'one') continue;
+    // Nothing is bid yet, or the figure has not arrived: either way no price.
+    if (amount.kind !== 'one' || amount.cents === 0) continue;
     into.add(field, { value: amount.cents, from: pair.from, text: pairText(pair), sure: sureOf(pair, amount.signed) });
   }
   for (const line of lines) readPhrase(line, decimal, into);
@@ -68,7 +69,14 @@ function sureOf(pair: Pair, signed: boolean): Sure {
 }
 
 const PHRASES: readonly { readonly field: MoneyField; readonly pattern: RegExp }[] = [
-  { field: 'nextBid', pattern: new RegExp(`(${AMOUNT}) or (?:more|higher|above|greater)\\b`, 'iu') },
+  // "A wrong letter can cost $1,000 or more" asks for no bid.
+  {
+    field: 'nextBid',
+    pattern: new RegExp(
+      `(?:^|\\b(?:bids?|offers?|enter|place|min(?:imum)?)\\b[^.!?$]{0,30}?)(${AMOUNT}) or (?:more|higher|above|greater)\\b`,
+      'iu',
+    ),
+  },
   { field: 'nextBid', pattern: new RegExp(`\\bnext bid(?: is|:)? (${AMOUNT})`, 'iu') },
   { field: 'nextBid', pattern: new RegExp(`\\bbid (?:at least|a minimum of) (${AMOUNT})`, 'iu') },
   {
@@ -112,7 +120,12 @@ function readPlainPrice({ pairs, decimal }: MoneySources, into: Candidates): voi
   for (const pair of pairs) {
     if (pair.meaning !== 'price' || pair.prose || isOnButton(pair.node)) continue;
     const amount = amountIn(pair.value.split('\n', 1)[0] ?? '', decimal);
-    if (amount.kind !== 'one' || (!amount.signed && pair.how !== 'cell' && pair.how !== 'attribute')) continue;
+    if (
+      amount.kind !== 'one' ||
+      amount.cents === 0 ||
+      (!amount.signed && pair.how !== 'cell' && pair.how !== 'attribute')
+    )
+      continue;
     const isBid = labelKey(pair.label) === 'bid';
     const sure: Sure = isBid || !isAuction ? 'likely' : 'doubtful';
     into.add('priceNow', { value: amount.cents, from: pair.from, text: pairText(pair), sure });

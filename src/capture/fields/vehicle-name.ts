@@ -26,7 +26,11 @@ export function readVehicleName(text: string, newest: number, makes: readonly st
   if (found === null || year > newest || SENTENCE_BEFORE.test(text.slice(0, found.index + 1))) return null;
   const rest = text
     .slice(found.index + found[0].length)
-    .split(/\s[|•·–—-]\s|[|•·(;,\n]| VIN\b| Lot\b| (?:in|with|for|at|by|from|on|near)\b/, 1)[0]
+    // A VIN or an odometer on the same line ends the name.
+    .split(
+      / [A-HJ-NPR-Z0-9]{17}\b| \d{1,3}(?:,\d{3})? ?(?:mi|miles|km)\b|\s[|•·–—-]\s|[|•·(;,\n]| VIN\b| Lot\b| (?:in|with|for|at|by|from|on|near)\b/,
+      1,
+    )[0]
     ?.trim();
   if (rest === undefined || rest === '' || NOT_A_CAR.test(rest)) return null;
   const known = makes.find((make) => rest.toLowerCase().startsWith(`${make.toLowerCase()} `));

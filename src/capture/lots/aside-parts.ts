@@ -1,17 +1,18 @@
-import type { PageElement, PageTree } from '../dom/page-tree.ts';
+import { elementsWithin, type PageElement, type PageTree } from '../dom/page-tree.ts';
 import { type Line, linesOf } from '../text/lines.ts';
 
 // Headings over lots that are not this one.
 const OTHERS =
-  /\b(?:similar|related|recommended|recently viewed|recently sold|sold recently|you (?:may|might) (?:also )?like|more (?:lots|vehicles|trucks|vans|cars|units|like this|from this)|other (?:lots|vehicles|trucks|vans|cars|units)|others? in this sale|also (?:in|at|from) this|next (?:up|lots?|vehicles?)|up next|coming up|running next|also viewed|also bid|suggested|nearby|recent results|past (?:sales|results)|previous (?:sales|results)|your watchlist|you are watching|your bids|featured (?:lots|vehicles|trucks)|sponsored|advertisement|compare with|más (?:lotes|vehículos)|vehículos similares|véhicules semblables|autres véhicules|ähnliche)\b|مركبات مشابهة|رכבים דומים/iu;
+  /\b(?:similar|related|recommended|recently viewed|recently sold|sold recently|you (?:may|might) (?:also )?like|more (?:lots|vehicles|trucks|vans|cars|units|listings|items|like this|from this)|other (?:lots|vehicles|trucks|vans|cars|units|listings|items)|others? in this sale|also (?:in|at|from) this|next (?:up|lots?|vehicles?)|up next|coming up|running next|also viewed|also bid|suggested|nearby|recent results|past (?:sales|results)|previous (?:sales|results)|your watchlist|you are watching|your bids|featured(?: (?:lots|vehicles|units|listings|items|trucks|vans|cars))?|(?:still|also) open(?: for bidding)?|(?:auction|sales?|bid|bidding|offer|price|run|listing) history|history of (?:bids|offers|sales)|earlier (?:sales|runs|bids)|sponsored|advertisement|compare with|más (?:lotes|vehículos)|vehículos similares|véhicules semblables|autres véhicules|ähnliche)\b|مركبات مشابهة|رכבים דומים/iu;
 
 /** The parts of a page that are headed as being about other lots. None of them may speak for the lot of the page. */
 export function asideParts(tree: PageTree): ReadonlySet<PageElement> {
   const parts = new Set<PageElement>();
   const lines = linesOf({ roots: [tree.root], skip: new Set() });
   const first = firstTexts(lines);
+  const main = aroundMainHeadings(tree);
   const headings = lines.filter((line, at) => isHeadingOverOthers(line, lines[at + 1]));
-  for (const line of headings.slice(0, 50)) for (const part of partUnder(line, first)) parts.add(part);
+  for (const line of headings.slice(0, 50)) for (const part of partUnder(line, first, main)) parts.add(part);
   return parts;
 }
 
@@ -23,16 +24,21 @@ function isHeadingOverOthers(line: Line, next: Line | undefined): boolean {
 }
 
 /** What a heading is over: the box it begins, or what follows it up to the next heading of its rank. */
-function partUnder(line: Line, first: ReadonlyMap<PageElement, number>): readonly PageElement[] {
+function partUnder(
+  line: Line,
+  first: ReadonlyMap<PageElement, number>,
+  main: ReadonlySet<PageElement>,
+): readonly PageElement[] {
   let box = line.element;
-  while (box.parent !== null && first.get(box.parent) === line.order) box = box.parent;
-  if (box.parent === null || box.tag === 'body' || holdsMainHeading(box)) return [];
+  // A page may begin with its cars beside; what they and the lot are both in is no part of its own.
+  while (box.parent !== null && !main.has(box.parent) && first.get(box.parent) === line.order) box = box.parent;
+  if (box.parent === null || box.tag === 'body' || main.has(box)) return [];
   const parts = [box];
   if (!isOnlyHeading(box, line)) return parts;
   const siblings = box.parent.children;
   for (const sibling of siblings.slice(siblings.indexOf(box) + 1)) {
     if (sibling.kind === 'text') continue;
-    if (beginsNewPart(sibling, line.heading) || holdsMainHeading(sibling)) break;
+    if (beginsNewPart(sibling, line.heading) || main.has(sibling)) break;
     parts.push(sibling);
   }
   return parts;
@@ -54,8 +60,14 @@ function isOnlyHeading(box: PageElement, line: Line): boolean {
   return lines.reduce((length, one) => length + one.text.length, 0) <= line.text.length + 40;
 }
 
-function holdsMainHeading(box: PageElement): boolean {
-  return box.tag === 'h1' || box.children.some((child) => child.kind === 'element' && holdsMainHeading(child));
+/** The main headings, the page's own among them, and all that they are in. */
+function aroundMainHeadings({ root }: PageTree): ReadonlySet<PageElement> {
+  const around = new Set<PageElement>();
+  for (const element of elementsWithin(root, (inner) => inner.showing === 'hidden')) {
+    if (element.tag !== 'h1') continue;
+    for (let up: PageElement | null = element; up !== null && !around.has(up); up = up.parent) around.add(up);
+  }
+  return around;
 }
 
 function beginsNewPart(sibling: PageElement, level: number): boolean {

@@ -49,10 +49,14 @@ function cardsAmong(parent: PageElement, within: ReadonlyMap<PageElement, readon
   return cards.every(saysMoreThanItsMark) ? cards : [];
 }
 
+const LONGEST_NAME = 60;
+
 /** A line that holds a VIN or a name and nothing else is a fact of some lot, not a lot. */
 function saysMoreThanItsMark(card: LotCard): boolean {
   const said = card.roots.reduce((length, root) => length + cleanLine(textOf(root)).length, 0);
-  return said > Math.max(...card.marks.map((mark) => mark.key.length)) + 12;
+  // A line that holds all there is to say of a lot is its own mark by name; what it says is more than a name.
+  const names = card.marks.filter((mark) => mark.key.length <= LONGEST_NAME);
+  return said > Math.max(0, ...names.map((mark) => mark.key.length)) + 12;
 }
 
 /** The lots of a list are named in the same way: all by VIN, or all by name. */
@@ -70,7 +74,8 @@ function endOfLast(children: readonly PageElement[], from: number, group: readon
   return Math.min(children.length, from + children.indexOf(second) - children.indexOf(first));
 }
 
-function isOneLot(marks: readonly LotMark[]): boolean {
+/** Whether marks can all be of the same lot. */
+export function isOneLot(marks: readonly LotMark[]): boolean {
   const vins = new Set(marks.flatMap((mark) => (mark.kind === 'vin' ? [mark.key] : [])));
   const names = new Set(marks.flatMap((mark) => (mark.kind === 'name' ? [mark.key] : [])));
   return marks.length > 0 && vins.size <= 1 && (vins.size === 1 ? names.size <= 3 : names.size <= 2);

@@ -1,10 +1,10 @@
 import type { DecimalMark } from '../../domain/money/written-number.ts';
+import type { PointedPlace } from '../../domain/setup/site.ts';
 import type { Instant } from '../../domain/time/instant.ts';
 import { wallClock } from '../../domain/time/wall-clock.ts';
 import type { Budget } from '../budget.ts';
 import type { PageTree } from '../dom/page-tree.ts';
 import type { ClockContext } from '../fields/read-close.ts';
-import type { PointedPlace } from '../pointing/pointed-place.ts';
 import type { ReadContext } from '../read-context.ts';
 import { readJsonLd } from '../structured/json-ld.ts';
 import { readMicrodata } from '../structured/microdata.ts';

@@ -1,4 +1,5 @@
 import type { DraftFields, PageNote } from '../draft-lot.ts';
+import { bareVins, labelledVin } from '../fields/find-vins.ts';
 import { readClose } from '../fields/read-close.ts';
 import { readLotNumber } from '../fields/read-lot-number.ts';
 import { readMiles } from '../fields/read-miles.ts';
@@ -13,6 +14,7 @@ import { type Line, linesOf, type Scope } from '../text/lines.ts';
 import type { Pair } from '../text/pair.ts';
 import { pairsOf } from '../text/pairs.ts';
 import { Candidates } from './candidates.ts';
+import { dropWhatIsOver } from './lot-over.ts';
 import { offerPrices, readRecord, siteName } from './page-extras.ts';
 import type { PageFacts } from './page-facts.ts';
 import { readPlaces } from './read-places.ts';
@@ -52,10 +54,17 @@ export function readLot(scope: Scope, extent: 'page' | 'card', { facts, around, 
   readClose({ pairs, lines, scope, markedUp }, facts.clock, into);
   if (extent === 'card') readShared(around, aroundPairs, facts, into);
   readRecord(facts, into);
-  if (extent === 'page') notes.push(...readPlaces(facts, lines, into));
+  const over = dropWhatIsOver(lines, into);
+  if (extent === 'page') notes.push(...over);
+  if (extent === 'page') notes.push(...readPlaces(facts, lines, scope.skip, into));
   if (extent === 'page') siteName(facts, into);
   const lot = into.settle();
-  return { lot, heading: headingOf(lines, facts, extent), isLot: isLot(lot, extent), notes };
+  return {
+    lot,
+    heading: headingOf(lines, facts, extent),
+    isLot: isLot(lot, extent, vehicles, hasVinApart(visible, lines, lot)),
+    notes,
+  };
 }
 
 /** A closing time or a sale that the page states once for all its lots. */
@@ -89,9 +98,20 @@ function headingOf(lines: readonly Line[], facts: PageFacts, extent: 'page' | 'c
   return shorten(heading?.text ?? facts.tree.title, 200);
 }
 
-/** A VIN makes a lot. Without one, a car's name and something that only lots have. */
-function isLot(fields: DraftFields, extent: 'page' | 'card'): boolean {
-  if (fields.vin !== undefined) return true;
+/** Whether the VIN stands by itself somewhere, and not only in running text, which may be about any car. */
+function hasVinApart(pairs: readonly Pair[], lines: readonly Line[], { vin }: DraftFields): boolean {
+  if (vin === undefined || vin.readings.some((reading) => reading.from !== 'page-text')) return vin !== undefined;
+  const saying = lines.filter((line) => bareVins(line.text).length > 0);
+  return (
+    saying.length === 0 ||
+    saying.some((line) => !line.prose) ||
+    pairs.some((pair) => pair.meaning === 'vin' && !pair.prose && labelledVin(pair.value) !== null)
+  );
+}
+
+/** A VIN makes a lot. Without one, a car's name and something that only lots have; that it is marked up as offered is one. */
+function isLot(fields: DraftFields, extent: 'page' | 'card', vehicles: readonly Vehicle[], hasVin: boolean): boolean {
+  if (hasVin) return true;
   if (fields.year === undefined) return false;
   const more = [
     fields.lotNumber,
@@ -102,5 +122,6 @@ function isLot(fields: DraftFields, extent: 'page' | 'card'): boolean {
     fields.close,
     fields.miles,
   ];
-  return more.filter((field) => field !== undefined).length >= (extent === 'card' ? 1 : 2);
+  const offered = vehicles.some(({ offers }) => offers.length > 0) ? 1 : 0;
+  return more.filter((field) => field !== undefined).length + offered >= (extent === 'card' ? 1 : 2);
 }

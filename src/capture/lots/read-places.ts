@@ -1,4 +1,5 @@
-import { textOf } from '../dom/page-tree.ts';
+import type { PointedPlace } from '../../domain/setup/site.ts';
+import { type PageElement, textOf } from '../dom/page-tree.ts';
 import type { DraftFieldName, PageNote } from '../draft-lot.ts';
 import { isCountdown } from '../fields/close-text.ts';
 import { readClose } from '../fields/read-close.ts';
@@ -9,7 +10,6 @@ import { readNames } from '../fields/read-names.ts';
 import { readVins } from '../fields/read-vins.ts';
 import { readWords } from '../fields/read-words.ts';
 import { findPlace } from '../pointing/find-place.ts';
-import type { PointedPlace } from '../pointing/pointed-place.ts';
 import { cleanText } from '../text/clean-text.ts';
 import type { Line, Scope } from '../text/lines.ts';
 import type { Pair } from '../text/pair.ts';
@@ -17,9 +17,14 @@ import { Candidates } from './candidates.ts';
 import type { PageFacts } from './page-facts.ts';
 
 /** Reads what the user pointed at before on this site, and says where that is no longer what it was. */
-export function readPlaces(facts: PageFacts, lines: readonly Line[], into: Candidates): readonly PageNote[] {
+export function readPlaces(
+  facts: PageFacts,
+  lines: readonly Line[],
+  aside: ReadonlySet<PageElement>,
+  into: Candidates,
+): readonly PageNote[] {
   return facts.places.flatMap((place): readonly PageNote[] => {
-    const where = findPlace(facts.tree, place);
+    const where = findPlace(facts.tree, place, aside);
     if (!where.found) return [{ reason: 'place-lost', message: where.message.slice(0, 400) }];
     const value = cleanText(textOf(where.element)).slice(0, 2000);
     const pair: Pair = {

@@ -7,6 +7,7 @@ const KEPT = 6;
  * Weighs all readings of one field.
  * - Readings with the same value support each other: two layers that agree make a likely value certain.
  * - What the user pointed at comes before anything else.
+ * - What only markup says does not stand against visible text that differs: it is often older than the page.
  * - A clearly better supported value is taken, and the rest listed behind it; if the rest was likely too, it is no longer
  *   certain. Equally good values that differ leave the field unsettled.
  */
@@ -25,7 +26,9 @@ export function settleReadings<Value>(
     .sort((a, b) => b.rank - a.rank || a.at - b.at);
   const [first, second] = ranked;
   if (first === undefined) return undefined;
-  const settled = second === undefined || first.rank > second.rank;
+  const contradicted =
+    isOnlyMarkup(first.group) && ranked.some(({ group, rank }) => isSeen(group) && rank >= RANK.likely);
+  const settled = second === undefined || (first.rank > second.rank && !contradicted);
   const shaken = settled && second !== undefined && second.rank >= RANK.likely && first.rank <= RANK.certain;
   return {
     settled,
@@ -58,6 +61,9 @@ function join<Value>(group: Group<Value>, reading: Reading<Value>): void {
     group.best = reading;
   }
 }
+
+const isOnlyMarkup = <Value>({ layers }: Group<Value>): boolean => layers.size === 1 && layers.has('structured-data');
+const isSeen = <Value>({ layers }: Group<Value>): boolean => layers.has('page-text');
 
 /** Of two tellings of the same words, the one that says more. */
 function isFuller<Value>(reading: Reading<Value>, than: Reading<Value>): boolean {

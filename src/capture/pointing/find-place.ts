@@ -1,7 +1,8 @@
-import { attributeOf, elementsWithin, type PageElement, type PageTree } from '../dom/page-tree.ts';
+import type { PointedPlace } from '../../domain/setup/site.ts';
+import { attributeOf, elementsWithin, type PageElement, type PageTree, textOf } from '../dom/page-tree.ts';
+import { cleanLine } from '../text/clean-text.ts';
 import { anchorKey, labelBeside } from './anchor.ts';
 import { atPath } from './element-path.ts';
-import type { PointedPlace } from './pointed-place.ts';
 
 export type PlaceFound =
   | { readonly found: true; readonly element: PageElement }
@@ -10,26 +11,27 @@ export type PlaceFound =
 const MOST_SEARCHED = 20_000;
 
 /**
- * Finds a remembered place again. An element counts only while the text beside it is what it was; ways that lead to two
- * such elements with different texts find nothing. Nothing is guessed.
+ * Finds a remembered place again. An element counts only while the text beside it is what it was. Where several on the
+ * page are called so and say different things, only an id or attribute that one of them alone has can tell them apart;
+ * that one stands where the other stood can't. Nothing is guessed.
+ * @param aside parts of the page that are about other lots
  */
-export function findPlace(tree: PageTree, place: PointedPlace): PlaceFound {
-  const shown = elementsWithin(tree.root, (element) => element.showing === 'hidden').filter(
+export function findPlace(tree: PageTree, place: PointedPlace, aside: ReadonlySet<PageElement>): PlaceFound {
+  const shown = elementsWithin(tree.root, (element) => element.showing === 'hidden' || aside.has(element)).filter(
     (element) => element.showing === 'shown' && element.tag === place.tag,
   );
-  const byId = place.id === undefined ? [] : shown.filter((element) => attributeOf(element, 'id') === place.id);
-  const { attribute } = place;
-  const byAttribute =
-    attribute === undefined ? [] : shown.filter((element) => attributeOf(element, attribute.name) === attribute.value);
-  const byPath = atPath(tree.root, place.path).filter((element) => element.showing === 'shown');
-  const reached = [byId, byAttribute, byPath].flatMap((matches) => (matches.length === 1 ? matches : []));
-  const right = new Set(reached.filter((element) => anchorKey(labelBeside(element)) === place.anchor));
-  const byLabel =
-    right.size > 0
-      ? []
-      : shown.slice(0, MOST_SEARCHED).filter((element) => anchorKey(labelBeside(element)) === place.anchor);
-  const [first, second] = [...right, ...byLabel];
-  if (first !== undefined && second === undefined) return { found: true, element: first };
+  const { id, attribute } = place;
+  const byName = [
+    id === undefined ? [] : shown.filter((element) => attributeOf(element, 'id') === id),
+    attribute === undefined ? [] : shown.filter((element) => attributeOf(element, attribute.name) === attribute.value),
+  ].flatMap((matches) => (matches.length === 1 ? matches : []));
+  const isRight = (element: PageElement) => anchorKey(labelBeside(element)) === place.anchor;
+  const named = byName.filter(isRight);
+  const right = named.length > 0 ? named : shown.slice(0, MOST_SEARCHED).filter(isRight);
+  const [first] = right;
+  const said = new Set(right.map((element) => cleanLine(textOf(element))));
+  if (first !== undefined && said.size === 1) return { found: true, element: first };
+  const reached = [...byName, ...atPath(tree.root, place.path).filter((element) => element.showing === 'shown')];
   return { found: false, message: lostMessage(place, reached, first !== undefined) };
 }
 

@@ -3,7 +3,7 @@ import { type CellTexts, VALUE_LENGTH } from './cell-texts.ts';
 import { cleanLine } from './clean-text.ts';
 import { type Meaning, meaningOf } from './labels.ts';
 import type { Pair } from './pair.ts';
-import { columnHeads } from './table-heads.ts';
+import { columnHeads, isRow } from './table-heads.ts';
 import { fitsMeaning, namesItself } from './value-shape.ts';
 
 /** Tables made for narrow screens repeat the column's head in an attribute of each cell. */
@@ -21,7 +21,7 @@ export function attributePairs(element: PageElement, texts: CellTexts): readonly
 
 /** Labels and values that stand side by side, or one over the other, as parts of the same element. */
 export function cellPairs(element: PageElement, texts: CellTexts): readonly Pair[] {
-  if (element.tag === 'tr') {
+  if (isRow(element)) {
     const heads = columnHeads(element, texts);
     if (heads === 'is-head') return [];
     if (heads !== null) return heads;
@@ -43,7 +43,7 @@ export function cellPairs(element: PageElement, texts: CellTexts): readonly Pair
     }
     if (next === undefined || meanings[at + 1] !== undefined || namesItself(texts.shown(next))) return;
     // Two values for one label in a row of a table: which of them is ours can't be told.
-    if (element.tag === 'tr' && after !== undefined && meanings[at + 2] === undefined) return;
+    if (isRow(element) && after !== undefined && meanings[at + 2] === undefined) return;
     pairs.push(...pairOf(meaning, cell, cells.slice(at + 1, at + 4), 'cell', texts));
   });
   return pairs;

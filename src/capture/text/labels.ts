@@ -24,7 +24,7 @@ const WORDS: Readonly<Record<Meaning, string>> = {
   model: `model; vehicle model; model name; modelo; modèle; modell; الطراز; דגם`,
   trim: `trim; trim level; trim package; version; versión; finition; ausstattung; series`,
   miles: `odometer; odometer reading; odo; mileage; miles; mi; actual miles; miles shown; odometer (miles); odometer (mi);
-    mileage (mi); mileage (miles); miles on odometer; vehicle mileage; current mileage; odometer miles; distance driven;
+    mileage (mi); mileage (miles); mileage shown; odometer reads; odometer shows; miles on odometer; vehicle mileage; current mileage; odometer miles; distance driven;
     odómetro; millaje; millas; compteur; odomètre; عداد المسافة;
     المسافة المقطوعة; מד אוץ`,
   kilometres: `kilometres; kilometers; km; kms; odometer (km); odometer (kilometres); odometer (kilometers); mileage (km);
@@ -37,12 +37,13 @@ const WORDS: Readonly<Record<Meaning, string>> = {
   sale: `sale; sale name; auction; auction name; event; event name; sale event; subasta; vente; auktion`,
   seller: `seller; seller name; sold by; consignor; consigned by; offered by; seller / consignor; vendor; vendedor; vendeur;
     verkäufer; البائع; מוכר`,
-  location: `location; loc; vehicle location; located at; located in; location of vehicle; lot location; pickup location;
+  location: `location; loc; vehicle location; located; located at; located in; location of vehicle; lot location; pickup location;
     pick-up location; pick up location; yard; site; facility; city/state; city, state; where; ubicación; lugar; lieu;
     emplacement; standort; الموقع; מיקום`,
   'closes-at': `closes; closes at; closes on; close; closing; closing at; closing time; close time; close date; closing date;
     closing date/time; closing date & time; lot closes; lot closes at; lot closes on; lot closing time; ends; ends at;
     ends on; ending; end time; end date; end date/time; end; bidding ends; bidding ends at; bidding ends on;
+    bids close; bids close at; bids close on; bids end; bids due; bids due by; bidding finishes; finishes;
     bidding closes; bidding closes at; bidding closes on; bidding close; bidding end; bidding until; open until;
     auction ends; auction ends at; auction ends on; auction end; auction end time; auction end date; auction closes;
     auction closes at; auction close; sale ends; sale ends at; sale closes; sale closes at; sale end; lot ends; lot ends at;
@@ -55,7 +56,7 @@ const WORDS: Readonly<Record<Meaning, string>> = {
     se termine dans; restzeit; verbleibend; endet in; الوقت المتبقي; זמן שנותר`,
   priceNow: `current bid; current high bid; current highest bid; current price; current bid price; current bid amount;
     high bid; highest bid; high bid now; bid now; leading bid; top bid; standing bid; price now; present bid; latest bid;
-    last bid; live bid; current offer; highest offer; bid stands at; now at; current; oferta actual; puja actual;
+    last bid; live bid; current offer; highest offer; bid stands at; bid now stands at; winning bid so far; now at; current; oferta actual; puja actual;
     precio actual; oferta más alta; enchère actuelle; mise actuelle; offre actuelle; prix actuel; plus haute enchère;
     aktuelles gebot; höchstgebot; aktueller preis; السعر الحالي; المزايدة الحالية; أعلى مزايدة; הצעה נוכחית; מחיר נוכחי`,
   price: `price; bid; asking price; list price; precio; prix; preis; السعر; מחיר`,
@@ -63,11 +64,11 @@ const WORDS: Readonly<Record<Meaning, string>> = {
     asking bid; asking; ask; next ask; bid at least; you need to bid; siguiente oferta; próxima puja; prochaine enchère;
     enchère suivante; prochaine mise; nächstes gebot; المزايدة التالية`,
   increment: `increment; bid increment; bidding increment; minimum increment; min increment; min. increment; bid increments;
-    step; bid step; price step; bid steps; raise by; incremento; incremento mínimo; palier; palier d'enchère; schritt;
+    step; bid step; price step; bid steps; raise by; minimum raise; min raise; incremento; incremento mínimo; palier; palier d'enchère; schritt;
     gebotsschritt; erhöhungsschritt; الحد الأدنى للزيادة; מדרגת הצעה`,
   buyNow: `buy now; buy-now; buy it now; buy now price; buy-now price; buy it now price; buyout; buyout price;
     instant purchase; instant purchase price; fixed price; take it now; purchase now; purchase now price;
-    comprar ahora; compra inmediata; achat immédiat; sofortkauf; sofortpreis; اشتر الآن; קנה עכשיו`,
+    comprar ahora; cómprelo ya; cómpralo ya; compra inmediata; achat immédiat; sofortkauf; sofortpreis; اشتر الآن; קנה עכשיו`,
   title: `title; title status; title brand; title brands; title type; title / brand; title state & type; title document;
     title info; title information; title history; ownership document; type of title; título; titre; fahrzeugbrief`,
   condition: `condition; condition notes; condition summary; condition report; condition details; condition comments;

@@ -18,6 +18,9 @@ export function pairsOf(scope: Scope, lines: readonly Line[]): readonly Pair[] {
   return pairs;
 }
 
+// A dash after nothing but a label is as good as a colon.
+const DASHED = /^([^|•·:–—]{2,60}) [–—] (?=\S)/u;
+
 const BETWEEN = /\s[|•·–—]\s|[|•·]|;(?=\s*[\p{L} ]{2,30}:)|\t/u;
 
 /** Labels within one line: `Lot: 12 | Odometer: 45,210 mi`, `Current bid $12,500`, `$12,500 high bid`. */
@@ -25,7 +28,9 @@ function linePairs(line: Line): readonly Pair[] {
   if (line.text.length > 1000) return [];
   const node = line.element;
   const pairs: Pair[] = [];
-  for (const part of line.text.split(BETWEEN).slice(0, 40)) {
+  const dashed = DASHED.exec(line.text)?.[1];
+  const whole = dashed !== undefined && meaningOf(dashed) !== undefined ? line.text.replace(/ [–—] /, ': ') : line.text;
+  for (const part of whole.split(BETWEEN).slice(0, 40)) {
     const text = part.trim();
     const colon = text.indexOf(':');
     const named = colon > 0 && colon <= LABEL_LENGTH ? meaningOf(text.slice(0, colon)) : undefined;
@@ -33,10 +38,18 @@ function linePairs(line: Line): readonly Pair[] {
     if (named !== undefined && value !== '' && !/^\d\d\b/.test(text.slice(colon + 1))) {
       const label = text.slice(0, colon);
       pairs.push({ meaning: named, label, value, after: '', node, how: 'colon', prose: line.prose, from: 'page-text' });
-    } else pairs.push(...runOnPairs(text, line));
+    } else if (!bringsItsOwnLabel(text, colon)) pairs.push(...runOnPairs(text, line));
   }
   return pairs;
 }
+
+/** `Highest bid last week on this model: $19,000` is not about the highest bid; `Highest bid so far: $3,900` is. */
+function bringsItsOwnLabel(text: string, colon: number): boolean {
+  if (colon <= 0 || colon > LABEL_LENGTH || !/\p{L}['’)]?$/u.test(text.slice(0, colon))) return false;
+  return text.slice(0, colon).split(' ').length > MOST_LABEL_WORDS;
+}
+
+const MOST_LABEL_WORDS = 5;
 
 const RUN_ON_WORDS = 6;
 

@@ -31,11 +31,11 @@ export function columnHeads(row: PageElement, texts: Texts): readonly Pair[] | '
 function headRow(row: PageElement, texts: Texts): PageElement | null {
   const group = row.parent;
   if (group === null) return null;
-  const table = group.tag === 'table' ? group : group.parent;
-  const groups = table?.tag === 'table' ? [table, ...table.children] : [group];
+  const table = isTable(group) ? group : group.parent;
+  const groups = table !== null && isTable(table) ? [table, ...table.children] : [group];
   for (const part of groups) {
     if (part.kind !== 'element') continue;
-    const first = part.children.find((child): child is PageElement => child.kind === 'element' && child.tag === 'tr');
+    const first = part.children.find((child): child is PageElement => child.kind === 'element' && isRow(child));
     if (first !== undefined && isHeadRow(first, texts)) return first;
   }
   return null;
@@ -47,15 +47,26 @@ function isHeadRow(row: PageElement, texts: Texts): boolean {
   if (cells.length < 2) return false;
   const meanings = cells.map((cell): Meaning | undefined => meaningOf(texts.label(cell)));
   const known = meanings.filter((meaning) => meaning !== undefined).length;
-  if (known >= 1 && cells.every((cell) => cell.tag === 'th')) return true;
+  if (known >= 1 && cells.every((cell) => cell.tag === 'th' || roleOf(cell) === 'columnheader')) return true;
   const side = meanings.some((meaning, at) => meaning !== undefined && meanings[at + 1] !== undefined);
   return known >= 3 && side;
 }
 
 const cellsOf = (row: PageElement): readonly PageElement[] =>
-  row.children.filter(
-    (cell): cell is PageElement => cell.kind === 'element' && (cell.tag === 'td' || cell.tag === 'th'),
-  );
+  row.children.filter((cell): cell is PageElement => cell.kind === 'element' && isCell(cell));
+
+const roleOf = (element: PageElement): string => attributeOf(element, 'role');
+
+const isTable = (element: PageElement): boolean => element.tag === 'table' || TABLES.has(roleOf(element));
+
+/** Rows of a table, or of what its page says is one (WAI-ARIA `table`, `grid`, `treegrid`). */
+export const isRow = (element: PageElement): boolean => element.tag === 'tr' || roleOf(element) === 'row';
+
+const isCell = (element: PageElement): boolean =>
+  element.tag === 'td' || element.tag === 'th' || CELLS.has(roleOf(element));
+
+const TABLES: ReadonlySet<string> = new Set(['table', 'grid', 'treegrid']);
+const CELLS: ReadonlySet<string> = new Set(['cell', 'gridcell', 'columnheader', 'rowheader']);
 
 function* columnsOf(row: PageElement): Generator<readonly [number, PageElement]> {
   let at = 0;

@@ -1,122 +1,129 @@
+import { closeTogether } from '../rush/collisions.ts';
+import type { RushCalendar } from '../rush/rush-bands.ts';
 import type { AlertRules } from '../setup/alert-rules.ts';
 import { type Instant, instant } from '../time/instant.ts';
+import type { Zone } from '../time/zone.ts';
+import type { Alert, AlertPlan } from './alert.ts';
+import type { AlertLot } from './alert-lot.ts';
+import type { Deadline } from './deadline.ts';
+import { planDeadlines } from './deadline-calls.ts';
+import { callsOfLot, type LotCall } from './lot-calls.ts';
+import { roundUps } from './round-ups.ts';
+import { type DueCall, type Saying, sayMany, sayOne, sayTogether } from './say-lots.ts';
+import { sayRoundUp } from './say-round-up.ts';
 
-/** What an alert needs to know of a lot. */
-export interface AlertLot {
-  readonly id: string;
-  readonly close: Instant;
-  /** The car, as a person calls it. */
-  readonly name: string;
-  /** The price at which to stop, in words; or that there is none. */
-  readonly stop: string;
-  /** The close on the store's clock. */
-  readonly closeWords: string;
-  readonly placed: boolean;
-}
-
-export interface Alert {
-  /** Stable: showing it again replaces it. */
-  readonly id: string;
-  /** Everything this alert says; recorded once it was shown. */
-  readonly keys: readonly string[];
-  readonly title: string;
-  readonly body: string;
-  readonly loudness: 'loud' | 'quiet';
-}
-
-export interface AlertPlan {
-  /** To be said now, the most urgent first. */
-  readonly due: readonly Alert[];
-  /** When to look again; null when nothing is ahead. */
-  readonly next: Instant | null;
-}
-
-interface Call {
-  readonly lot: AlertLot;
-  readonly key: string;
-  readonly dueAt: number;
+export interface PlanInput {
+  readonly lots: readonly AlertLot[];
+  readonly deadlines: readonly Deadline[];
+  readonly rules: AlertRules;
+  /** The busy hours in store time. */
+  readonly calendar: RushCalendar;
+  /** The store's. */
+  readonly zone: Zone;
+  /** To whom lots were handed over before, the last one first. */
+  readonly people: readonly string[];
+  readonly shownKeys: { has(key: string): boolean };
+  readonly now: Instant;
 }
 
 const MINUTE = 60_000;
-/** A call that comes this much after its time says so. */
-const LATE = 2 * MINUTE;
-/** More calls than this at once become one notice: a flood is read by nobody. */
+/** More notices about lots than this at once become one: a flood is read by nobody. */
 const MOST_AT_ONCE = 3;
-const NAMED = 6;
 
 /**
- * The calls before each close. What is due is said now, however late; of several leads that have passed for one lot only
- * the last is said, and a close that passed without any call is said as missed. A key says lot, lead and close, so that
- * nothing is said twice, and a close that moves is called anew.
+ * The ladder: the evening before a busy day, before the rush, before each close, after it, and deadlines. What is due is
+ * said now, however late; of several calls of one lot that have passed only the last is said, and a close that passed
+ * without any is said as missed. Nothing is said twice, because a key says what it is about, its step and its close.
  */
-export function planAlerts(input: {
-  readonly lots: readonly AlertLot[];
-  readonly rules: Pick<AlertRules, 'leadMinutes' | 'placedLeadMinutes'>;
-  readonly shownKeys: ReadonlySet<string>;
-  readonly now: Instant;
-}): AlertPlan {
-  const { lots, rules, shownKeys, now } = input;
-  const due: Call[] = [];
-  const passed: string[] = [];
-  let next = Number.POSITIVE_INFINITY;
-  for (const lot of lots) {
-    const leads = lot.placed ? rules.placedLeadMinutes : rules.leadMinutes;
-    const calls = leads.map(
-      (lead): Call => ({ lot, key: `${lot.id} ${lead} ${lot.close}`, dueAt: lot.close - lead * MINUTE }),
-    );
-    const ready = calls.filter((call) => call.dueAt <= now);
-    for (const call of calls) if (call.dueAt > now) next = Math.min(next, call.dueAt);
-    const last = ready.at(-1);
-    if (last === undefined || shownKeys.has(last.key)) continue;
-    due.push(last);
-    for (const call of ready) if (call !== last && !shownKeys.has(call.key)) passed.push(call.key);
-  }
-  const alerts = due.length > MOST_AT_ONCE ? [together(due, now)] : due.map((call) => alone(call, now));
-  const [first, ...others] = [...alerts].sort((a, b) =>
-    a.loudness === b.loudness ? 0 : a.loudness === 'loud' ? -1 : 1,
+export function planAlerts(input: PlanInput): AlertPlan {
+  const { lots, rules, calendar, zone, people, shownKeys, now } = input;
+  const saying: Saying = { zone, now, people };
+  const { due, next: nextCall } = dueCalls(input);
+  const deadlines = planDeadlines(input.deadlines, shownKeys, now);
+  const rounds = roundUps(lots, { rules, calendar, zone }).filter(
+    ({ key, staleAt }) => staleAt > now && !shownKeys.has(key),
   );
+  const alerts: Alert[] = [
+    ...sayLots(due, lots, rules.reactionMinutes, saying),
+    ...rounds.filter(({ dueAt }) => dueAt <= now).map((round) => sayRoundUp(round, zone, now)),
+    ...deadlines.due,
+  ];
+  const next = Math.min(nextCall, deadlines.next, ...rounds.map(({ dueAt }) => dueAt).filter((dueAt) => dueAt > now));
   return {
-    // Calls that a later one made needless are recorded with it.
-    due: first === undefined ? [] : [{ ...first, keys: [...first.keys, ...passed] }, ...others],
+    due: alerts.sort((a, b) => a.rank[0] - b.rank[0] || a.rank[1] - b.rank[1]),
     next: Number.isFinite(next) ? instant(next) : null,
   };
 }
 
-function alone({ lot, key, dueAt }: Call, now: Instant): Alert {
-  const left = lot.close - now;
-  const late = now - dueAt > LATE ? `Late by ${minutes(now - dueAt)}: ` : '';
-  const title =
-    left > 0 ? `${late}${lot.name} closes in ${minutes(left)}` : `${late}${lot.name} closed ${minutes(-left)} ago`;
-  const body =
-    left > 0
-      ? `${lot.stop} Closes ${lot.closeWords}. ${lot.placed ? 'A proxy is placed.' : 'No proxy is placed yet.'}`
-      : `Nobody was told in time. ${lot.stop} Look up how it ended.`;
-  return { id: `close ${lot.id}`, keys: [key], title, body, loudness: lot.placed ? 'quiet' : 'loud' };
+function dueCalls({ lots, rules, shownKeys, now }: PlanInput): { due: readonly DueCall[]; next: number } {
+  const due: DueCall[] = [];
+  const ahead: LotCall[] = [];
+  for (const lot of lots) {
+    const calls = callsOfLot(lot, rules);
+    const ready = calls.filter(({ dueAt }) => dueAt <= now);
+    for (const call of calls) if (call.dueAt > now && !shownKeys.has(call.key)) ahead.push(call);
+    const last = ready.at(-1);
+    if (last === undefined || shownKeys.has(last.key)) continue;
+    const before = ready.slice(0, -1);
+    due.push({
+      ...last,
+      passed: before.filter(({ key }) => !shownKeys.has(key)).map(({ key }) => key),
+      told: before.some(({ key, step }) => step !== 'after' && shownKeys.has(key)),
+    });
+  }
+  const pulled = pullForward(due, ahead, lots, rules.reactionMinutes, now);
+  const taken = new Set(pulled.map(({ key }) => key));
+  const next = ahead.reduce(
+    (soonest, { key, dueAt }) => (taken.has(key) ? soonest : Math.min(soonest, dueAt)),
+    Number.POSITIVE_INFINITY,
+  );
+  return { due: [...due, ...pulled], next };
 }
 
-function together(calls: readonly Call[], now: Instant): Alert {
-  const soonest = [...calls].sort((a, b) => a.lot.close - b.lot.close);
-  const open = soonest.filter(({ lot }) => lot.close > now);
-  const bare = open.filter(({ lot }) => !lot.placed).length;
-  const closed = soonest.length - open.length;
-  const title = [
-    open.length > 0 && `${open.length} lots close soon, ${bare} without a proxy`,
-    closed > 0 && `${closed} closed without a call in time`,
-  ]
-    .filter(Boolean)
-    .join('; ');
-  const named = [...open, ...soonest.filter(({ lot }) => lot.close <= now)].slice(0, NAMED);
-  const rest = soonest.length - named.length;
-  const body = [
-    ...named.map(({ lot }) => `${lot.closeWords} ${lot.name}`),
-    ...(rest > 0 ? [`and ${rest} more`] : []),
-  ].join('\n');
-  return { id: 'closings', keys: soonest.map(({ key }) => key), title, body, loudness: bare > 0 ? 'loud' : 'quiet' };
+/** Calls that would follow within the reaction time, for lots that collide with one that is due: one call names them all. */
+function pullForward(
+  due: readonly DueCall[],
+  ahead: readonly LotCall[],
+  lots: readonly AlertLot[],
+  reactionMinutes: number,
+  now: number,
+): DueCall[] {
+  const open = due.filter(({ lot }) => lot.close > now);
+  const soon = ahead.filter(({ step, dueAt }) => step === 'before' && dueAt <= now + reactionMinutes * MINUTE);
+  if (open.length === 0 || soon.length === 0) return [];
+  const groupOf = groups(lots, reactionMinutes, now);
+  const begun = new Set(open.map(({ lot }) => groupOf.get(lot.id)));
+  const said = new Set(due.map(({ lot }) => lot.id));
+  const pulled: DueCall[] = [];
+  for (const call of soon) {
+    if (said.has(call.lot.id) || !begun.has(groupOf.get(call.lot.id))) continue;
+    said.add(call.lot.id);
+    pulled.push({ ...call, passed: [], told: false });
+  }
+  return pulled;
 }
 
-function minutes(ms: number): string {
-  const whole = Math.max(1, Math.round(ms / MINUTE));
-  if (whole < 60) return `${whole} min`;
-  const hours = Math.floor(whole / 60);
-  return whole % 60 === 0 ? `${hours} h` : `${hours} h ${whole % 60} min`;
+function sayLots(due: readonly DueCall[], lots: readonly AlertLot[], reactionMinutes: number, saying: Saying): Alert[] {
+  if (due.length === 0) return [];
+  const groupOf = groups(lots, reactionMinutes, saying.now);
+  const together = new Map<unknown, DueCall[]>();
+  for (const call of due) {
+    const group = call.lot.close > saying.now ? groupOf.get(call.lot.id) : call;
+    const calls = together.get(group);
+    if (calls === undefined) together.set(group, [call]);
+    else calls.push(call);
+  }
+  if (together.size > MOST_AT_ONCE) return [sayMany(due, saying)];
+  return [...together.values()].map((calls) => {
+    const [only] = calls;
+    if (calls.length > 1 || only === undefined) return sayTogether(calls, saying);
+    const group = groupOf.get(only.lot.id);
+    return sayOne(only, only.lot.close > saying.now ? (group?.length ?? 1) - 1 : 0, saying);
+  });
+}
+
+/** The lots that are still open by the group that they collide in. */
+function groups(lots: readonly AlertLot[], reactionMinutes: number, now: number) {
+  const open = lots.filter(({ close, ended }) => close > now && !ended);
+  return new Map(closeTogether(open, reactionMinutes).flatMap((group) => group.map((lot) => [lot.id, group] as const)));
 }

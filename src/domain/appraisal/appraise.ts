@@ -4,6 +4,7 @@ import type { CostLine, Deal } from '../bid/deal.ts';
 import type { StockCar } from '../carrying/days-to-sell.ts';
 import { holdFactors } from '../carrying/hold-factors.ts';
 import { type HoldSpreads, holdSpreads } from '../carrying/hold-spreads.ts';
+import { stockOf } from '../carrying/stock-record.ts';
 import { claimedMiles } from '../claims/claimed-miles.ts';
 import { type Contradiction, contradictionsOf, type Sighting } from '../claims/contradictions.ts';
 import { chanceFalse, doubtLines } from '../claims/doubt-lines.ts';
@@ -50,7 +51,7 @@ export function appraise(facts: LotFacts, setup: Setup, context: AppraisalContex
   return {
     ...appraiseMoney(facts, setup, context.history),
     checks: nextChecks(facts.claims ?? [], doubt),
-    contradictions: contradictionsIn(facts, setup, context),
+    contradictions: listingContradictions(facts, setup, context),
   };
 }
 
@@ -58,7 +59,7 @@ export function appraise(facts: LotFacts, setup: Setup, context: AppraisalContex
 export function appraiseMoney(
   facts: LotFacts,
   setup: Setup,
-  history: readonly StockCar[] = [],
+  history: readonly StockCar[] = stockOf(setup),
   spreadOf: HoldSpreads = holdSpreads(setup.carrying, history),
 ): MoneyAppraisal {
   const settings = setup.estimation ?? DEFAULT_ESTIMATION;
@@ -109,7 +110,8 @@ function uncertainCosts({ recon = [], claims = [] }: LotFacts, doubt: Doubt): re
   ].filter(({ low, high, chance }) => chance > 0 && (low < high || (chance < 1 && high > 0)));
 }
 
-function contradictionsIn(
+/** What of a listing cannot all be right: against its VIN, itself and other sources for the same car. */
+export function listingContradictions(
   facts: LotFacts,
   { titles }: Setup,
   { now, earlier = [] }: AppraisalContext,

@@ -1,6 +1,7 @@
 import { editionAt } from '../fees/edition-at.ts';
 import type { Charge, FeeTable } from '../fees/fee-schedule.ts';
 import type { LotFacts } from '../lot/lot.ts';
+import { type UnreadCell, unreadSentence } from '../lot/unread-cell.ts';
 import { ZERO } from '../money/cents.ts';
 import { factor, PPM, ppm } from '../money/rate.ts';
 import { type Outcome, ok, type Refusal } from '../outcome.ts';
@@ -16,12 +17,15 @@ import type { PricingContext } from './pricing-context.ts';
 export interface DealProblem extends Refusal {
   readonly reason:
     | 'no-retail'
+    | 'unread-cell'
     | 'no-venue'
     | 'unknown-venue'
     | 'unknown-title'
     | 'unknown-fees'
     | 'no-edition'
     | 'needs-date';
+  /** The fact that it is about, where there is one to be settled. */
+  readonly field?: UnreadCell['field'];
 }
 
 /** Why a lot has no deal: everything that is missing at once, so that it can be put right in one go. */
@@ -43,6 +47,8 @@ export function dealOf(
   const problems: DealProblem[] = [];
   const retail = retailOf(facts, appraisal);
   if (retail === undefined) problems.push(NO_RETAIL);
+  for (const cell of facts.unread ?? [])
+    problems.push({ reason: 'unread-cell', message: unreadSentence(cell), field: cell.field });
   const title = titleOf(facts, context, problems);
   const venue = venueOf(facts, context, problems);
   const bill = venue && billOf(facts, venue, context, problems);

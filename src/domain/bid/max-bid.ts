@@ -8,7 +8,7 @@ import { nextPrice, type PriceGrid, priceGrid } from './price-grid.ts';
 import { type DealTotals, dealTotals, type ProfitRuleKey, sumsAt } from './price-sums.ts';
 
 /** What stops the price from going one step higher. */
-export type LimitedBy = ProfitRuleKey | 'loss-chance' | 'nothing-pays';
+export type LimitedBy = ProfitRuleKey | 'loss-chance' | 'sealed' | 'nothing-pays';
 
 /** What a max bid is asked with beyond the deal itself. */
 export interface MaxBidOptions {

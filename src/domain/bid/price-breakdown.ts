@@ -15,7 +15,10 @@ export type LineGroup =
   | 'holding'
   | 'undone'
   | 'required-profit'
-  | 'slack';
+  | 'slack'
+  | 'ceiling'
+  | 'risk-cap'
+  | 'sealed';
 
 export interface Line {
   /** Unique within a breakdown and the same at every price. */

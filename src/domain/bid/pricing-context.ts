@@ -1,6 +1,7 @@
 import type { StockCar } from '../carrying/days-to-sell.ts';
 import { type HoldFactors, holdFactors } from '../carrying/hold-factors.ts';
 import { type HoldSpreads, holdSpreads } from '../carrying/hold-spreads.ts';
+import { stockOf } from '../carrying/stock-record.ts';
 import type { FeeSchedule } from '../fees/fee-schedule.ts';
 import type { LotFacts } from '../lot/lot.ts';
 import type { TitleBrand } from '../setup/money-rules.ts';
@@ -22,13 +23,13 @@ export interface PricingContext {
 }
 
 export interface PricingOptions {
-  /** The dealer's own cars, from which days to sell are learned. */
+  /** The dealer's own cars, from which days to sell are learned; those of the setup when left out. */
   readonly history?: readonly StockCar[];
   /** Takes the place of the factors that the setup and the history give. */
   readonly hold?: (funding: Funding['kind']) => HoldFactors;
 }
 
-export function pricingContext(setup: Setup, { history = [], hold }: PricingOptions = {}): PricingContext {
+export function pricingContext(setup: Setup, { history = stockOf(setup), hold }: PricingOptions = {}): PricingContext {
   const venueById = new Map(setup.venues.map((venue) => [venue.id, venue]));
   const venueByName = new Map(setup.venues.map((venue) => [venue.name.trim().toLowerCase(), venue]));
   return {

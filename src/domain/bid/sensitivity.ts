@@ -1,5 +1,4 @@
 import { type Cents, cents, LARGEST_CENTS } from '../money/cents.ts';
-import type { Accepts } from './accepted-intervals.ts';
 import type { CostLine, Deal } from './deal.ts';
 import { maxBidOnly } from './max-bid.ts';
 
@@ -45,19 +44,18 @@ const HUNDRED_DOLLARS = cents(10_000);
 /**
  * How much each input matters: the max bid with the input moved up and down, and to the ends of its own range; largest
  * effect first. Each answer is a whole new search, because steps and fee jumps make a slope meaningless.
- * @param riskCapOf the second rule of a changed deal, where there is one
+ * @param stopOf the price to stop at for a changed deal
  * @param by how far to move
  */
 export function sensitivityOf(
   deal: Deal,
-  riskCapOf: (deal: Deal) => Accepts | undefined = () => undefined,
+  stopOf: (deal: Deal) => Cents | null = maxBidOnly,
   by: Cents = HUNDRED_DOLLARS,
 ): readonly Sensitivity[] {
-  const most = (of: Deal) => maxBidOnly(of, { riskCap: riskCapOf(of) });
-  const now = most(deal);
+  const now = stopOf(deal);
   const moved = (input: InputKey, amount: number, asked: number): Move => {
     const real = cents(Math.min(Math.max(-amount, asked), LARGEST_CENTS - amount));
-    const then = most(moveInput(deal, input, real));
+    const then = stopOf(moveInput(deal, input, real));
     return { by: real, maxBid: then, change: then === null || now === null ? null : cents(then - now) };
   };
   const all = inputsOf(deal).map(

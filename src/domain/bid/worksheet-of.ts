@@ -2,14 +2,14 @@ import { appraiseMoney, type MoneyAppraisal, riskCapOf } from '../appraisal/appr
 import type { LotFacts } from '../lot/lot.ts';
 import { type Cents, cents } from '../money/cents.ts';
 import { type Outcome, ok } from '../outcome.ts';
-import type { Accepts } from './accepted-intervals.ts';
 import { type Assumption, assumptionsOf } from './assumptions.ts';
 import type { Deal } from './deal.ts';
 import { type DealRefusal, dealOf } from './deal-of.ts';
 import { goOnTo } from './go-on-to.ts';
-import { type MaxBid, maxBid, maxBidOnly } from './max-bid.ts';
+import { type MaxBid, maxBidOnly } from './max-bid.ts';
 import { nextPrice } from './price-grid.ts';
 import type { PricingContext } from './pricing-context.ts';
+import { stopAt, stopOnly } from './stop-at.ts';
 
 /** A lot's whole worksheet. */
 export interface Worksheet {
@@ -25,8 +25,8 @@ export interface Worksheet {
   readonly assumptions: readonly Assumption[];
   /** Retail, doubts and risk, as the deal took them. */
   readonly appraisal: MoneyAppraisal;
-  /** The cap on the chance of a loss for this deal and its what-ifs. */
-  readonly riskCapOf: (deal: Deal) => Accepts | undefined;
+  /** The price to stop at for a what-if of this deal, by the same rules. */
+  readonly stopOf: (deal: Deal) => Cents | null;
 }
 
 /**
@@ -43,8 +43,8 @@ export function worksheetOf(
   if (!outcome.ok) return outcome;
   const deal = outcome.value;
   const { priceNow } = facts;
-  const capOf = riskCapOf(appraisal, context.setup);
-  const result = maxBid(deal, { riskCap: capOf(deal), priceNow });
+  const rules = { riskCapOf: riskCapOf(appraisal, context.setup), sealed: facts.sealed };
+  const result = stopAt(deal, rules, priceNow);
   return ok({
     deal,
     result,
@@ -52,7 +52,7 @@ export function worksheetOf(
     goOn: priceNow === undefined ? null : goOnTo(result, nextPrice(deal.increments, priceNow)),
     assumptions: assumptionsOf(facts, context),
     appraisal,
-    riskCapOf: capOf,
+    stopOf: (changed) => stopOnly(changed, rules),
   });
 }
 
@@ -79,8 +79,9 @@ function standing(facts: LotFacts, context: PricingContext, capped: boolean): Ou
   const appraisal = appraiseMoney(facts, context.setup, context.history, context.spreadOf);
   const deal = dealOf(facts, context, appraisal);
   if (!deal.ok) return deal;
-  const riskCap = capped ? riskCapOf(appraisal, context.setup)(deal.value) : undefined;
-  const most = maxBidOnly(deal.value, { riskCap });
+  const most = capped
+    ? stopOnly(deal.value, { riskCapOf: riskCapOf(appraisal, context.setup), sealed: facts.sealed })
+    : maxBidOnly(deal.value);
   return ok({ maxBid: most, headroom: headroomOf(most, facts.priceNow) });
 }
 

@@ -3,6 +3,7 @@ import { formatMoney } from '../money/format-money.ts';
 import { rateOf } from '../money/rounding.ts';
 import type { FloorPlan } from '../setup/carrying.ts';
 import type { LocalDate } from '../time/local-date.ts';
+import { sayDate } from '../time/say-time.ts';
 import { addDays } from './day-count.ts';
 
 /** Own cash that has to be there on a day. */
@@ -46,7 +47,7 @@ export function cashNeed(
 }
 
 function inWords(financed: Cents, atOnce: Cents, recon: Cents, payBy: LocalDate | undefined): string {
-  const when = payBy === undefined ? 'by the sale’s payment deadline' : `by ${payBy}`;
+  const when = payBy === undefined ? 'by the sale’s payment deadline' : `by ${sayDate(payBy)}`;
   const later = recon > 0 ? `, and ${formatMoney(recon)} for recon` : '';
   if (financed === 0) return `It takes ${formatMoney(atOnce)} of your own cash ${when}${later}.`;
   return `The floor plan pays ${formatMoney(financed)}; you pay ${formatMoney(atOnce)} ${when}${later}.`;

@@ -1,4 +1,5 @@
 import type { CostLine } from '../bid/deal.ts';
+import { ZERO } from '../money/cents.ts';
 import { PPM, type Ppm, ppm } from '../money/rate.ts';
 import { rateOf } from '../money/rounding.ts';
 import type { Doubt } from '../setup/estimation.ts';
@@ -17,9 +18,14 @@ export function doubtLines(claims: readonly Claim[], doubt: Doubt): readonly Cos
       chance === PPM
         ? EVIDENCE_WORDS[claim.evidence]
         : `${EVIDENCE_WORDS[claim.evidence]}, false ${percent(chance)} of the time`;
-    return [{ kind: 'doubt', label: `Doubt: ${claim.statement} (${why})`, cents }];
+    const label = `Doubt: ${claim.statement} (${why})`;
+    // Like every range it goes from one in ten to one in ten: rarer than that, false lies beyond it.
+    if (chance === PPM || chance < ONE_IN_TEN) return [{ kind: 'doubt', label, cents }];
+    return [{ kind: 'doubt', label, cents, range: { low: ZERO, high: claim.worthIfFalse } }];
   });
 }
+
+const ONE_IN_TEN = PPM / 10;
 
 /** The buyer's own figure where he gave one, else what goes with the evidence. Refuted is refuted, whatever he gave. */
 export function chanceFalse(claim: Claim, doubt: Doubt): Ppm {

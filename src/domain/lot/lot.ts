@@ -3,8 +3,10 @@ import { claimsSchema } from '../claims/claim.ts';
 import { positiveCentsSchema } from '../money/cents.ts';
 import { ceilingsSchema } from '../retail/ceiling.ts';
 import { compsSchema } from '../retail/comp.ts';
+import { sealedSaleSchema } from '../risk/sealed-sale.ts';
 import { closeTimeSchema } from '../time/close-time.ts';
 import { estimateSchema, reconLineSchema } from './estimate.ts';
+import { unreadCellsSchema } from './unread-cell.ts';
 
 const shortText = z.string().check(z.maxLength(200));
 
@@ -34,6 +36,8 @@ export const lotFactsSchema = z.strictObject({
   seller: z.optional(shortText),
   location: z.optional(shortText),
   close: z.optional(closeTimeSchema),
+  /** There when bids are handed in unseen. */
+  sealed: z.optional(sealedSaleSchema),
   /** The price now: the bid that stands, not the next one. */
   priceNow: z.optional(positiveCentsSchema),
   /** The lot's own step, where it differs from the venue's. */
@@ -53,6 +57,8 @@ export const lotFactsSchema = z.strictObject({
   /** The proxy bid that was placed at the sale, by the user's word. */
   proxy: z.optional(positiveCentsSchema),
   funding: z.optional(z.enum(['floor', 'cash'])),
+  /** Figures of the sale's table that nobody has settled yet. */
+  unread: z.optional(unreadCellsSchema),
   notes: z.optional(z.string().check(z.maxLength(4000))),
   pageUrl: z.optional(z.string().check(z.maxLength(2000))),
 });

@@ -49,6 +49,12 @@ export function riskAt(deal: Deal, price: Cents, inputs: RiskInputs): Risk {
   };
 }
 
+/** The chance of losing money, price by price: for a picture. */
+export function lossChances(deal: Deal, inputs: RiskInputs): (price: Cents) => number {
+  const { casesAt, retail } = riskOf(deal, inputs);
+  return (price) => Math.min(1, chanceOfProfitBelow(0, casesAt(price), retail));
+}
+
 /**
  * The rule "the chance of losing money is at most `highest`", for `maxBid`. Between fee drops every case's cost rises
  * with the price, so the chance does too and what is accepted is a prefix.

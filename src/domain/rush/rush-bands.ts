@@ -51,7 +51,16 @@ export function rushCalendar(rush: Rush, zone: Zone, nearMinutes: number): RushC
       bands.push(...bandsOn(date).filter((band) => band.from < to && band.to > from));
     return bands;
   };
-  return { bandsOn, bandsBetween, of: (at) => standingOf(at, dateIn(zone, at), bandsOn, nearMinutes * 60_000) };
+  const around = new Map<LocalDate, readonly RushBand[]>();
+  const bandsAround = (date: LocalDate): readonly RushBand[] => {
+    const kept = around.get(date);
+    if (kept !== undefined) return kept;
+    // A margin may reach over midnight.
+    const bands = [addDays(date, -1), date, addDays(date, 1)].flatMap(bandsOn);
+    around.set(date, bands);
+    return bands;
+  };
+  return { bandsOn, bandsBetween, of: (at) => standingOf(at, bandsAround(dateIn(zone, at)), nearMinutes * 60_000) };
 }
 
 /** An exception replaces the whole weekday; one without hours means no rush that day. */
@@ -70,12 +79,16 @@ function bandsOf({ weekly, exceptions }: Rush, zone: Zone, date: LocalDate): rea
   return bands;
 }
 
-function standingOf(at: Instant, date: LocalDate, bandsOn: RushCalendar['bandsOn'], near: number): RushStanding {
-  // A margin may reach over midnight.
-  const bands = [addDays(date, -1), date, addDays(date, 1)].flatMap(bandsOn);
-  const around = bands.find((band) => at >= band.from && at < band.to);
-  if (around !== undefined) return { kind: 'in', band: around };
-  const distance = (band: RushBand) => (at < band.from ? band.from - at : at - band.to);
-  const nearest = bands.toSorted((a, b) => distance(a) - distance(b))[0];
-  return nearest !== undefined && distance(nearest) <= near ? { kind: 'near', band: nearest } : { kind: 'clear' };
+/** @param bands in the order of their times */
+function standingOf(at: Instant, bands: readonly RushBand[], near: number): RushStanding {
+  let nearest: RushStanding = { kind: 'clear' };
+  let least = near;
+  for (const band of bands) {
+    if (at >= band.from && at < band.to) return { kind: 'in', band };
+    const distance = at < band.from ? band.from - at : at - band.to;
+    if (distance > least || (nearest.kind === 'near' && distance === least)) continue;
+    nearest = { kind: 'near', band };
+    least = distance;
+  }
+  return nearest;
 }

@@ -2,12 +2,14 @@ import * as z from 'zod/mini';
 import { type LocalTime, localTimeSchema } from '../time/local-date.ts';
 
 const minutes = (most: number) => z.int().check(z.gte(1), z.lte(most), z.describe('minutes'));
-const leads = z.array(minutes(24 * 60)).check(
-  z.maxLength(10),
-  z.refine((list) => list.every((lead, i) => i === 0 || lead < (list[i - 1] ?? 0)), {
-    error: 'minutes before a close must go from the earliest call to the last',
-  }),
-);
+const leadsUpTo = (most: number, before: string) =>
+  z.array(minutes(most)).check(
+    z.maxLength(10),
+    z.refine((list) => list.every((lead, i) => i === 0 || lead < (list[i - 1] ?? 0)), {
+      error: `minutes before ${before} must go from the earliest call to the last`,
+    }),
+  );
+const leads = leadsUpTo(24 * 60, 'a close');
 
 /**
  * When the tool speaks up. Only the minutes before a close are always there; `null` turns a rule off.
@@ -19,6 +21,13 @@ export const alertRulesSchema = z.strictObject({
     [60, 15, 5],
   ),
   placedLeadMinutes: z._default(leads.check(z.describe('calls before a close whose proxy is placed')), [5]),
+  deadlineLeadMinutes: z._default(
+    leadsUpTo(30 * 24 * 60, 'a deadline').check(
+      z.minLength(1),
+      z.describe('calls before a deadline after the sale: paying, papers, a claim, an answer'),
+    ),
+    [24 * 60, 3 * 60],
+  ),
   digestAt: z._default(
     z.nullable(localTimeSchema.check(z.describe('the evening before a day with closings in the busy hours'))),
     '19:00' as LocalTime,
@@ -35,13 +44,3 @@ export const alertRulesSchema = z.strictObject({
   ),
 });
 export type AlertRules = z.infer<typeof alertRulesSchema>;
-
-/** The plain layer: one call a lot, this many minutes before it closes, and nothing else. */
-export const simpleAlertRules = (leadMinutes: number): AlertRules =>
-  alertRulesSchema.parse({
-    leadMinutes: [leadMinutes],
-    placedLeadMinutes: [leadMinutes],
-    digestAt: null,
-    beforeRushMinutes: null,
-    afterCloseMinutes: null,
-  });

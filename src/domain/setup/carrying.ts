@@ -50,7 +50,6 @@ export const daysToSellSchema = z.discriminatedUnion('kind', [
     days: z.int().check(z.gte(1), z.lte(3650), z.describe('half of the cars sell within this many days')),
   }),
 ]);
-export type DaysToSell = z.infer<typeof daysToSellSchema>;
 
 export const carryingSchema = z.strictObject({
   floorPlan: z.optional(floorPlanSchema),

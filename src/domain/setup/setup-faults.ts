@@ -67,7 +67,8 @@ function messageOf(issue: Issue, root: unknown): string {
       return `Must be ${oneOf('options' in issue ? (issue.options ?? []) : [])}.`;
     case 'invalid_format':
       if (issue.format === 'date') return 'Must be a date such as 2026-03-01.';
-      if (key === 'from' || key === 'to') return 'Must be a time of day on a 24-hour clock, such as 09:30.';
+      if (key === 'from' || key === 'to' || key === 'cutOff')
+        return 'Must be a time of day on a 24-hour clock, such as 09:30.';
       return `${quoted(value)} is not in the form that is needed.`;
     case 'custom':
       if (key === 'zone') return `${quoted(value)} is not a time zone known here. Write one such as America/Denver.`;

@@ -30,6 +30,9 @@ export function readSetupFile(text: string): SetupReading {
   } catch (error) {
     return whole(notJson(text, error));
   }
+  if (holdsTooMuch(file)) {
+    return whole('This file holds more than any setup: over 200,000 values. Choose a file saved by Setup.');
+  }
   const known = setupFileSchema.safeParse(file);
   if (known.success) {
     const { $schema, format, version, ...setup } = known.data;
@@ -43,7 +46,23 @@ export function readSetupFile(text: string): SetupReading {
       `This setup file says it is version ${JSON.stringify(Object(file).version) ?? 'nothing'}, and this program reads version 1. A newer version of the program wrote it; use that one, or correct the line "version".`,
     );
   }
-  return { ok: false, faults: setupFaults(known.error.issues, file) };
+  return { ok: false, faults: setupFaults(known.error.issues.slice(0, MOST_FAULTS), file) };
+}
+
+/** Nobody mends more at once. */
+const MOST_FAULTS = 500;
+/** The largest setup that its own limits allow has about half as many. */
+const MOST_VALUES = 200_000;
+
+/** A file that is all faults would keep the checker busy for long, and could overflow it. */
+function holdsTooMuch(file: unknown): boolean {
+  const waiting: unknown[] = [file];
+  for (let count = 0; waiting.length > 0; count++) {
+    if (count + waiting.length > MOST_VALUES) return true;
+    const next = waiting.pop();
+    if (typeof next === 'object' && next !== null) for (const value of Object.values(next)) waiting.push(value);
+  }
+  return false;
 }
 
 const whole = (message: string): SetupReading => ({ ok: false, faults: [{ path: [], place: '', message }] });

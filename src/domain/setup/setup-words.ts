@@ -10,10 +10,13 @@ export const SECTION_WORDS: Readonly<Record<SetupSection, string>> = {
   costs: 'Costs',
   undone: 'Costs › a win that comes undone',
   carrying: 'Holding',
+  stock: 'Holding › your own cars',
   estimation: 'Estimating',
   titles: 'Titles',
   rush: 'Busy hours',
   alerts: 'Alerts',
+  sites: 'Sites',
+  books: 'Accounts',
 };
 
 /** One element of a list, by the list's key. */
@@ -26,6 +29,7 @@ const ELEMENT_WORDS: Readonly<Record<string, string>> = {
   charges: 'charge',
   increments: 'increment band',
   titles: 'title',
+  cars: 'car',
   curtailments: 'curtailment',
   weekly: 'busy hours',
   exceptions: 'date',
@@ -33,6 +37,13 @@ const ELEMENT_WORDS: Readonly<Record<string, string>> = {
   feeScheduleIds: 'fee schedule',
   leadMinutes: 'call',
   placedLeadMinutes: 'call',
+  deadlineLeadMinutes: 'call',
+  sites: 'site',
+  places: 'place',
+  closed: 'closed date',
+  open: 'open date',
+  worked: 'holiday',
+  daysOff: 'day off',
 };
 
 const WEEKDAY_WORDS: Readonly<Record<string, string>> = {

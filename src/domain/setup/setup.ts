@@ -1,9 +1,13 @@
 import * as z from 'zod/mini';
+import { bookkeepingSchema } from '../books/accounts.ts';
+import { stockRecordSchema } from '../carrying/stock-record.ts';
+
 import { feeScheduleSchema } from '../fees/fee-schedule.ts';
 import { alertRulesSchema } from './alert-rules.ts';
 import { carryingSchema } from './carrying.ts';
 import { estimationSchema } from './estimation.ts';
 import { profitRulesSchema, standingCostsSchema, titleBrandSchema, undoneSchema } from './money-rules.ts';
+import { sitesSchema } from './site.ts';
 import { rushSchema, storeSchema } from './store.ts';
 import { venueSchema } from './venue.ts';
 
@@ -21,10 +25,16 @@ export const setupSectionsSchema = z.strictObject({
   costs: standingCostsSchema,
   undone: undoneSchema,
   carrying: carryingSchema,
+  /** How long the dealer's own cars took; absent until he enters them. */
+  stock: z.optional(stockRecordSchema),
   /** Absent in setups older than it; `DEFAULT_ESTIMATION` then holds. Not a default here: a partial change would bring it back. */
   estimation: z.optional(estimationSchema),
   rush: rushSchema,
   alerts: alertRulesSchema,
+  /** What the user has said about sale sites: whose they are, and where on their pages he pointed. */
+  sites: z.optional(sitesSchema),
+  /** As with `estimation`: absent in setups older than it; `STARTING_BOOKKEEPING` then holds. */
+  books: z.optional(bookkeepingSchema),
 });
 export type Setup = z.infer<typeof setupSectionsSchema>;
 export type SetupSection = keyof Setup;
@@ -36,4 +46,3 @@ export const setupFileSchema = z.strictObject({
   version: z.literal(1),
   ...setupSectionsSchema.shape,
 });
-export type SetupFile = z.infer<typeof setupFileSchema>;

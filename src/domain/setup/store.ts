@@ -2,10 +2,13 @@ import * as z from 'zod/mini';
 import { localDateSchema, localTimeSchema } from '../time/local-date.ts';
 import { zoneSchema } from '../time/zone.ts';
 
-/** The dealership: its name for printed sheets, and the zone in which every close is shown. */
+/** The dealership: its name for printed sheets, the zone in which every close is shown, and how its buyer is reached. */
 export const storeSchema = z.strictObject({
   name: z.string().check(z.maxLength(80)),
   zone: zoneSchema,
+  contact: z.optional(
+    z.string().check(z.minLength(1), z.maxLength(120), z.describe('how to reach the buyer, for printed day sheets')),
+  ),
 });
 export type Store = z.infer<typeof storeSchema>;
 

@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { incrementsSchema } from '../bid/increments.ts';
 import { positiveCentsSchema, ZERO } from '../money/cents.ts';
 import { zoneSchema } from '../time/zone.ts';
+import { afterSaleRulesSchema } from './after-sale-rules.ts';
 
 /** What it costs to bring a car home from a venue, unless a lot has its own quote. */
 export const transportRuleSchema = z.discriminatedUnion('kind', [
@@ -23,5 +24,13 @@ export const venueSchema = z.strictObject({
   feeScheduleIds: z.array(z.string()).check(z.describe('ids of the fee schedules that a buyer pays here')),
   increments: incrementsSchema,
   transport: transportRuleSchema,
+  /** Absent where nobody has said. */
+  payWithinDays: z.optional(
+    z.int().check(z.gte(0), z.lte(60), z.describe('days after the sale within which it must be paid')),
+  ),
+  /** Absent until the user has copied them from the venue's terms. */
+  afterSale: z.optional(
+    afterSaleRulesSchema.check(z.describe('what the venue’s terms say about the time after the hammer; optional')),
+  ),
 });
 export type Venue = z.infer<typeof venueSchema>;

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { instantSchema } from './instant.ts';
+import { type Instant, instant, instantSchema } from './instant.ts';
 import { zoneSchema } from './zone.ts';
 
 /**
@@ -27,3 +27,9 @@ export const closeTimeSchema = z.strictObject({
   otherwise: z.array(instantSchema),
 });
 export type CloseTime = z.infer<typeof closeTimeSchema>;
+
+/** The same close with time added by the sale: what the page said stays, and every other reading moves along. */
+export function extendClose(close: CloseTime, minutes: number): CloseTime {
+  const later = (at: Instant) => instant(at + minutes * 60_000);
+  return { ...close, instant: later(close.instant), otherwise: close.otherwise.map(later) };
+}

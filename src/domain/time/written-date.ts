@@ -102,10 +102,18 @@ function inWords(text: string, today: LocalDate): Outcome<readonly LocalDate[]> 
   if (another !== undefined || (found.end !== null && found.end !== undefined) || left !== '')
     return notUnderstood(text);
   const { start } = found;
+  // The library knows zones that ours does not; read past them, the time would be another.
+  if (start.isCertain('timezoneOffset')) return unknownZone(found.text);
   if (!start.isCertain('day') || !start.isCertain('month')) return notUnderstood(text);
   const [month, day] = [String(start.get('month')), String(start.get('day'))];
   return ok(calendarDates(start.isCertain('year') ? String(start.get('year')) : undefined, month, day, today));
 }
+
+const unknownZone = (text: string) =>
+  refuse(
+    'unknown-zone',
+    `The zone in “${text.trim()}” is not known here. Write it as a place, such as Asia/Kolkata, or as an offset, such as +05:30.`,
+  );
 
 const notUnderstood = (text: string) =>
   refuse('not-a-date', `“${text.trim()}” was not understood as a day. Write it as 2026-11-28 or Nov 28.`);

@@ -1,6 +1,7 @@
 /**
- * How people and pages in North America write zones. Abbreviations never reach Intl: it takes EST for a fixed offset even
- * in July, CST for Chicago with daylight saving, AST for Alaska, and refuses EDT.
+ * How people and pages write zones, North America's and those of the commonest sales abroad. Abbreviations never reach
+ * Intl: it takes EST for a fixed offset even in July, CST for Chicago with daylight saving, AST for Alaska, and refuses
+ * EDT.
  */
 export interface ZoneFamily {
   readonly zone: string;
@@ -30,6 +31,14 @@ const family = (
   daylight: [`${name} daylight savings time`, `${name} daylight saving time`, `${name} daylight time`, `${letter}dt`],
   ...(more.fixedZone === undefined ? {} : { fixedZone: more.fixedZone }),
 });
+
+/** Letters that are used for one zone only: IST, which is said in India, Ireland and Israel, is left out on purpose. */
+const abroad = (
+  zone: string,
+  standardMinutes: number,
+  standard: readonly string[],
+  ...daylight: string[]
+): ZoneFamily => ({ zone, plain: [], standard, standardMinutes, daylight });
 
 /** Common practice, no source; the offsets are those of the tz database. */
 export const ZONE_FAMILIES: readonly ZoneFamily[] = [
@@ -61,6 +70,13 @@ export const ZONE_FAMILIES: readonly ZoneFamily[] = [
     standardMinutes: -240,
     daylight: [],
   },
+  abroad('Europe/London', 0, [], 'bst'),
+  abroad('Europe/Berlin', 60, ['cet', 'mez'], 'cest', 'mesz'),
+  abroad('Australia/Sydney', 600, ['aest'], 'aedt'),
+  abroad('Australia/Adelaide', 570, ['acst'], 'acdt'),
+  abroad('Australia/Perth', 480, ['awst']),
+  abroad('Pacific/Auckland', 720, ['nzst'], 'nzdt'),
+  abroad('Asia/Tokyo', 540, ['jst']),
 ];
 
 /** Words for UTC itself. */

@@ -30,9 +30,19 @@ export function decodeText(bytes: Uint8Array): Outcome<DecodedText> {
   const other = OTHER_FILES.find(([signature]) => start.startsWith(signature));
   if (other !== undefined) return refuse('not-text', `This file is ${other[1]}.`);
   const encoding = encodingOf(bytes);
+  if (isBinary(bytes, encoding))
+    return refuse('not-text', 'This file is not text. Save the table as CSV and choose that file.');
   // The decoder takes the byte-order mark off.
   const text = new TextDecoder(encoding).decode(bytes);
   return ok({ text, encoding });
+}
+
+/** Programs, pictures and databases are full of control characters; a table has line ends and tabs, and null bytes if damaged. */
+function isBinary(bytes: Uint8Array, encoding: DecodedText['encoding']): boolean {
+  if (encoding !== 'utf-8' && encoding !== 'windows-1252') return false;
+  const sample = bytes.subarray(0, 65_536);
+  const odd = sample.reduce((sum, byte) => sum + (byte > 0 && byte < 32 && (byte < 9 || byte > 13) ? 1 : 0), 0);
+  return odd > 64 && odd > sample.length / 50;
 }
 
 function encodingOf(bytes: Uint8Array): DecodedText['encoding'] {

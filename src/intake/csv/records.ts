@@ -13,10 +13,12 @@ export interface RecordSlice {
 
 /** How many characters are taken at once: some thousand rows, read in a few milliseconds. */
 const SLICE = 1 << 17;
-/** After a bad quote mark the slices start small again, so that a file full of them is not read over and over. */
-const SMALL_SLICE = 1 << 12;
+/** After a bad quote mark the slices start small again, about two rows, so that a file full of them is not read over and over. */
+const SMALL_SLICE = 1 << 8;
 /** After so many quote marks that are never closed, quote marks mean nothing in this file. */
 const GIVE_UP_ON_QUOTES = 8;
+/** Nor after the whole file was read again so often: it can be made so that each row runs on to its end. */
+const READ_AGAIN = 8;
 
 const NOT_CLOSED =
   'A quote mark in this row is not closed properly, so the row was read as plain text. Check its cells.';
@@ -27,23 +29,25 @@ const MALFORMED = 'A quote mark inside a cell of this row is not written twice. 
  * in some cell: a quote mark that is not closed costs its own row its quoting, and does not swallow the rows after it.
  */
 export function* readRecords(text: string, dialect: Dialect): Generator<RecordSlice> {
-  let [at, row, unclosed, size] = [dialect.start, 1, 0, SLICE];
+  let [at, row, unclosed, again, size] = [dialect.start, 1, 0, 0, SLICE];
   while (at < text.length) {
     const atEnd = at + size >= text.length;
     const piece = text.slice(at, at + size);
-    const result = splitCells(piece, { ...dialect, quoted: unclosed < GIVE_UP_ON_QUOTES, leaveLast: !atEnd });
+    const quoted = unclosed < GIVE_UP_ON_QUOTES && again <= READ_AGAIN * text.length;
+    const result = splitCells(piece, { ...dialect, quoted, leaveLast: !atEnd });
     const bad = firstRunaway(result);
     const records = result.data.slice(0, bad?.row);
     if (records.length > 0) yield sliceOf(records, row, result.errors, dialect);
     row += records.length;
     if (bad !== undefined) {
       if (bad.neverClosed) unclosed++;
+      again += piece.length;
       const start = at + lengthOfRows(piece, dialect, records.length);
       const end = endOfLine(text, start, dialect);
       yield plainRow(text.slice(start, end), row, dialect);
       row++;
       at = end + dialect.newline.length;
-      size = SMALL_SLICE;
+      size = Math.max(SMALL_SLICE, 2 * (end - start));
     } else {
       at = atEnd ? text.length : at + result.meta.cursor;
       // A row longer than the slice: doubling reads even one of 20 MB a handful of times, not a hundred.
@@ -58,7 +62,9 @@ function firstRunaway({ data, errors }: ParseResult<string[]>): { row: number; n
   const error = errors.find(
     ({ code, row = -1 }) => code === 'MissingQuotes' || (code === 'InvalidQuotes' && spansLines(data[row])),
   );
-  return error?.row === undefined ? undefined : { row: error.row, neverClosed: error.code === 'MissingQuotes' };
+  if (error?.row === undefined) return undefined;
+  const neverClosed = errors.some(({ code, row }) => code === 'MissingQuotes' && row === error.row);
+  return { row: error.row, neverClosed };
 }
 
 const spansLines = (cells: readonly string[] | undefined): boolean =>

@@ -1,9 +1,9 @@
 import { type LotFacts, type LotField, lotFactsSchema } from '../../domain/lot/lot.ts';
 import { type Outcome, ok, refuse } from '../../domain/outcome.ts';
+import { isSameFact } from '../../journal/same-fact.ts';
 import { isBlankCell } from '../columns/blank-cell.ts';
 import type { ColumnField } from '../columns/column-field.ts';
 import { COLUMN_FIELDS, type ColumnFieldId } from '../columns/column-fields.ts';
-import { isSameFact } from '../same-fact.ts';
 import { lotCells } from './lot-cells.ts';
 import { type Cells, readCells } from './read-cells.ts';
 import type { RowContext } from './row-context.ts';
@@ -35,17 +35,20 @@ export function readMoreCell(
   const [now, then] = [factsIn(cells, context), factsIn(shown, context)];
   const facts: LotFacts = {};
   const settled = new Set<ColumnFieldId>();
+  const columnsOf = (field: LotField) =>
+    COLUMN_FIELDS.filter(({ id, fills }: ColumnField) => mapped.has(id as ColumnFieldId) && fills.includes(field));
+  const isUnchanged = (field: LotField) => columnsOf(field).every(({ id }) => cells[id]?.text === shown[id]?.text);
   for (const field of Object.keys(stored.data) as LotField[]) {
     // Whoever made the file could otherwise plant a link that runs a script.
     if (field === 'pageUrl' && !/^https?:/i.test(stored.data.pageUrl ?? '')) continue;
-    const columns = COLUMN_FIELDS.filter(
-      ({ id, fills }: ColumnField) => mapped.has(id as ColumnFieldId) && fills.includes(field),
-    );
-    const unchanged = columns.every(({ id }) => cells[id]?.text === shown[id]?.text);
-    if (!unchanged && !saysTheSame(field, now, then)) continue;
+    if (!isUnchanged(field) && !saysTheSame(field, now, then)) continue;
     Object.assign(facts, { [field]: stored.data[field] });
-    for (const { id } of columns) settled.add(id);
+    for (const { id } of columnsOf(field)) settled.add(id);
   }
+  // Whoever has filled in such a cell meanwhile has settled it.
+  const unread = facts.unread?.filter(({ field }) => isUnchanged(field)) ?? [];
+  delete facts.unread;
+  if (unread.length > 0) facts.unread = unread;
   return ok({ facts, settled });
 }
 

@@ -1,5 +1,6 @@
 import type { LotFacts, LotField } from '../../domain/lot/lot.ts';
-import type { Evidence } from '../../journal/entry.ts';
+import type { UnreadCell } from '../../domain/lot/unread-cell.ts';
+import type { Evidence } from '../../journal/evidence.ts';
 import type { ColumnFieldId } from '../columns/column-fields.ts';
 import type { CellFault, RowReading } from './row-reading.ts';
 import { shorten } from './shorten.ts';
@@ -15,6 +16,26 @@ export interface Cell {
 const LONGEST_NOTES = 4000;
 const LONGEST_EVIDENCE = 400;
 const LONGEST_SHOWN = 200;
+
+/** Cells that decide about money, by the fact they fill. */
+const DECIDES: Partial<Record<ColumnFieldId, UnreadCell['field']>> = {
+  retailLow: 'retail',
+  retailLikely: 'retail',
+  retailHigh: 'retail',
+  reconLow: 'recon',
+  reconLikely: 'recon',
+  reconHigh: 'recon',
+  transport: 'transport',
+  increment: 'increment',
+  funding: 'funding',
+};
+
+/** Two cells of one fact are told together. */
+function withCell(cells: readonly UnreadCell[] = [], { field, text }: UnreadCell): UnreadCell[] {
+  const before = cells.find((cell) => cell.field === field);
+  const told = before === undefined ? text : shorten(`${before.text} / ${text}`, 200);
+  return [...cells.filter((cell) => cell !== before), { field, text: told }];
+}
 
 /** Collects what a row says. What can't be read goes to the notes, so that nothing the file said is lost. */
 export class RowDraft {
@@ -50,6 +71,8 @@ export class RowDraft {
   unread(cell: Cell, message: string): void {
     this.#fault(cell, message, 'unread');
     this.#unread.push(`${cell.heading}: ${cell.text}`);
+    const field = DECIDES[cell.field];
+    if (field !== undefined) this.facts.unread = withCell(this.facts.unread, { field, text: shorten(cell.text, 200) });
   }
 
   /** The cell was not understood, but its words are kept in a field of its own and need no note. */

@@ -1,5 +1,5 @@
 import type { LotFacts } from '../../domain/lot/lot.ts';
-import type { Evidence } from '../../journal/entry.ts';
+import type { Evidence } from '../../journal/evidence.ts';
 
 /**
  * Something about a cell that the user should know:

@@ -1,7 +1,7 @@
 import type { LotId } from '../../domain/lot/lot.ts';
 import type { Refusal } from '../../domain/outcome.ts';
 import { canonicalJson } from '../../journal/canonical-json.ts';
-import type { EntryId } from '../../journal/entry.ts';
+import type { EntryId } from '../../journal/ids.ts';
 import { type Envelope, readEntry } from '../../journal/read-entry.ts';
 import { eachEntry } from '../each-entry.ts';
 import type { ReadTransaction } from '../schema.ts';

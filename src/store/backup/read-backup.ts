@@ -3,6 +3,7 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import * as z from 'zod/mini';
 import type { LotId } from '../../domain/lot/lot.ts';
 import { type Outcome, ok, type Refusal, refuse } from '../../domain/outcome.ts';
+import { filesNamedIn } from '../../journal/fold-attachments.ts';
 import { type Envelope, firstIssue, type ReadEntry, readEntry } from '../../journal/read-entry.ts';
 import { type ChainFinding, type ChainLink, checkLinks, linkOf } from '../../journal/verify-chain.ts';
 import {
@@ -13,6 +14,7 @@ import {
   backupHeaderSchema,
 } from './backup-format.ts';
 import { linesOf } from './lines.ts';
+import { FilesReading } from './read-files.ts';
 
 /** A backup that was read whole and found complete. */
 export interface Backup {
@@ -22,6 +24,10 @@ export interface Backup {
   readonly unknown: number;
   /** Every lot that an entry in it brings in. */
   readonly births: ReadonlySet<LotId>;
+  /** The attached files in it, by their SHA-256, each checked against it. */
+  readonly files: ReadonlyMap<string, Blob>;
+  /** The hashes of every file that its entries name. */
+  readonly named: ReadonlySet<string>;
   /** What is wrong with the chains in it, although the file is just as it was written. */
   readonly findings: readonly ChainFinding[];
 }
@@ -34,6 +40,7 @@ export type BackupReason =
   | 'truncated'
   | 'bad-json'
   | 'bad-entry'
+  | 'bad-file'
   | 'altered'
   | 'lot-twice';
 
@@ -62,6 +69,8 @@ class Reading {
   private readonly entries: Envelope[] = [];
   private readonly links: ChainLink[] = [];
   private readonly births = new Set<LotId>();
+  private readonly named = new Set<string>();
+  private readonly files = new FilesReading();
 
   take(line: string): BackupRefusal | null {
     const refusal = this.held === null ? null : this.takeHeld(this.held);
@@ -72,7 +81,9 @@ class Reading {
   private takeHeld(line: string): BackupRefusal | null {
     this.number += 1;
     this.hash.update(utf8ToBytes(`${line}\n`));
-    return this.header === null ? this.takeHeader(line) : this.takeEntry(line);
+    if (this.header === null) return this.takeHeader(line);
+    const { version, counts } = this.header;
+    return version === 1 || this.entries.length < counts.entries ? this.takeEntry(line) : this.takeFile(line);
   }
 
   private takeHeader(line: string): BackupRefusal | null {
@@ -91,13 +102,27 @@ class Reading {
     const raw = parsed(line);
     if (raw === undefined)
       return no('bad-json', `Line ${this.number} of this backup is damaged: it is not JSON. Use another backup.`);
+    if (isDeep(raw))
+      return no('bad-entry', `Line ${this.number} of this backup is not an entry of the journal (nested too deep).`);
     const read = readEntry(raw);
     if (read.as === 'unreadable')
       return no('bad-entry', `Line ${this.number} of this backup is not an entry of the journal (${read.message}).`);
     if (read.as === 'unknown') this.unknown += 1;
+    else for (const hash of filesNamedIn(read.entry)) this.named.add(hash);
     this.entries.push(read.raw);
     this.links.push(linkOf(read.raw));
     return this.countBirths(read);
+  }
+
+  private takeFile(line: string): BackupRefusal | null {
+    return this.files.take(parsed(line)) ? null : this.badFile();
+  }
+
+  private badFile(): BackupRefusal {
+    return no(
+      'bad-file',
+      `Line ${this.number} of this backup, or the attached file before it, is damaged. Use another backup.`,
+    );
   }
 
   /** Every lot has one beginning; a second one would make the state depend on which is undone. */
@@ -119,11 +144,17 @@ class Reading {
     }
     const end = backupEndSchema.safeParse(parsed(last));
     if (!end.success) return this.truncated();
+    if (!this.files.close()) return { ok: false, ...this.badFile() };
     const findings = checkLinks(this.links);
     if (end.data.sha256 !== bytesToHex(this.hash.digest()) || this.entries.length !== this.header.counts.entries)
       return refuse('altered', alteredSentence(findings));
-    const { header, entries, unknown, births } = this;
-    return ok({ header, entries, unknown, births, findings });
+    if (!endsAs(this.header, this.links))
+      return refuse(
+        'altered',
+        'This file is not as Headroom wrote it: its entries do not end as its first line says. Use another backup.',
+      );
+    const { header, entries, unknown, births, named } = this;
+    return ok({ header, entries, unknown, births, files: this.files.files, named, findings });
   }
 
   private truncated(): Outcome<Backup, BackupRefusal> {
@@ -135,6 +166,18 @@ class Reading {
   }
 }
 
+/** Whether each chain ends with the entry that the header names, whatever is wrong in between. */
+function endsAs({ heads }: BackupHeader, links: readonly ChainLink[]): boolean {
+  const lasts = new Map(heads.map((head) => [head.device, head]));
+  const found = new Set<string>();
+  for (const { device, sequence, hash } of links) {
+    const last = lasts.get(device);
+    if (last === undefined || sequence > last.sequence) return false;
+    if (sequence === last.sequence && hash === last.hash) found.add(device);
+  }
+  return found.size === lasts.size;
+}
+
 function alteredSentence(findings: readonly ChainFinding[]): string {
   const where = findings[0] === undefined ? '' : ` ${findings[0].message}`;
   return `This file is not as Headroom wrote it: its checksum does not match.${where} Use another backup.`;
@@ -142,6 +185,18 @@ function alteredSentence(findings: readonly ChainFinding[]): string {
 
 function no(reason: BackupReason, message: string): BackupRefusal {
   return { reason, message };
+}
+
+/** No entry is nested deeper; what is could not be hashed. */
+const DEEPEST = 100;
+
+function isDeep(value: unknown): boolean {
+  let level: unknown[] = [value];
+  for (let depth = 0; level.length > 0; depth++) {
+    if (depth > DEEPEST) return true;
+    level = level.flatMap((one) => (typeof one === 'object' && one !== null ? Object.values(one) : []));
+  }
+  return false;
 }
 
 /** The JSON value of a line, or undefined, which JSON has no word for. A text editor may have put a byte order mark first. */

@@ -1,5 +1,5 @@
 import { type Outcome, refuse } from '../../domain/outcome.ts';
-import type { EntryId } from '../../journal/entry.ts';
+import type { EntryId } from '../../journal/ids.ts';
 import { DEVICE_RANDOM_BYTES, newDeviceId } from '../../journal/sortable-id.ts';
 import { foldIntoViews } from '../fold-into-views.ts';
 import { freshHead, lastIdOf, readHead, writeHead } from '../head.ts';
@@ -28,6 +28,8 @@ export interface Restored {
   readonly added: number;
   /** Entries that were here already. */
   readonly same: number;
+  /** Attached files that came in, or were here already and are surely whole now. */
+  readonly files: number;
   /** Entries that were only here, and were thrown away; always 0 for a merge. */
   readonly removed: number;
 }
@@ -70,13 +72,24 @@ async function restoreIn(
     entries,
     backup.entries.filter(({ id }) => !kept.has(id)),
   );
-  await writeHead(tx, await headAfter(session, tx, backup, mode));
+  await bringFiles(tx, backup, mode);
+  writeHead(tx, await headAfter(session, tx, backup, mode));
   await foldIntoViews(tx);
   return {
     added: backup.entries.length - same.size,
     same: same.size,
+    files: backup.files.size,
     removed: mode === 'replace' ? onlyHere : 0,
   };
+}
+
+/** A replacement keeps what the backup's entries name: the backup may lack a file that is whole here. */
+async function bringFiles(tx: WriteTransaction, { files, named }: Backup, mode: RestoreOptions['mode']): Promise<void> {
+  const store = tx.objectStore('files');
+  const here = await store.getAllKeys();
+  if (mode === 'replace') for (const hash of here) if (!files.has(hash) && !named.has(hash)) await store.delete(hash);
+  // Those that are here are written again: the disk may have damaged them, and these are surely whole.
+  for (const [hash, blob] of files) await store.put({ hash, blob });
 }
 
 async function headAfter(

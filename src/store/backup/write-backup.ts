@@ -1,22 +1,34 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { hashSchema } from '../../journal/ids.ts';
 import { headsOf } from '../about.ts';
+import { fileHash } from '../attachments/file-hash.ts';
 import { eachEntry } from '../each-entry.ts';
+import type { StoredFile } from '../schema.ts';
 import type { Session } from '../session.ts';
-import { BACKUP_FORMAT, BACKUP_VERSION, type BackupHeader } from './backup-format.ts';
+import { BACKUP_FORMAT, BACKUP_VERSION, type BackupHeader, FILE_PART, type FileHeader } from './backup-format.ts';
+import { toBase64 } from './base64.ts';
 
 /** A backup, ready to be saved as a file. */
 export interface BackupFile {
   readonly blob: Blob;
   readonly header: BackupHeader;
+  /** Attached files in it. */
+  readonly files: number;
+  /** Attached files that could not be read as they were written, and were left out: the disk damaged them. */
+  readonly damaged: number;
 }
 
 /** Bytes that are gathered before they are handed to the browser, which may put them on the disk. */
 const CHUNK = 1_000_000;
 
-/** Writes the whole journal out, as it stood at one moment. */
-export function writeBackup(session: Session): Promise<BackupFile> {
-  return session.connection.read(async (tx) => {
+/**
+ * Writes the whole journal out, as it stood at one moment, and the attached files after it. The files are read one at a
+ * time once the journal is written: a blob can be read after its transaction, and never changes.
+ */
+export async function writeBackup(session: Session): Promise<BackupFile> {
+  const text = hashedLines();
+  const { header, files } = await session.connection.read(async (tx) => {
     const header: BackupHeader = {
       format: BACKUP_FORMAT,
       version: BACKUP_VERSION,
@@ -24,14 +36,43 @@ export function writeBackup(session: Session): Promise<BackupFile> {
       counts: { entries: await tx.objectStore('entries').count(), lots: await tx.objectStore('lots').count() },
       heads: await headsOf(tx),
     };
-    const file = hashedLines();
-    file.add(JSON.stringify(header));
-    await eachEntry(tx, (raw) => file.add(JSON.stringify(raw)));
-    return { blob: file.end(), header };
+    text.add(JSON.stringify(header));
+    await eachEntry(tx, (raw) => text.add(JSON.stringify(raw)));
+    return { header, files: await tx.objectStore('files').getAll() };
   });
+  let whole = 0;
+  for (const file of files) if (await writeFile(text, file)) whole += 1;
+  return { blob: text.end(), header, files: whole, damaged: files.length - whole };
 }
 
-function hashedLines(): { add(line: string): void; end(): Blob } {
+/** False, and nothing written, when the bytes are not those that were kept. */
+async function writeFile(text: HashedLines, { hash, blob }: StoredFile): Promise<boolean> {
+  const bytes = await bytesOf(blob);
+  if (bytes === null || (await fileHash(bytes)) !== hash) return false;
+  const head: FileHeader = {
+    file: { hash: hashSchema.parse(hash), sizeBytes: bytes.length, mediaType: blob.type },
+  };
+  text.add(JSON.stringify(head));
+  for (let at = 0; at < bytes.length; at += FILE_PART)
+    text.add(`{"bytes":"${toBase64(bytes.subarray(at, at + FILE_PART))}"}`);
+  return true;
+}
+
+async function bytesOf(blob: Blob): Promise<Uint8Array<ArrayBuffer> | null> {
+  try {
+    return new Uint8Array(await blob.arrayBuffer());
+  } catch {
+    // NotReadableError: the file under it is gone from the browser's profile.
+    return null;
+  }
+}
+
+interface HashedLines {
+  add(line: string): void;
+  end(): Blob;
+}
+
+function hashedLines(): HashedLines {
   const hash = sha256.create();
   const parts: Blob[] = [];
   let text = '';

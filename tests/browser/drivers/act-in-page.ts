@@ -16,3 +16,12 @@ export function fillInside(css: string, text: string): boolean {
   field.dispatchEvent(new Event('change', { bubbles: true }));
   return true;
 }
+
+/** Runs in a page: where the middle of an element is in the window. */
+export function middleOf(css: string): { readonly x: number; readonly y: number } {
+  const element = document.querySelector(css);
+  if (element === null) throw new Error(`the page has no ${css}`);
+  element.scrollIntoView({ block: 'center' });
+  const { left, top, width, height } = element.getBoundingClientRect();
+  return { x: left + width / 2, y: top + height / 2 };
+}

@@ -19,19 +19,25 @@ export interface Browser {
    * and gives back the popup that opens.
    */
   clickToolbarButton(page: Page): Promise<Popup>;
+  /** The popup that the extension itself opens; waits until there is one. */
+  openedPopup(patienceMs?: number): Promise<Popup>;
+  /** Kills the background whatever it is doing. An event that waits for it may start another at once. */
+  killBackground(): Promise<void>;
   /** Ends the background as the browser does when it has been idle; the next event starts it anew. */
   stopBackground(): Promise<void>;
   backgroundRuns(): Promise<boolean>;
   /** The ids of the notices on the screen. */
   noticeIds(): Promise<readonly string[]>;
   clickNotice(id: string): Promise<void>;
+  /** Presses a notice's button, counted from 0. False where the browser has no buttons on notices. */
+  pressNoticeButton(id: string, index: number): Promise<boolean>;
   /** Runs `task` on a page of the extension that has no program of its own, to ask the browser's own interfaces. */
   ask<Args extends readonly unknown[], Result>(
     task: (...args: Args) => Result | Promise<Result>,
     ...args: Args
   ): Promise<Result>;
-  /** Quits and starts again with the same profile. Every page from before is gone. */
-  restart(): Promise<void>;
+  /** Quits, or is killed in the middle of whatever it does, and starts again with the same profile. Every page is gone. */
+  restart(how?: 'quit' | 'killed'): Promise<void>;
   /** Errors that the extension's pages and background have reported since the last call, uncaught ones included. */
   takeComplaints(): Promise<readonly string[]>;
   close(): Promise<void>;
@@ -92,6 +98,8 @@ export interface Page extends Surface {
   reload(): Promise<void>;
   /** Runs a whole program in the page, such as a library. */
   addProgram(source: string): Promise<void>;
+  /** Presses the mouse over the middle of an element, whatever lies on top of it there. */
+  clickOver(css: string): Promise<void>;
   /** Presses a key where the focus is: `Enter`, `Shift+Tab`, `Control+a`. */
   press(key: string): Promise<void>;
   /** Hands files to a file field, which may be hidden. */

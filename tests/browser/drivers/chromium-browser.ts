@@ -1,7 +1,7 @@
 import type { BrowserContext, CDPSession, Worker } from 'playwright-core';
 import { TEST_CHROMIUM_ID } from '../../../manifest/test-identity.ts';
 import { launchChromium } from '../../../scripts/launch-chromium.ts';
-import { removeFolder, temporaryFolder } from '../../../scripts/temporary-folder.ts';
+import { endUsers, removeFolder, temporaryFolder } from '../../../scripts/temporary-folder.ts';
 import type { Browser, Page, Popup } from './browser.ts';
 import { ChromiumPage } from './chromium-page.ts';
 import { ChromiumPopup } from './chromium-popup.ts';
@@ -42,6 +42,8 @@ class ChromiumBrowser implements Browser {
       extension: this.#folder,
       window: false,
       timeZone: this.#timeZone,
+      // Starting one for every tab takes half of a small machine.
+      processes: 2,
     });
     context.on('console', (message) => {
       const from = message.location().url || message.page()?.url() || ORIGIN;
@@ -96,17 +98,26 @@ class ChromiumBrowser implements Browser {
     const action = { id: TEST_CHROMIUM_ID, targetId: tab.targetId };
     // The command is newer than the typings of the protocol.
     await protocol.send('Extensions.triggerAction' as 'Target.activateTarget', action);
-    const popup = await waitUntil('the popup to open', async () => {
+    return this.openedPopup();
+  }
+
+  async openedPopup(patienceMs?: number): Promise<Popup> {
+    const find = async () => {
       const pages = await this.#targets([{ type: 'page' }]);
-      return pages.find((target) => target.url === this.url('popup/popup.html') && !target.attached);
-    });
-    return ChromiumPopup.attach(protocol, popup.targetId);
+      return pages.find((target) => target.url.startsWith(this.url('popup/popup.html')) && !target.attached);
+    };
+    const popup = await waitUntil('the popup to open', find, patienceMs);
+    return ChromiumPopup.attach(this.#use().protocol, popup.targetId);
+  }
+
+  async killBackground(): Promise<void> {
+    for (const { targetId } of await this.#workers()) {
+      await this.#use().protocol.send('Target.closeTarget', { targetId });
+    }
   }
 
   async stopBackground(): Promise<void> {
-    for (const worker of await this.#workers()) {
-      await this.#use().protocol.send('Target.closeTarget', { targetId: worker.targetId });
-    }
+    await this.killBackground();
     await waitUntil('the background to stop', async () => !(await this.backgroundRuns()));
   }
 
@@ -128,6 +139,19 @@ class ChromiumBrowser implements Browser {
     );
   }
 
+  async pressNoticeButton(id: string, index: number): Promise<boolean> {
+    const worker = await this.#awakeWorker();
+    await worker.evaluate(
+      ([notice, button]) =>
+        (chrome.notifications.onButtonClicked as unknown as { dispatch(id: string, index: number): void }).dispatch(
+          notice,
+          button,
+        ),
+      [id, index] as const,
+    );
+    return true;
+  }
+
   ask<Args extends readonly unknown[], Result>(
     task: (...args: Args) => Result | Promise<Result>,
     ...args: Args
@@ -135,8 +159,13 @@ class ChromiumBrowser implements Browser {
     return this.#use().askPage.run(task, ...args);
   }
 
-  async restart(): Promise<void> {
-    await this.#use().context.close();
+  async restart(how: 'quit' | 'killed' = 'quit'): Promise<void> {
+    const { context } = this.#use();
+    if (how === 'killed') {
+      const gone = new Promise((resolve) => context.once('close', resolve));
+      endUsers(this.#profile);
+      await gone;
+    } else await context.close();
     await this.start();
   }
 

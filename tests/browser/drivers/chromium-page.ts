@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import type { Page as PlaywrightPage } from 'playwright-core';
+import { middleOf } from './act-in-page.ts';
 import type { Media, Page } from './browser.ts';
 import { DrivenSurface } from './driven-surface.ts';
 
@@ -42,6 +43,11 @@ export class ChromiumPage extends DrivenSurface implements Page {
 
   async addProgram(source: string): Promise<void> {
     await this.#page.evaluate(`(() => {${source}\n})()`);
+  }
+
+  async clickOver(css: string): Promise<void> {
+    const { x, y } = await this.run(middleOf, css);
+    await this.#page.mouse.click(x, y);
   }
 
   async press(key: string): Promise<void> {

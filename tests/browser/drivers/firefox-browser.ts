@@ -13,8 +13,12 @@ import { waitUntil } from './wait-until.ts';
 
 const ORIGIN = `moz-extension://${TEST_FIREFOX_HOST}/`;
 
-/** What Firefox itself says when a page is closed while a message of its is under way; nobody can prevent that. */
-const CLOSED_MEANWHILE = 'Promise rejected after context unloaded';
+/** What Firefox itself says when a page is closed or reloaded while a message of its is under way; nobody can prevent that. */
+const CLOSED_MEANWHILE = [
+  'Promise rejected after context unloaded',
+  'Promise resolved after context unloaded',
+  'Promise resolved while context is inactive',
+];
 
 /** Starts Firefox, without a window, with the unpacked extension of `folder` packed and installed for good. */
 export async function startFirefox(folder: string, timeZone?: string): Promise<Browser> {
@@ -76,16 +80,24 @@ class FirefoxBrowser implements Browser {
       const { extension } = WebExtensionPolicy.getByID(id);
       ExtensionParent.apiManager.global.browserActionFor(extension).triggerAction(window);
     }`);
+    return this.openedPopup();
+  }
+
+  async openedPopup(patienceMs?: number): Promise<Popup> {
     const popup = new FirefoxPopup(this.#marionette);
-    await waitUntil('the popup to open', () => popup.isOpen());
+    await waitUntil('the popup to open', () => popup.isOpen(), patienceMs);
     return popup;
   }
 
-  async stopBackground(): Promise<void> {
+  async killBackground(): Promise<void> {
     await this.#privileged(`async (id) => {
       const { extension } = WebExtensionPolicy.getByID(id);
       await extension.terminateBackground({ ignoreDevToolsAttached: true, disableResetIdleForTest: true });
     }`);
+  }
+
+  async stopBackground(): Promise<void> {
+    await this.killBackground();
     await waitUntil('the background to stop', async () => !(await this.backgroundRuns()));
   }
 
@@ -106,11 +118,15 @@ class FirefoxBrowser implements Browser {
         const { ExtensionParent } = ChromeUtils.importESModule("resource://gre/modules/ExtensionParent.sys.mjs");
         const { extension } = WebExtensionPolicy.getByID(id);
         const shown = ExtensionParent.apiManager.getAPI("notifications", extension).notificationsMap.get(notice);
-        shown.observe(null, "alertclickcallback");
-        shown.observe(null, "alertfinished");
+        shown.observe(null, "alertclickcallback", notice);
+        shown.observe(null, "alertfinished", notice);
       }`,
       id,
     );
+  }
+
+  async pressNoticeButton(): Promise<boolean> {
+    return false;
   }
 
   ask<Args extends readonly unknown[], Result>(
@@ -120,8 +136,8 @@ class FirefoxBrowser implements Browser {
     return this.#use().askPage.run(task, ...args);
   }
 
-  async restart(): Promise<void> {
-    await this.#use().process.quit();
+  async restart(how: 'quit' | 'killed' = 'quit'): Promise<void> {
+    await this.#use().process[how === 'quit' ? 'quit' : 'kill']();
     await this.start();
     await waitUntil('the extension to be there again', async () => {
       await this.#use().askPage.go('bare-pages/bare.html');
@@ -136,7 +152,7 @@ class FirefoxBrowser implements Browser {
           (entry) => entry instanceof Ci.nsIScriptError && !(entry.flags & Ci.nsIScriptError.warningFlag)
             && (entry.sourceName ?? "").startsWith(origin));
         Services.console.reset();
-        return errors.map((entry) => entry.errorMessage).filter((text) => !text.startsWith(harmless));
+        return errors.map((entry) => entry.errorMessage).filter((text) => !harmless.some((one) => text.startsWith(one)));
       }`,
       ORIGIN,
       CLOSED_MEANWHILE,

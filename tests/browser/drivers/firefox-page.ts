@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
+import { fillInside, middleOf } from './act-in-page.ts';
 import type { Media, Page } from './browser.ts';
 import { DrivenSurface } from './driven-surface.ts';
 import { keyActions } from './firefox-keys.ts';
@@ -9,6 +10,7 @@ import { waitUntil } from './wait-until.ts';
 
 /** The name under which WebDriver hands over an element. */
 const ELEMENT = 'element-6066-11e4-a52e-4f735466cecf';
+const LONGEST_TYPED = 200;
 
 export interface FirefoxTab {
   readonly marionette: Marionette;
@@ -53,6 +55,18 @@ export class FirefoxPage extends DrivenSurface implements Page {
     await this.#here((m) => m.run(`() => {${source}\n}`, []));
   }
 
+  async clickOver(css: string): Promise<void> {
+    const { x, y } = await this.run(middleOf, css);
+    const actions = [
+      { type: 'pointerMove', x: Math.round(x), y: Math.round(y) },
+      { type: 'pointerDown', button: 0 },
+      { type: 'pointerUp', button: 0 },
+    ];
+    await this.#here((m) =>
+      m.send('WebDriver:PerformActions', { actions: [{ type: 'pointer', id: 'mouse', actions }] }),
+    );
+  }
+
   async press(key: string): Promise<void> {
     await this.#here((m) => m.send('WebDriver:PerformActions', { actions: keyActions(key) }));
   }
@@ -67,12 +81,18 @@ export class FirefoxPage extends DrivenSurface implements Page {
   async download(action: () => Promise<void>): Promise<{ readonly name: string; readonly text: string }> {
     const before = new Set(readdirSync(this.#tab.downloads));
     await action();
-    // A file that is still being written has a companion whose name ends in .part.
-    const name = await waitUntil('a download', async () => {
+    // A file that is still being written has a companion whose name ends in .part, or bears another name for a moment:
+    // it is there once two looks agree on a name and on what is in it.
+    let seen: { readonly name: string; readonly text: string } | undefined;
+    return waitUntil('a download', async () => {
+      const earlier = seen;
+      seen = undefined;
       const now = readdirSync(this.#tab.downloads);
-      return now.some((file) => file.endsWith('.part')) ? undefined : now.find((file) => !before.has(file));
+      const name = now.find((file) => !before.has(file));
+      if (name === undefined || now.some((file) => file.endsWith('.part'))) return undefined;
+      seen = { name, text: readFileSync(path.join(this.#tab.downloads, name), 'utf8') };
+      return seen.text !== '' && earlier?.name === name && earlier.text === seen.text ? seen : undefined;
     });
-    return { name, text: readFileSync(path.join(this.#tab.downloads, name), 'utf8') };
   }
 
   async resize(width: number, height: number): Promise<void> {
@@ -114,7 +134,11 @@ export class FirefoxPage extends DrivenSurface implements Page {
   }
 
   async close(): Promise<void> {
-    await this.#here((m) => m.send('WebDriver:CloseWindow'));
+    await this.#here(async (m) => {
+      const [left] = await m.send<readonly string[]>('WebDriver:CloseWindow');
+      // Whatever is asked next is asked from some window that is still there.
+      if (left !== undefined) await m.send('WebDriver:SwitchToWindow', { handle: left });
+    });
   }
 
   protected async clickCss(css: string): Promise<void> {
@@ -122,6 +146,11 @@ export class FirefoxPage extends DrivenSurface implements Page {
   }
 
   protected async fillCss(css: string, text: string): Promise<void> {
+    // A page of text is pasted by a user; typed key by key it would take a quarter of a minute.
+    if (text.length > LONGEST_TYPED) {
+      await this.run(fillInside, css, text);
+      return;
+    }
     await this.#here(async (m) => {
       const id = await find(m, css);
       await m.send('WebDriver:ElementClick', { id });

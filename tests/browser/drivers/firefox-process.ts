@@ -14,6 +14,7 @@ const QUIT_MS = 10_000;
 export interface FirefoxProcess {
   readonly marionette: Marionette;
   quit(): Promise<void>;
+  kill(): Promise<void>;
 }
 
 /** Where a profile's downloads go. */
@@ -35,15 +36,22 @@ export async function startFirefoxProcess(profile: string, timeZone?: string): P
   process.once('exit', killWithUs);
   const gone = new Promise<void>((resolve) => child.once('exit', () => resolve()));
   const marionette = await connectTo(child, port);
+  const ended = async () => {
+    await gone;
+    marionette.close();
+    process.off('exit', killWithUs);
+  };
   return {
     marionette,
     async quit() {
       await marionette.send('Marionette:Quit', { flags: ['eForceQuit'] }).catch(() => undefined);
       const stubborn = setTimeout(killWithUs, QUIT_MS);
-      await gone;
+      await ended();
       clearTimeout(stubborn);
-      marionette.close();
-      process.off('exit', killWithUs);
+    },
+    async kill() {
+      killWithUs();
+      await ended();
     },
   };
 }

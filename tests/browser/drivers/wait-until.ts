@@ -1,5 +1,5 @@
 /** How long a condition may take; generous, because test machines are busy. */
-const PATIENCE_MS = 20_000;
+const PATIENCE_MS = 40_000;
 const PAUSE_MS = 50;
 
 /**

@@ -47,7 +47,37 @@ const program = {
       const [change] = value(await store.changeLot(id, { set: { priceNow: cents(1_250_000) }, clear: ['miles'] }));
       if (change !== undefined) value(await store.undo(change.id));
     }
+    const [lot] = lots;
+    if (lot !== undefined) {
+      const bytes = Uint8Array.from({ length: 1000 }, (_, i) => i % 256);
+      const picture = { bytes, name: 'page.png', mediaType: 'image/png', about: 'page-picture' } as const;
+      const { hash } = value(await store.keepAttachment(lot, picture));
+      const at = instant(Date.now());
+      value(await store.noteBid(lot, { action: 'live-bid', cents: cents(1_260_000), at, picture: hash }));
+    }
     value(await store.recordShown(['digest/2026-04-10']));
+  },
+
+  /** Imports lots without an end; `written` says how many are kept. Whoever calls does not wait for it. */
+  importWithoutEnd(name: string): void {
+    function* rows() {
+      for (let i = 0; ; i++) yield { facts: { lotNumber: `${i}`, notes: 'a row of a list that never ends' } };
+    }
+    const onProgress = (written: number) => {
+      program.written = written;
+    };
+    storeOf(name)
+      .addLots('file', rows(), { onProgress })
+      .catch((error: unknown) => program.notices.push(String(error)));
+  },
+  written: 0,
+
+  /** Whether every view is what the journal alone says. */
+  async viewsAreRight(name: string): Promise<boolean> {
+    const all = async () => JSON.stringify([await storeOf(name).allLots(), await storeOf(name).setup()]);
+    const before = await all();
+    value(await storeOf(name).rebuildViews());
+    return (await all()) === before;
   },
 
   async lotNumbers(name: string): Promise<(string | undefined)[]> {
@@ -60,6 +90,37 @@ const program = {
 
   async backupText(name: string): Promise<string> {
     return (await storeOf(name).backup()).blob.text();
+  },
+
+  /**
+   * Keeps files of several MB and takes them through a backup into another database. Gives the size of the backup, and
+   * whether every byte came back.
+   */
+  async carryFiles(from: string, to: string, count: number, bytes: number): Promise<{ size: number; same: boolean }> {
+    const { lots } = value(await storeOf(from).addLots('typed', [{ facts: {} }]));
+    const [lot] = lots;
+    if (lot === undefined) throw new Error('no lot');
+    const hashes: string[] = [];
+    for (let i = 0; i < count; i++) {
+      const content = new Uint8Array(bytes).fill(i);
+      const file = { bytes: new Blob([content]), name: `${i}.bin`, about: 'other' } as const;
+      hashes.push(value(await storeOf(from).keepAttachment(lot, file)).hash);
+    }
+    const { blob } = await storeOf(from).backup();
+    value(await storeOf(to).restore(value(await readBackup(blob)), { mode: 'merge' }));
+    let same = true;
+    for (const [i, hash] of hashes.entries()) {
+      const back = new Uint8Array(
+        (await (await storeOf(to).readAttachment(hash))?.arrayBuffer()) ?? new ArrayBuffer(0),
+      );
+      // Every byte in between was held against the file's hash by the restore.
+      same &&= back.length === bytes && back[0] === i && back.at(-1) === i;
+    }
+    return { size: blob.size, same };
+  },
+
+  async fileFaults(name: string): Promise<readonly string[]> {
+    return (await storeOf(name).checkJournal()).attachments.faults;
   },
 
   async restore(name: string, text: string): Promise<{ added: number }> {

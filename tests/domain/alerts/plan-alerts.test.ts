@@ -1,70 +1,161 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type AlertLot, planAlerts } from '../../../src/domain/alerts/plan-alerts.ts';
-import { instant } from '../../../src/domain/time/instant.ts';
+import type { AlertLot } from '../../../src/domain/alerts/alert-lot.ts';
+import { bareRules, inventedLot, MINUTE, planFor } from './invented-lots.ts';
 
-const MINUTE = 60_000;
 const T0 = 1_800_000_000_000;
-const rules = { leadMinutes: [60, 15], placedLeadMinutes: [5] };
-
-const lot = (id: string, closeMinute: number, placed = false): AlertLot => ({
-  id,
-  close: instant(T0 + closeMinute * MINUTE),
-  name: `Car ${id}`,
-  stop: 'Stop at $9,725.',
-  closeWords: 'Sat 12:05 PM',
-  placed,
-});
-const at = (minute: number) => instant(T0 + minute * MINUTE);
-const plan = (lots: AlertLot[], minute: number, shownKeys: Iterable<string> = []) =>
-  planAlerts({ lots, rules, shownKeys: new Set(shownKeys), now: at(minute) });
+const lot = (id: string, closeMinute: number, more: Partial<AlertLot> = {}) =>
+  inventedLot(id, T0 + closeMinute * MINUTE, more);
+const at = (minute: number) => T0 + minute * MINUTE;
+const plan = (lots: AlertLot[], minute: number, shown: Iterable<string> = [], rules = bareRules()) =>
+  planFor(lots, at(minute), { shown, rules });
+const keysOf = (due: readonly { keys: readonly string[] }[]) => due.flatMap(({ keys }) => keys);
 
 describe('the calls before a close', () => {
-  test('says nothing before the first lead, and asks to be woken for it', () => {
+  test('say nothing before the first lead, and ask to be woken for it', () => {
     expect(plan([lot('a', 120)], 0)).toEqual({ due: [], next: at(60) });
   });
 
-  test('names the car, the price at which to stop and what is left to do', () => {
+  test('name the car, the price at which to stop and what is left to do', () => {
     const { due } = plan([lot('a', 60)], 0);
-    expect(due).toMatchObject([{ title: 'Car a closes in 1 h', loudness: 'loud' }]);
-    expect(due[0]?.body).toBe('Stop at $9,725. Closes Sat 12:05 PM. No proxy is placed yet.');
+    expect(due).toMatchObject([{ title: 'Car a closes in 1 h', loudness: 'loud', route: '#/now/a' }]);
+    expect(due[0]?.body).toMatch(
+      /^Stop at \$9,725\. Closes \w{3} \w{3} \d+, \d+:\d\d [AP]M\. No proxy is placed yet\.$/,
+    );
   });
 
-  test('calls once and softly for a lot whose proxy is placed', () => {
-    expect(plan([lot('a', 60, true)], 0).due).toEqual([]);
-    expect(plan([lot('a', 60, true)], 55).due).toMatchObject([{ loudness: 'quiet' }]);
+  test('come once and softly for a lot whose proxy is placed, or that is in another’s hands', () => {
+    for (const more of [{ placed: true }, { handedTo: 'the closer' }]) {
+      expect(plan([lot('a', 60, more)], 0).due).toEqual([]);
+      expect(plan([lot('a', 60, more)], 55).due).toMatchObject([{ loudness: 'quiet' }]);
+    }
+    expect(plan([lot('a', 60, { handedTo: 'The closer' })], 55).due[0]?.body).toContain('The closer has it');
   });
 
-  test('says the last of the leads that passed, and never the others after it', () => {
+  test('say the last of the leads that passed, and never the others after it', () => {
     const { due } = plan([lot('a', 60)], 50);
     expect(due).toMatchObject([{ title: 'Late by 5 min: Car a closes in 10 min' }]);
-    expect(
-      plan(
-        [lot('a', 60)],
-        50,
-        due.flatMap(({ keys }) => keys),
-      ).due,
-    ).toEqual([]);
+    expect(plan([lot('a', 60)], 50, keysOf(due)).due).toEqual([]);
   });
 
-  test('says a close that nobody was told of, late and labelled late', () => {
+  test('are not late for a lot that came in after they were due', () => {
+    expect(plan([lot('a', 60, { since: at(49) as AlertLot['since'] })], 50).due).toMatchObject([
+      { title: 'Car a closes in 10 min' },
+    ]);
+  });
+
+  test('say a close that nobody was told of, late and labelled late', () => {
     const { due } = plan([lot('a', 60)], 180);
-    expect(due).toMatchObject([{ title: 'Late by 2 h 15 min: Car a closed 2 h ago' }]);
+    expect(due).toMatchObject([{ title: 'Late by 2 h 15 min: Car a closed 2 h ago', loudness: 'loud' }]);
     expect(due[0]?.body).toContain('Nobody was told in time.');
   });
 
-  test('calls anew when the close moves', () => {
-    const shown = plan([lot('a', 60)], 0).due.flatMap(({ keys }) => keys);
+  test('say nothing of a lot that came in after its close, or has its result, or is done with', () => {
+    const closed = { since: at(100) as AlertLot['since'] };
+    for (const more of [closed, { ended: true }, { done: true }])
+      expect(plan([lot('a', 60, more)], 180, [], bareRules({ afterCloseMinutes: 5 }))).toEqual({ due: [], next: null });
+  });
+
+  test('come anew when the close moves', () => {
+    const shown = keysOf(plan([lot('a', 60)], 0).due);
     expect(plan([lot('a', 60)], 1, shown).due).toEqual([]);
     expect(plan([lot('a', 61)], 1, shown).due).toHaveLength(1);
   });
 
-  test('folds 2,000 closings of one hour into one notice that counts them', () => {
-    const many = Array.from({ length: 2000 }, (_, i) => lot(String(i), 60 + (i % 60)));
-    const { due } = plan(many, 59);
+  test('go by the lot’s own minutes where it has some, also when its proxy is placed', () => {
+    const own = lot('a', 120, { ownLeads: [90], placed: true });
+    expect(plan([own], 0).next).toBe(at(30));
+    expect(plan([lot('a', 120, { ownLeads: [] })], 0).next).toBe(null);
+  });
+});
+
+describe('the question after a close', () => {
+  const rules = bareRules({ afterCloseMinutes: 5 });
+  const lots = [lot('a', 60)];
+
+  test('asks softly how it ended when somebody was told in time', () => {
+    const told = keysOf([...plan(lots, 0, [], rules).due, ...plan(lots, 45, [], rules).due]);
+    expect(plan(lots, 64, told, rules)).toEqual({ due: [], next: at(65) });
+    expect(plan(lots, 65, told, rules).due).toMatchObject([
+      {
+        title: 'Car a closed 5 min ago: how did it end?',
+        loudness: 'quiet',
+        offers: [{ do: 'lost' }, { do: 'extended' }],
+      },
+    ]);
+  });
+
+  test('says so loudly when nobody was', () => {
+    const [alert] = plan(lots, 65, [], rules).due;
+    expect(alert).toMatchObject({ loudness: 'loud' });
+    expect(alert?.body).toMatch(/^Nobody was told in time\./);
+    expect(alert?.keys).toHaveLength(3);
+  });
+});
+
+describe('lots that close almost together', () => {
+  const rules = bareRules({ reactionMinutes: 3 });
+
+  test('are named in one call, and not called again one by one', () => {
+    const lots = [lot('a', 60), lot('b', 62), lot('c', 64), lot('d', 90)];
+    const { due, next } = plan(lots, 0, [], rules);
+    expect(due).toMatchObject([{ about: 'together-a', loudness: 'loud' }]);
+    expect(due[0]?.title).toMatch(/^2 lots close from \d+:\d\d [AP]M to \d+:\d\d [AP]M, in 1 h$/);
+    expect(due[0]?.body.split('\n')).toHaveLength(2);
+    // The third is more than the reaction time behind the first, so it gets the next call.
+    expect(next).toBe(at(4));
+    expect(plan(lots, 3, keysOf(due), rules).due).toEqual([]);
+    expect(plan(lots, 4, keysOf(due), rules).due).toMatchObject([{ about: 'lot-c' }]);
+  });
+
+  test('are mentioned when only one of them needs a call', () => {
+    const { due } = plan([lot('a', 60), lot('b', 61, { placed: true })], 0, [], rules);
+    expect(due).toMatchObject([{ about: 'lot-a' }]);
+    expect(due[0]?.body).toContain('1 other closes within minutes of it.');
+  });
+
+  test('2,000 closings of one hour never make a flood, and all of them are said', () => {
+    const many = Array.from({ length: 2000 }, (_, i) => lot(String(i), 120 + i * 0.03));
+    const shown = new Set<string>();
+    let notices = 0;
+    for (let minute = 0; minute <= 190; minute += 2) {
+      const { due } = plan(many, minute, shown, rules);
+      notices += due.length;
+      for (const key of keysOf(due)) shown.add(key);
+    }
+    for (const { id, close } of many)
+      for (const lead of [60, 15]) expect(shown.has(`${id} ${lead} ${close}`)).toBe(true);
+    expect(notices).toBeLessThan(60);
+  });
+
+  test('what came due meanwhile is one notice that counts, the greatest need first', () => {
+    const many = Array.from({ length: 40 }, (_, i) => lot(String(i), i * 7));
+    const { due } = plan(many, 130);
     expect(due).toHaveLength(1);
-    expect(due[0]?.title).toBe('2000 lots close soon, 2000 without a proxy');
+    expect(due[0]?.title).toBe('9 lots close soon, 9 without a proxy; 19 lots closed without a call in time');
     expect(due[0]?.body.split('\n')).toHaveLength(7);
+    expect(due[0]?.body).toMatch(/Car 19\n.*Car 20/);
+  });
+});
+
+describe('putting off, and time that was added', () => {
+  test('is silent until then, then calls once, then as planned', () => {
+    const put = lot('a', 60, { putOffUntil: at(10) as AlertLot['since'] });
+    expect(plan([put], 5)).toEqual({ due: [], next: at(10) });
+    const { due } = plan([put], 10);
+    expect(due).toMatchObject([{ title: 'Car a closes in 50 min' }]);
+    expect(plan([put], 10, keysOf(due))).toEqual({ due: [], next: at(45) });
+  });
+
+  test('comes back a minute before the close, however long it was put off', () => {
+    expect(plan([lot('a', 60, { putOffUntil: at(500) as AlertLot['since'] })], 50).next).toBe(at(59));
+  });
+
+  test('time that was added calls for what is still ahead, and at least once more', () => {
+    const added = lot('a', 65, { extendedAt: at(59) as AlertLot['since'] });
+    expect(plan([added], 59)).toEqual({ due: [], next: at(64) });
+    const long = lot('a', 100, { extendedAt: at(59) as AlertLot['since'] });
+    expect(plan([long], 59)).toEqual({ due: [], next: at(85) });
   });
 });
 
@@ -72,13 +163,14 @@ const wakes = fc.uniqueArray(fc.integer({ min: -30, max: 400 }), { maxLength: 12
 const closes = fc.array(fc.tuple(fc.integer({ min: 0, max: 300 }), fc.boolean()), { minLength: 1, maxLength: 8 });
 
 describe('under any wakes', () => {
-  test('no lot passes its close by a day of the clock without having been said, and no key is said twice', () => {
+  test('every lot is said, at its time or late, and no key is said twice', () => {
     fc.assert(
-      fc.property(closes, wakes, (list, minutes) => {
-        const lots = list.map(([close, placed], i) => lot(String(i), close, placed));
+      fc.property(closes, wakes, fc.constantFrom(0, 3, 10), (list, minutes, reactionMinutes) => {
+        const lots = list.map(([close, placed], i) => lot(String(i), close, { placed }));
         const shown = new Set<string>();
         for (const minute of [...minutes, 600]) {
-          for (const key of plan(lots, minute, shown).due.flatMap(({ keys }) => keys)) {
+          const rules = bareRules({ reactionMinutes, afterCloseMinutes: 5 });
+          for (const key of keysOf(plan(lots, minute, shown, rules).due)) {
             expect(shown.has(key)).toBe(false);
             shown.add(key);
           }
@@ -88,22 +180,19 @@ describe('under any wakes', () => {
     );
   });
 
-  test('a worker that dies before it could record says the same again under the same id', () => {
-    const first = plan([lot('a', 60)], 0).due;
-    expect(plan([lot('a', 60)], 0).due).toEqual(first);
+  test('a worker that dies before it could record says the same again about the same', () => {
+    expect(plan([lot('a', 60)], 0).due).toEqual(plan([lot('a', 60)], 0).due);
   });
 
-  test('following `next` says every lead on its minute', () => {
-    const lots = [lot('a', 100), lot('b', 75, true)];
+  test('following `next` says every call on its minute', () => {
+    const lots = [lot('a', 100), lot('b', 75, { placed: true })];
     const said: number[] = [];
     const shown = new Set<string>();
-    let minute = 0;
-    for (let i = 0; i < 20; i += 1) {
+    for (let minute: number | null = 0; minute !== null; ) {
       const { due, next } = plan(lots, minute, shown);
-      for (const key of due.flatMap(({ keys }) => keys)) shown.add(key);
+      for (const key of keysOf(due)) shown.add(key);
       if (due.length > 0) said.push(minute);
-      if (next === null) break;
-      minute = (next - T0) / MINUTE;
+      minute = next === null ? null : (next - T0) / MINUTE;
     }
     expect(said).toEqual([40, 70, 85]);
   });

@@ -4,6 +4,7 @@ import { appraise, appraiseMoney, riskCapOf } from '../../../src/domain/appraisa
 import { pricingContext } from '../../../src/domain/bid/pricing-context.ts';
 import { standingOf, worksheetOf } from '../../../src/domain/bid/worksheet-of.ts';
 import { type LotFacts, lotFactsSchema } from '../../../src/domain/lot/lot.ts';
+import { cents } from '../../../src/domain/money/cents.ts';
 import { riskAt } from '../../../src/domain/risk/risk-at.ts';
 import { type Setup, setupSectionsSchema } from '../../../src/domain/setup/setup.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
@@ -237,4 +238,25 @@ describe('the max bid', () => {
       return { recon: [{ label: 'Tyres', amount: { low: 0, likely, high: 2 * likely } }] };
     });
   });
+});
+
+test('risk keeps the ceiling: no price above it is ever counted, whatever retail might have been', () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 900_000, max: 4_000_000 }),
+      fc.integer({ min: 900_000, max: 4_000_000 }),
+      (likely, list) => {
+        const facts = van({ retail: { likely }, ceilings: [{ kind: 'new', label: 'New', list }] });
+        const { retail, risk } = money(facts);
+        expect(risk?.retail.cap).toBe(list);
+        expect(risk?.retail.mean).toBe(retail?.uncapped);
+        const sheet = worksheetOf(facts, context);
+        if (!sheet.ok || risk === undefined) throw new Error('it has a retail figure');
+        // So dear that only prices above the ceiling could pay for it.
+        const dear = cents(Math.max(list, sheet.value.deal.retail));
+        expect(riskAt(sheet.value.deal, dear, risk).lossChance).toBeGreaterThan(0.999);
+      },
+    ),
+    { numRuns: 40 },
+  );
 });

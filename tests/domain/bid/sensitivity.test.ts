@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Deal } from '../../../src/domain/bid/deal.ts';
-import { maxBid } from '../../../src/domain/bid/max-bid.ts';
+import { maxBid, maxBidOnly } from '../../../src/domain/bid/max-bid.ts';
 import { sensitivityOf } from '../../../src/domain/bid/sensitivity.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
 import { dollars, flatBandsDeal, holeDeal } from '../../reference/worked-deals.ts';
@@ -55,12 +55,9 @@ describe('what moves the max bid', () => {
     expect(first).toMatchObject({ input: 'recon', atLow: { by: dollars(-500) }, atHigh: { by: dollars(500) } });
   });
 
-  test('the risk cap of the changed deal is used', () => {
-    const capped = sensitivityOf(
-      flatBandsDeal,
-      ({ retail }) =>
-        (price) =>
-          price <= retail / 2,
+  test('the rules that decide where to stop are asked about the changed deal', () => {
+    const capped = sensitivityOf(flatBandsDeal, (deal) =>
+      maxBidOnly(deal, { riskCap: (price) => price <= deal.retail / 2 }),
     );
     expect(capped.find((one) => one.input === 'retail')?.up).toMatchObject({
       maxBid: dollars(6050),

@@ -96,7 +96,8 @@ describe('the worksheet of a lot', () => {
     expect(capped.value.result.limitedBy).toBe('loss-chance');
     expect(free.value.result.limitedBy).not.toBe('loss-chance');
     expect(capped.value.result.maxBid ?? 0).toBeLessThan(free.value.result.maxBid ?? 0);
-    expect(free.value.riskCapOf(free.value.deal)).toBeUndefined();
+    expect(capped.value.stopOf(capped.value.deal)).toBe(capped.value.result.maxBid);
+    expect(free.value.stopOf(capped.value.deal)).toBe(free.value.result.maxBid);
   });
 
   test('prices what the listing is doubted for', () => {

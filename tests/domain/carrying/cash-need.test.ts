@@ -19,7 +19,7 @@ describe('the cash that a car needs', () => {
       { what: 'sale', cents: 12_345_00, date: '2026-12-01' },
       { what: 'recon', cents: 800_00 },
     ]);
-    expect(need.sentence).toBe('It takes $12,345 of your own cash by 2026-12-01, and $800 for recon.');
+    expect(need.sentence).toBe('It takes $12,345 of your own cash by Tue Dec 1, and $800 for recon.');
   });
 
   test('is the rest when it is floored, and then what each curtailment pays back', () => {

@@ -14,7 +14,12 @@ const claim = (over: object): Claim =>
 describe('doubt about a listing', () => {
   test('costs the chance that a statement is false times what that takes off the car', () => {
     expect(doubtLines([claim({})], doubt)).toEqual([
-      { kind: 'doubt', label: 'Doubt: Manual transmission (stated only, false 10 % of the time)', cents: 640_00 },
+      {
+        kind: 'doubt',
+        label: 'Doubt: Manual transmission (stated only, false 10 % of the time)',
+        cents: 640_00,
+        range: { low: 0, high: 6_400_00 },
+      },
     ]);
   });
 

@@ -88,11 +88,10 @@ describe('an amount of money', () => {
     });
   });
 
-  it('answers at once to a megabyte of digits', () => {
-    const start = process.cpuUsage().user;
-    for (const text of ['9'.repeat(1_000_000), '1,'.repeat(500_000), `${' '.repeat(1_000_000)}x`]) parseMoney(text);
-    expect(process.cpuUsage().user - start).toBeLessThan(2_000_000);
-  });
+  it.each(['9'.repeat(1_000_000), '1,'.repeat(500_000), `${' '.repeat(1_000_000)}x`])(
+    'refuses a megabyte of digits, on which a careless pattern would not come to an end',
+    (text) => expect(parseMoney(text).ok).toBe(false),
+  );
 });
 
 describe('a written amount', () => {

@@ -46,6 +46,21 @@ describe('a setup file', () => {
     expect(faultsOf(later)).toEqual([expect.stringMatching(/version 2, and this program reads version 1/)]);
   });
 
+  test('that is all faults is refused without being looked through', () => {
+    const head = '{"format":"headroom-setup","version":1,"venues":[';
+    for (const text of [
+      `${head}${'{},'.repeat(600_000)}{}]}`,
+      `${head}${'['.repeat(300_000)}${']'.repeat(300_000)}]}`,
+    ]) {
+      const read = readSetupFile(text);
+      expect(read.ok ? [] : read.faults.map(({ message }) => message)).toEqual([
+        expect.stringMatching(/more than any/),
+      ]);
+    }
+    const many = readSetupFile(`${head}${'{},'.repeat(20_000)}{}]}`);
+    expect(many.ok ? 0 : many.faults.length).toBeLessThanOrEqual(500);
+  });
+
   test('with several faults names them all', () => {
     const spoiled: Record<string, unknown> = { ...JSON.parse(writeSetupFile(starting)), alerts: { leadMinutes: 0 } };
     delete spoiled.costs;

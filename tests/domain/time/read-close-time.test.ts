@@ -25,6 +25,25 @@ const reason = (text: string, known?: Partial<CloseKnown>) => {
   return read.ok ? `read as ${utc(read.value.instant)}` : read.reason;
 };
 
+describe('zones abroad', () => {
+  test.each([
+    ['Sat 28 Nov 2026, 4:30 pm ACDT', '2026-11-28T06:00:00'],
+    ['28.11.2026 19:15 MEZ', '2026-11-28T18:15:00'],
+    ['2026-12-05 2:00 pm NZDT', '2026-12-05T01:00:00'],
+    ['Jul 5 2026 14:00 BST', '2026-07-05T13:00:00'],
+    ['Nov 28 2:00 PM JST', '2026-11-28T05:00:00'],
+  ])('reads %j by its own letters', (text, expected) => {
+    expect(at(text)).toBe(expected);
+  });
+
+  test.each(['29 Nov 2026, 7:45 PM IST', 'Nov 28 2:00 PM BRT', 'Nov 28 2026 7:00 PM SGT', 'Nov 28 2:00 PM CAT'])(
+    'never reads %j in the store’s zone as if the letters were not there',
+    (text) => {
+      expect(reason(text)).toBe('unknown-zone');
+    },
+  );
+});
+
 describe('a close with its day', () => {
   test.each([
     '2026-11-28 14:05',

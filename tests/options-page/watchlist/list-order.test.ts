@@ -4,7 +4,7 @@ import type { LotFacts, LotId } from '../../../src/domain/lot/lot.ts';
 import { type Cents, cents } from '../../../src/domain/money/cents.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
-import type { EntryId } from '../../../src/journal/entry.ts';
+import type { EntryId } from '../../../src/journal/ids.ts';
 import type { LotState } from '../../../src/journal/lot-state.ts';
 import type { Standing } from '../../../src/ui/standing.ts';
 

@@ -7,8 +7,8 @@ import { openTestStore, value } from '../open-test-store.ts';
 export async function backupText(store: Store): Promise<string> {
   return (await store.backup()).blob.text();
 }
-export const read = (text: string) => readBackup(new Blob([text]));
-export const refused = async (text: string): Promise<{ reason: string; message: string }> => {
+export const read = (text: string | Blob) => readBackup(text instanceof Blob ? text : new Blob([text]));
+export const refused = async (text: string | Blob): Promise<{ reason: string; message: string }> => {
   const backup = await read(text);
   if (backup.ok) throw new Error('it was not refused');
   return backup;

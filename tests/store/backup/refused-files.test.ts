@@ -25,7 +25,7 @@ test('an empty file, and files of other programs, are told apart from backups', 
 
 test('a backup of a newer version says to update first', async () => {
   const [header = '', ...rest] = await sample();
-  const newer = [header.replace('"version":1', '"version":2,"more":{}'), ...rest];
+  const newer = [header.replace('"version":2', '"version":3,"more":{}'), ...rest];
   expect(await refused(closed(newer))).toMatchObject({
     reason: 'newer-version',
     message: expect.stringContaining('Update'),
@@ -77,6 +77,47 @@ test('a line that is no entry is named by its number, and by what is wrong', asy
   expect(message).toMatch(/Line 3 .*\(at: /);
 });
 
+test('an entry of a newer version that is nested without end is refused, and does not overflow the check', async () => {
+  const lines = await sample();
+  const deep = `${'['.repeat(100_000)}${']'.repeat(100_000)}`;
+  lines[2] = at(lines, 2)
+    .replace(/"happening":\{/, `"happening":{"deep":${deep},`)
+    .replace(/"version":\d+/, '"version":99');
+  expect(await refused(closed(lines))).toMatchObject({
+    reason: 'bad-entry',
+    message: expect.stringContaining('Line 3'),
+  });
+});
+
+test('a file of one endless line is told from a backup without being read to its end', async () => {
+  const [header = ''] = await sample();
+  for (const [begin, reason] of [
+    ['', 'not-a-backup'],
+    [`${header}\n`, 'truncated'],
+  ] as const) {
+    const endless = endlessFile(begin);
+    expect((await refused(endless.file)).reason).toBe(reason);
+    expect(endless.megabytes()).toBeLessThan(70);
+  }
+});
+
+/** A file of a terabyte without a line's end after its beginning, and how much of it has been read. */
+function endlessFile(begin: string): { file: Blob; megabytes: () => number } {
+  const megabyte = new Uint8Array(1_000_000).fill(0x78);
+  let read = 0;
+  const stream = () =>
+    new ReadableStream<Uint8Array>({
+      start: (controller) => controller.enqueue(new TextEncoder().encode(begin)),
+      pull(controller) {
+        read += 1;
+        controller.enqueue(megabyte);
+      },
+    });
+  const file = Object.assign(new Blob([begin]), { stream });
+  Object.defineProperty(file, 'size', { value: 1e12 });
+  return { file, megabytes: () => read };
+}
+
 test('any change to any byte is refused', async () => {
   const text = `${(await sample(2)).join('\n')}\n`;
   await fc.assert(
@@ -109,6 +150,18 @@ test('a missing entry is refused even when the checksum was made to fit', async 
   const lines = await sample();
   lines.splice(2, 1);
   expect((await refused(closed(lines))).reason).toBe('altered');
+});
+
+test('a chain that was written anew is refused where the first line still names its old end', async () => {
+  const lines = await sample();
+  const last = lines.length - 2;
+  const change = (entry: Record<string, unknown>) => {
+    entry.author = 'someone else';
+  };
+  lines[last] = tamperedLine(at(lines, last), change, true);
+  const { reason, message } = await refused(closed(lines));
+  expect(reason).toBe('altered');
+  expect(message).toContain('do not end as its first line says');
 });
 
 test('a lot that comes in twice is refused', async () => {

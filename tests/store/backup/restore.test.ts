@@ -1,6 +1,7 @@
 import { beforeEach, expect, test } from 'vitest';
 import { entryHash } from '../../../src/journal/entry-hash.ts';
 import type { Envelope } from '../../../src/journal/read-entry.ts';
+import { LOTS } from '../../../src/journal/subject.ts';
 import { at } from '../../journal/journal-arbitrary.ts';
 import { failWrite } from '../fault.ts';
 import { freshBrowser, openTestStore, testRandom, value } from '../open-test-store.ts';
@@ -18,10 +19,10 @@ test('merging keeps what is only here and what is only there, and merging again 
   await oneLot(there, 'there');
   const backup = await asRead(there);
   expect(await here.previewRestore(backup)).toEqual({ added: 1, same: 0, onlyHere: 1, conflict: null });
-  expect(value(await here.restore(backup, { mode: 'merge' }))).toEqual({ added: 1, same: 0, removed: 0 });
+  expect(value(await here.restore(backup, { mode: 'merge' }))).toEqual({ added: 1, same: 0, files: 0, removed: 0 });
   expect(await lotNumbers(here)).toEqual(['here', 'there']);
   const once = await dump('here');
-  expect(value(await here.restore(backup, { mode: 'merge' }))).toEqual({ added: 0, same: 1, removed: 0 });
+  expect(value(await here.restore(backup, { mode: 'merge' }))).toEqual({ added: 0, same: 1, files: 0, removed: 0 });
   expect(await dump('here')).toEqual(once);
   value(await there.restore(await asRead(here), { mode: 'merge' }));
   expect(await there.allLots()).toEqual(await here.allLots());
@@ -37,6 +38,7 @@ test('replacing throws away what is only here, and says how much', async () => {
   expect(value(await here.restore(await asRead(there), { mode: 'replace' }))).toEqual({
     added: 1,
     same: 0,
+    files: 0,
     removed: 1,
   });
   expect(await lotNumbers(here)).toEqual(['there']);
@@ -75,6 +77,8 @@ test('two entries with one number are never taken', async () => {
     },
     true,
   );
+  const { device, sequence, hash } = JSON.parse(lines[3]);
+  lines[0] = JSON.stringify({ ...JSON.parse(at(lines, 0)), heads: [{ device, sequence, hash }] });
   const backup = value(await read(closed(lines)));
   const store = await openTestStore();
   expect(await store.restore(backup, { mode: 'merge', despiteFindings: true })).toMatchObject({
@@ -168,6 +172,27 @@ test('an entry that is here with other contents is a conflict, and is named', as
     message: expect.stringContaining(`number 1 of device ${entry.device}`),
   });
   expect(await dump()).toEqual(before);
+});
+
+test('a lot that came in by different entries here and there is a conflict, and is named', async () => {
+  const here = await openTestStore({ name: 'here' });
+  const there = await openTestStore({ name: 'there', random: testRandom(2) });
+  const { lots } = value(await here.addLots('typed', [{ facts: { lotNumber: '1' } }]));
+  const id = at(lots, 0);
+  value(
+    await there.append([
+      { subject: LOTS, happening: { kind: 'lots-added', source: 'typed', lots: [{ id, facts: {}, evidence: {} }] } },
+    ]),
+  );
+  const backup = await asRead(there);
+  expect(await here.previewRestore(backup)).toMatchObject({ conflict: { reason: 'lot-twice' } });
+  const before = await dump('here');
+  expect(await here.restore(backup, { mode: 'merge' })).toMatchObject({
+    ok: false,
+    reason: 'lot-twice',
+    message: expect.stringContaining(id),
+  });
+  expect(await dump('here')).toEqual(before);
 });
 
 test('two copies of one profile that both went on are a fork, and are named', async () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { beforeEach, expect, test } from 'vitest';
 import { canonicalJson } from '../../../src/journal/canonical-json.ts';
+import { BACKUP_VERSION } from '../../../src/store/backup/backup-format.ts';
 import { readBackup } from '../../../src/store/backup/read-backup.ts';
 import { someFacts } from '../../journal/journal-arbitrary.ts';
 import { writeScenario } from '../database-scenario.ts';
@@ -54,7 +55,7 @@ test('the header says what is in the file, and the last line is the SHA-256 of a
   const lines = await sample(3);
   const [header, ...rest] = lines.map((line) => JSON.parse(line));
   const entries = rest.slice(0, -1);
-  expect(header).toMatchObject({ format: 'headroom-backup', version: 1, counts: { entries: 3, lots: 3 } });
+  expect(header).toMatchObject({ format: 'headroom-backup', version: BACKUP_VERSION, counts: { entries: 3, lots: 3 } });
   expect(header.heads).toEqual([{ device: entries[2].device, sequence: 3, hash: entries[2].hash }]);
   expect(`${lines.join('\n')}\n`).toBe(closed(lines));
 });
@@ -99,4 +100,20 @@ test('the last backup that was saved is remembered in this browser, and is in no
   value(await store.noteBackup(file));
   expect((await store.about()).lastBackup).toEqual({ at: file.header.exportedAt, entries: 1 });
   expect(await backupText(store)).not.toContain('last-backup');
+});
+
+test('a letter of several bytes that is cut by the pieces a file is read in comes through', async () => {
+  const store = await openTestStore();
+  value(await store.addLots('typed', [{ facts: { make: 'Ålder', notes: 'línea “uno” 🚚' } }]));
+  const bytes = new TextEncoder().encode(await backupText(store));
+  const file = new Blob([bytes]);
+  file.stream = () =>
+    new ReadableStream({
+      start(controller) {
+        for (const byte of bytes) controller.enqueue(Uint8Array.of(byte));
+        controller.close();
+      },
+    });
+  const backup = value(await readBackup(file));
+  expect(backup.entries.map(canonicalJson)).toEqual((await storedEntries()).map(canonicalJson));
 });

@@ -1,0 +1,70 @@
+import { FolderScreen } from './folder/folder-screen.tsx';
+import { FolderList } from './folder-list.tsx';
+import { InvoicesPart } from './invoices/invoices-part.tsx';
+import { MonthPart } from './month/month-part.tsx';
+import { ReviewPart } from './review/review-part.tsx';
+import { SharePart } from './share/share-part.tsx';
+import { BooksContext, useReadBooks } from './use-books.ts';
+import './books.css';
+
+interface BooksScreenProps {
+  /** What follows `#/books/`: a part, the id of a lot, or nothing. */
+  readonly part: string;
+  /** What follows that: a month. */
+  readonly more: string;
+}
+
+const PARTS = [
+  { part: '', label: 'Folders' },
+  { part: 'invoices', label: 'Invoices' },
+  { part: 'share', label: 'Share a bill' },
+  { part: 'month', label: 'Month' },
+  { part: 'review', label: 'Review' },
+] as const;
+
+/** What the bookkeeper opens on Monday: purchase folders, invoices, the review, the month. */
+export function BooksScreen({ part, more }: BooksScreenProps) {
+  const books = useReadBooks();
+  return (
+    <div class="stack loose books">
+      <nav class="books-nav no-print" aria-label="Books">
+        {PARTS.map((each) => (
+          <a
+            key={each.part}
+            href={each.part === '' ? '#/books' : `#/books/${each.part}`}
+            aria-current={part === each.part ? 'page' : undefined}
+          >
+            {each.label}
+          </a>
+        ))}
+      </nav>
+      {books === null ? (
+        <div class="stack" aria-busy="true">
+          <h1>Books</h1>
+          <p role="status">Opening the books…</p>
+        </div>
+      ) : (
+        <BooksContext.Provider value={books}>
+          <Part key={part} part={part} more={more} />
+        </BooksContext.Provider>
+      )}
+    </div>
+  );
+}
+
+function Part({ part, more }: BooksScreenProps) {
+  switch (part) {
+    case '':
+      return <FolderList />;
+    case 'share':
+      return <SharePart />;
+    case 'month':
+      return <MonthPart wanted={more} />;
+    case 'review':
+      return <ReviewPart />;
+    case 'invoices':
+      return <InvoicesPart />;
+    default:
+      return <FolderScreen id={part} />;
+  }
+}

@@ -1,0 +1,124 @@
+import type { PurchaseFolder } from '../../../src/domain/books/folder/folder.ts';
+import { cents } from '../../../src/domain/money/cents.ts';
+import { formatMoney } from '../../../src/domain/money/format-money.ts';
+import { dateInWords } from '../../../src/ui/date-words.ts';
+import { STAGE_WORDS } from '../folder-list.tsx';
+import { folderName } from '../folder-name.ts';
+import { useBooks } from '../use-books.ts';
+import { BillForm } from './bill-form.tsx';
+import { FloorForm } from './floor-form.tsx';
+import { FolderLines } from './folder-lines.tsx';
+import { OutcomeForm } from './outcome-form.tsx';
+import { PapersPart } from './papers-part.tsx';
+import { PaymentForm } from './payment-form.tsx';
+import { PaymentsTable } from './payments-table.tsx';
+import { SettlementsPart } from './settlements-part.tsx';
+
+/** One purchase: expected beside actual, what was paid, what is missing, how it went away. */
+export function FolderScreen({ id }: { id: string }) {
+  const { folders } = useBooks();
+  const folder = folders.find(({ lot }) => lot === id);
+  if (folder === undefined) {
+    return (
+      <section class="stack">
+        <h1>There is no such folder</h1>
+        <p>
+          A folder opens when a lot is noted as won. <a href="#/books">All folders</a>
+        </p>
+      </section>
+    );
+  }
+  return (
+    <>
+      <FolderHead folder={folder} />
+      {folder.stage === 'not-won' && isBookedAsWon(folder) && (
+        <p class="note warning">
+          The result no longer says that this lot was won, and yet something is booked for it. Take the bookings back,
+          or correct the result.
+        </p>
+      )}
+      {folder.stage === 'undone' && folder.outcome !== undefined && (
+        <p class="note warning">
+          This purchase was undone, and yet a sale of the car is booked. It is left out of the books: take one of the
+          two back.
+        </p>
+      )}
+      <FolderLines folder={folder} />
+      <SettlementsPart folder={folder} />
+      <PaymentsTable folder={folder} />
+      <PapersPart folder={folder} />
+      <section class="stack no-print" aria-labelledby="book-something">
+        <h2 id="book-something">Book something</h2>
+        <div class="books-forms">
+          <BillForm folder={folder} />
+          <PaymentForm folder={folder} />
+          <FloorForm folder={folder} />
+          <OutcomeForm folder={folder} />
+        </div>
+        <p class="quiet small prose">
+          What counts as inventory, when income is earned and how tax sees it is for your accountant to say; the
+          accounts are named under <a href="#/setup/accounts">Setup</a>.
+        </p>
+      </section>
+    </>
+  );
+}
+
+/** More than the money by which a dispute about a lot that was not won ended. */
+const isBookedAsWon = ({ costs, payments, floor }: PurchaseFolder): boolean =>
+  costs.some(({ dispute }) => dispute === undefined) || payments.some(({ cents }) => cents > 0) || floor.length > 0;
+
+function FolderHead({ folder }: { folder: PurchaseFolder }) {
+  const { facts, won, stage, gross, expected, outcome, open, notBilled = 0, floorOwed } = folder;
+  const under = [
+    facts.vin && `VIN ${facts.vin}`,
+    facts.venueName,
+    facts.seller,
+    won?.bidder && `bought by ${won.bidder}`,
+  ];
+  return (
+    <header class="stack">
+      <p class="small no-print">
+        <a href="#/books">All folders</a> · <a href={`#/lot/${folder.lot}`}>The lot’s worksheet</a> ·{' '}
+        <a href={`#/won/${folder.lot}`}>After the sale</a> · <a href={`#/life/${folder.lot}`}>Its whole life</a>
+      </p>
+      <h1>{folderName(facts)}</h1>
+      <p class="quiet">{under.filter(Boolean).join(' · ')}</p>
+      <div class="folder-head">
+        <p>
+          <span class="figure-large">{won === null ? '–' : formatMoney(won.hammer)}</span>
+          <span class="quiet"> {won === null ? '' : `won ${dateInWords(won.date)}`}</span>
+        </p>
+        <dl>
+          <Figure what="Stands" value={STAGE_WORDS[stage]} />
+          <Figure
+            what={open < 0 ? 'Too much paid, or to come back' : 'Still owed'}
+            value={formatMoney(cents(Math.abs(open)))}
+          />
+          {notBilled > 0 && <Figure what="Expected, no bill yet" value={formatMoney(cents(notBilled))} />}
+          {folder.arrivedOn !== undefined && <Figure what="Arrived" value={dateInWords(folder.arrivedOn)} />}
+          {floorOwed !== 0 && <Figure what="On the floor plan" value={formatMoney(floorOwed)} />}
+          {outcome !== undefined && (
+            <Figure what={`Sold ${dateInWords(outcome.date)}`} value={formatMoney(outcome.priceCents)} />
+          )}
+          {gross !== null && (
+            <Figure
+              what="Gross so far"
+              value={gross < 0 ? `a loss of ${formatMoney(cents(-gross))}` : formatMoney(gross)}
+            />
+          )}
+          {stage !== 'undone' && expected?.gross != null && (
+            <Figure what="Expected gross" value={formatMoney(expected.gross)} />
+          )}
+        </dl>
+      </div>
+    </header>
+  );
+}
+
+const Figure = ({ what, value }: { what: string; value: string }) => (
+  <div>
+    <dt>{what}</dt>
+    <dd class="figure">{value}</dd>
+  </div>
+);

@@ -1,0 +1,86 @@
+import { useState } from 'preact/hooks';
+import type { PurchaseFolder } from '../../../src/domain/books/folder/folder.ts';
+import { type Cents, cents } from '../../../src/domain/money/cents.ts';
+import { formatMoney } from '../../../src/domain/money/format-money.ts';
+import type { LocalDate } from '../../../src/domain/time/local-date.ts';
+import { CheckInput } from '../../../src/ui/check-input.tsx';
+import { ChoiceInput } from '../../../src/ui/choice-input.tsx';
+import { DateInput } from '../../../src/ui/date-input.tsx';
+import { MoneyInput } from '../../../src/ui/money-input.tsx';
+import { TextInput } from '../../../src/ui/text-input.tsx';
+import { useBook } from '../use-book.ts';
+import { useBooks } from '../use-books.ts';
+import { owedTo } from './owed-to.ts';
+
+/** Money from the bank to whoever is owed, whole or in part, or back from him. */
+export function PaymentForm({ folder }: { folder: PurchaseFolder }) {
+  const { today } = useBooks();
+  const book = useBook();
+  const [amount, setAmount] = useState<Cents>();
+  const [date, setDate] = useState<LocalDate>();
+  const [number, setNumber] = useState<string>();
+  const [back, setBack] = useState(false);
+  const [chosen, setChosen] = useState<string>();
+  const owed = owedTo(folder);
+  const to = owed.find(({ payee }) => payee === chosen) ?? owed.find((each) => each.cents > 0) ?? owed[0];
+  const due = to.cents > 0 ? to.cents : undefined;
+  const paid = amount ?? due;
+  const keep = async () => {
+    if (paid === undefined || paid === 0) return;
+    const signed = back ? cents(-paid) : paid;
+    const left = cents(to.cents - signed);
+    const kept = await book(
+      {
+        kind: 'payment-booked',
+        date: date ?? today,
+        ...(to.payee && { payee: to.payee }),
+        ...(number && { document: { number } }),
+        lines: [{ lot: folder.lot, cents: signed }],
+      },
+      left === 0
+        ? 'Paid in full.'
+        : left > 0
+          ? `Booked; ${formatMoney(left)} is still owed.`
+          : `Booked; that is ${formatMoney(cents(-left))} more than is owed.`,
+    );
+    if (kept) {
+      setAmount(undefined);
+      setNumber(undefined);
+      setBack(false);
+    }
+  };
+  return (
+    <details class="panel">
+      <summary>A payment</summary>
+      <div class="stack">
+        <div class="fields">
+          {owed.length > 1 && (
+            <ChoiceInput
+              label="To whom"
+              value={to.payee}
+              choices={owed.map(({ payee = 'The sale', cents: amount }) => ({
+                value: payee,
+                label: `${payee}, ${formatMoney(amount)}`,
+              }))}
+              onCommit={setChosen}
+            />
+          )}
+          <MoneyInput
+            label="Amount paid"
+            value={paid}
+            hint={due === undefined ? 'Nothing is owed' : `${formatMoney(due)} is owed; less is a part of it`}
+            onCommit={setAmount}
+          />
+          <DateInput label="Day of the payment" value={date ?? today} onCommit={setDate} />
+          <TextInput label="Number of the check or transfer" value={number} longest={120} onCommit={setNumber} />
+        </div>
+        <CheckInput label="Money back" value={back} onCommit={setBack} />
+        <div class="row">
+          <button type="button" class="main" disabled={paid === undefined || paid === 0} onClick={keep}>
+            Book the payment
+          </button>
+        </div>
+      </div>
+    </details>
+  );
+}

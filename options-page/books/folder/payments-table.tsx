@@ -1,0 +1,82 @@
+import type { PurchaseFolder } from '../../../src/domain/books/folder/folder.ts';
+import { formatMoney } from '../../../src/domain/money/format-money.ts';
+import type { NotedFloorMove, NotedPayment } from '../../../src/journal/fold-books.ts';
+import { dateInWords } from '../../../src/ui/date-words.ts';
+import { ScrollX } from '../../../src/ui/scroll-x.tsx';
+import { useWorkspace } from '../../../src/ui/workspace.ts';
+import type { StepPayment } from '../after-sale-of.ts';
+
+/** What was paid, by whom and when. */
+export function PaymentsTable({ folder }: { folder: PurchaseFolder }) {
+  const { undo, say } = useWorkspace();
+  // The folder's money came from the books, so each move has the entry that can be undone.
+  const payments = (folder.payments as readonly (NotedPayment | StepPayment)[]).map((payment) => ({
+    ...payment,
+    what: payment.cents < 0 ? 'Money back' : 'Paid by the bank',
+    tapped: 'notedAfterSale' in payment,
+  }));
+  const moves = (folder.floor as readonly NotedFloorMove[]).map((move) => ({
+    ...move,
+    what: move.move === 'draw' ? 'Paid by the lender' : 'Paid back to the lender',
+    payee: undefined,
+    tapped: false,
+  }));
+  const all = [...payments, ...moves].sort((a, b) => (a.date < b.date ? -1 : 1));
+  return (
+    <section class="stack" aria-labelledby="folder-money">
+      <h2 id="folder-money">Payment and floor plan</h2>
+      {all.length === 0 ? (
+        <p class="quiet">Nothing was paid yet.</p>
+      ) : (
+        <ScrollX label="Payment and floor plan">
+          <table class="ledger">
+            <thead>
+              <tr>
+                <th scope="col">What</th>
+                <th scope="col">Day</th>
+                <th scope="col" class="number">
+                  Amount
+                </th>
+                <th scope="col">Paper</th>
+                <th scope="col">Noted by</th>
+                <th scope="col" class="no-print">
+                  <span class="visually-hidden">Take back</span>
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              {all.map((one) => (
+                <tr key={one.key}>
+                  <th scope="row">
+                    {one.what}
+                    {one.payee && <span class="quiet small block">{one.payee}</span>}
+                  </th>
+                  <td class="day">{dateInWords(one.date)}</td>
+                  <td class="number">{formatMoney(one.cents)}</td>
+                  <td class="small">{one.document?.number ?? one.document?.file ?? ''}</td>
+                  <td class="small">
+                    {one.author}
+                    {one.tapped && <span class="quiet block">under To do</span>}
+                  </td>
+                  <td class="no-print">
+                    <button
+                      type="button"
+                      class="plain small"
+                      aria-label={`Take back: ${one.what}, ${formatMoney(one.cents)}`}
+                      onClick={async () => {
+                        const taken = await undo(one.entry);
+                        say(taken.ok ? 'Taken back.' : taken.message, taken.ok ? taken.value.entry : undefined);
+                      }}
+                    >
+                      Take back
+                    </button>
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </ScrollX>
+      )}
+    </section>
+  );
+}

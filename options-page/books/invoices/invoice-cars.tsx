@@ -1,0 +1,149 @@
+import type { JudgedLine, Verdict } from '../../../src/domain/books/invoice/judge-line.ts';
+import { isPlain, type MatchedCar } from '../../../src/domain/books/invoice/match-invoice.ts';
+import type { LotId } from '../../../src/domain/lot/lot.ts';
+import { formatMoney } from '../../../src/domain/money/format-money.ts';
+import { countWords } from '../../../src/ui/count-words.ts';
+import { ScrollX } from '../../../src/ui/scroll-x.tsx';
+import { folderName } from '../folder-name.ts';
+import { useBooks } from '../use-books.ts';
+
+export interface InvoiceCarsProps {
+  readonly how: 'exact' | 'near' | 'none';
+  readonly cars: readonly MatchedCar[];
+  readonly isTicked: (car: MatchedCar, line: JudgedLine) => boolean;
+  readonly onTick: (line: string, on: boolean) => void;
+  readonly onChoose: (car: string, lot: LotId | null) => void;
+}
+
+const HEADS = {
+  exact: { head: 'Matched', what: 'Nothing speaks against these. What is as expected is ticked.' },
+  near: { head: 'Nearly matched', what: 'Something does not fit. Look, then tick what is to be booked.' },
+  none: { head: 'Not matched', what: 'Nothing here is booked until you say which car it is for.' },
+} as const;
+
+const VERDICT_WORDS: Readonly<Record<Verdict, string | null>> = {
+  'as-expected': null,
+  differs: 'differs',
+  'not-expected': 'not expected',
+  booked: 'booked already',
+  again: 'booked with another amount',
+  twice: 'twice in this file',
+  payment: null,
+  'part-payment': 'part payment',
+  overpaid: 'too much',
+};
+
+/** The cars of an invoice that were matched alike, each with its lines beside what the folder expects. */
+export function InvoiceCars({ how, cars, ...rest }: InvoiceCarsProps) {
+  if (cars.length === 0) return null;
+  const { head, what } = HEADS[how];
+  return (
+    <section class="stack" aria-labelledby={`invoice-${how}`}>
+      <h2 id={`invoice-${how}`}>
+        {head}: {countWords(cars.length, 'car', 'cars')}
+      </h2>
+      <p class="quiet">{what}</p>
+      <ScrollX label={head}>
+        <table class="ledger invoice-lines">
+          <thead>
+            <tr>
+              <th scope="col">Book</th>
+              <th scope="col">The invoice says</th>
+              <th scope="col" class="number">
+                Amount
+              </th>
+              <th scope="col" class="number">
+                Expected
+              </th>
+              <th scope="col">What to think of it</th>
+            </tr>
+          </thead>
+          {cars.map((car) => (
+            <Car key={car.id} car={car} {...rest} />
+          ))}
+        </table>
+      </ScrollX>
+    </section>
+  );
+}
+
+function Car({ car, isTicked, onTick, onChoose }: { car: MatchedCar } & Omit<InvoiceCarsProps, 'how' | 'cars'>) {
+  const { folders } = useBooks();
+  const { match, lines } = car;
+  const folder = folders.find(({ lot }) => lot === match.lot);
+  const plain = match.how === 'near' ? lines.filter((line) => isPlain(line) && !isTicked(car, line)) : [];
+  const theirs =
+    [car.vin && `VIN ${car.vin}`, car.lotNumber && `lot ${car.lotNumber}`].filter(Boolean).join(', ') || 'No car named';
+  return (
+    <tbody>
+      <tr class="invoice-car">
+        <th scope="colgroup" colSpan={2}>
+          {theirs}
+        </th>
+        <td colSpan={3}>
+          <span class="row">
+            <select
+              aria-label={`Folder for ${theirs}`}
+              value={match.lot ?? ''}
+              onChange={(event) => {
+                const { value } = event.currentTarget;
+                onChoose(car.id, folders.find(({ lot }) => lot === value)?.lot ?? null);
+              }}
+            >
+              <option value="">no folder</option>
+              {folders.map(({ lot, facts }) => (
+                <option key={lot} value={lot}>
+                  {folderName(facts)}
+                </option>
+              ))}
+            </select>
+            {folder !== undefined && <a href={`#/books/${folder.lot}`}>Open</a>}
+            {folder !== undefined && plain.length > 0 && (
+              <button
+                type="button"
+                aria-label={`It is this car: tick ${countWords(plain.length, 'line', 'lines')} as expected, ${theirs}`}
+                onClick={() => {
+                  for (const { line } of plain) onTick(line.id, true);
+                }}
+              >
+                It is this car: tick {countWords(plain.length, 'line', 'lines')}
+              </button>
+            )}
+          </span>
+          <span class="small quiet">{match.why}</span>
+        </td>
+      </tr>
+      {lines.map((judged) => {
+        const { line, verdict, expected, why } = judged;
+        const words = VERDICT_WORDS[verdict];
+        const money = formatMoney(line.cents);
+        return (
+          <tr key={line.id}>
+            <td>
+              <input
+                type="checkbox"
+                aria-label={`Book ${line.label}, ${money}, ${theirs}`}
+                checked={isTicked(car, judged)}
+                disabled={match.lot === null}
+                onChange={(event) => onTick(line.id, event.currentTarget.checked)}
+              />
+            </td>
+            <td>
+              {line.label}
+              <span class="small quiet block">
+                {[line.date, line.number && `number ${line.number}`, `row ${line.row}`].filter(Boolean).join(' · ')}
+              </span>
+            </td>
+            <td class="number">{money}</td>
+            <td class="number">
+              {line.what === 'payment' ? '' : expected === null ? '–' : formatMoney(expected.cents)}
+            </td>
+            <td class="why">
+              {words !== null && match.lot !== null && <span class="tag act">{words}</span>} {why}
+            </td>
+          </tr>
+        );
+      })}
+    </tbody>
+  );
+}

@@ -1,0 +1,195 @@
+import { useMemo, useState } from 'preact/hooks';
+import { type Month, monthInWords } from '../../../src/domain/books/month.ts';
+import {
+  REVIEW_BY,
+  type ReviewBy,
+  type ReviewGroup,
+  reviewGroup,
+  reviewGroups,
+} from '../../../src/domain/books/review/review-groups.ts';
+import { type Cents, cents } from '../../../src/domain/money/cents.ts';
+import { formatMoney } from '../../../src/domain/money/format-money.ts';
+import { addDays } from '../../../src/domain/time/calendar-day.ts';
+import type { LocalDate } from '../../../src/domain/time/local-date.ts';
+import { ChoiceInput } from '../../../src/ui/choice-input.tsx';
+import { dateInWords } from '../../../src/ui/date-words.ts';
+import { RadioChoice } from '../../../src/ui/radio-choice.tsx';
+import { type SortColumn, SortTable } from '../../../src/ui/sort-table.tsx';
+import { useWorkspace } from '../../../src/ui/workspace.ts';
+import { reviewLots } from '../review-lots.ts';
+import { useBooks } from '../use-books.ts';
+import { GrossPicture } from './gross-picture.tsx';
+import { WonLostPicture } from './won-lost-picture.tsx';
+
+const BY_WORDS: Readonly<Record<ReviewBy, string>> = { week: 'Week', month: 'Month', venue: 'Venue', buyer: 'Buyer' };
+const DAYS = [
+  { value: '31', label: 'the last 31 days' },
+  { value: '92', label: 'the last 92 days' },
+  { value: '366', label: 'the last 366 days' },
+];
+
+/** What was won and lost, what it cost, what is tied up, and whether it went as expected. */
+export function ReviewPart() {
+  const { setup } = useWorkspace();
+  const { lots, folders, today } = useBooks();
+  const [by, setBy] = useState<ReviewBy>('week');
+  const [days, setDays] = useState<string>();
+  const [venue, setVenue] = useState<string>();
+  const all = useMemo(() => reviewLots(lots, folders, setup.store.zone), [lots, folders, setup]);
+  const from = days === undefined ? '' : addDays(today, 1 - Number(days));
+  const shown = all.filter((lot) => lot.day >= from && (venue === undefined || lot.venue === venue));
+  const groups = reviewGroups(shown, by);
+  const venues = [...new Set(all.map((lot) => lot.venue))].sort();
+  const words = (key: string) => nameOf(key, by);
+  return (
+    <>
+      <header class="stack">
+        <h1>Review</h1>
+        <p class="quiet prose">
+          Every lot whose result was written down. Lots without one are not in it: they wait under Results.
+        </p>
+      </header>
+      <div class="row no-print review-tools">
+        <RadioChoice
+          legend="By"
+          value={by}
+          choices={REVIEW_BY.map((value) => ({ value, label: BY_WORDS[value] }))}
+          onCommit={setBy}
+        />
+        <ChoiceInput label="Ended in" value={days} none="all the time" choices={DAYS} onCommit={setDays} />
+        <ChoiceInput
+          label="At"
+          value={venue}
+          none="every venue"
+          choices={venues.map((value) => ({ value, label: value }))}
+          onCommit={setVenue}
+        />
+        <button type="button" onClick={() => print()}>
+          Print
+        </button>
+      </div>
+      {shown.length > 0 && <Figures all={reviewGroup('all', shown)} />}
+      {shown.length > 0 && (
+        <div class="review-pictures">
+          <WonLostPicture groups={groups} nameOf={words} />
+          <GrossPicture groups={groups} nameOf={words} />
+        </div>
+      )}
+      <SortTable
+        key={by}
+        label={`Won and lost by ${BY_WORDS[by].toLowerCase()}`}
+        columns={columnsFor(by, words)}
+        rows={groups}
+        rowKey={({ key }) => key}
+        first={by === 'week' || by === 'month' ? '-key' : '-spent'}
+        totalLabel="All of it"
+        empty="No result was written down in this time."
+      />
+      <p class="quiet small prose">
+        Gross is price less the bills of a car; it leaves out pack, overhead and the cost of selling. It is not a
+        statement of income: that is your accountant’s.
+      </p>
+    </>
+  );
+}
+
+function nameOf(key: string, by: ReviewBy): string {
+  if (by === 'week') return `Week of ${dateInWords(key as LocalDate)}`;
+  return by === 'month' ? monthInWords(key as Month) : key;
+}
+
+const share = (value: number | null) => (value === null ? '–' : `${Math.round(value * 100)} %`);
+const money = (value: Cents | null) => (value === null ? '–' : formatMoney(value, { cents: 'never' }));
+
+/** The few numbers that are asked for first. */
+function Figures({ all }: { all: ReviewGroup }) {
+  return (
+    <dl class="review-figures">
+      <Figure what="Won" value={`${all.won} of ${all.won + all.lost}`} note={share(all.winRate)} />
+      <Figure what="Spent" value={money(all.spent)} note={`on ${all.won} ${all.won === 1 ? 'car' : 'cars'}`} />
+      <Figure what="Tied up" value={money(all.tiedUp)} note="in cars that stand unsold" />
+      <Figure
+        what="Gross of what sold"
+        value={money(all.actualGross)}
+        note={all.expectedGross === null ? 'nothing has sold yet' : `${money(all.expectedGross)} was expected`}
+      />
+      <Figure
+        what="Open disputes"
+        value={String(all.openDisputes)}
+        note={all.openDisputes === 0 ? '' : `over ${money(all.disputed)}`}
+      />
+    </dl>
+  );
+}
+
+const Figure = ({ what, value, note }: { what: string; value: string; note: string }) => (
+  <div>
+    <dt class="small quiet">{what}</dt>
+    <dd>
+      <span class="figure">{value}</span>
+      <span class="small quiet block">{note}</span>
+    </dd>
+  </div>
+);
+
+function columnsFor(by: ReviewBy, words: (key: string) => string): readonly SortColumn<ReviewGroup>[] {
+  const count = (
+    key: 'lots' | 'bidOn' | 'bids' | 'won' | 'lost' | 'notSold' | 'openDisputes',
+    label: string,
+  ): SortColumn<ReviewGroup> => ({
+    key,
+    label,
+    number: true,
+    by: (row) => row[key],
+    cell: (row) => row[key],
+    total: (rows) => rows.reduce((sum, row) => sum + row[key], 0),
+  });
+  const amount = (
+    key: 'spent' | 'tiedUp' | 'disputed' | 'expectedGross' | 'actualGross',
+    label: string,
+  ): SortColumn<ReviewGroup> => ({
+    key,
+    label,
+    number: true,
+    by: (row) => row[key],
+    cell: (row) => money(row[key]),
+    total: (rows) => money(cents(rows.reduce((sum, row) => sum + (row[key] ?? 0), 0))),
+  });
+  return [
+    { key: 'key', label: BY_WORDS[by], by: ({ key }) => key, cell: ({ key }) => words(key) },
+    count('lots', 'Lots'),
+    count('bidOn', 'Bid on'),
+    count('bids', 'Bids placed'),
+    count('won', 'Won'),
+    count('lost', 'Lost'),
+    count('notSold', 'Not sold'),
+    {
+      key: 'rate',
+      label: 'Win rate',
+      number: true,
+      by: ({ winRate }) => winRate,
+      cell: ({ winRate }) => share(winRate),
+      total: (rows) => share(rate(rows)),
+    },
+    amount('spent', 'Spent'),
+    amount('tiedUp', 'Tied up'),
+    {
+      key: 'of-max',
+      label: 'Paid of max bid',
+      number: true,
+      by: ({ paidOfMax }) => paidOfMax,
+      cell: ({ paidOfMax }) => share(paidOfMax),
+    },
+    { key: 'lost-by', label: 'Lost by', number: true, by: ({ lostBy }) => lostBy, cell: ({ lostBy }) => money(lostBy) },
+    count('openDisputes', 'Disputes'),
+    amount('disputed', 'Over'),
+    amount('expectedGross', 'Expected gross'),
+    amount('actualGross', 'Gross'),
+  ];
+}
+
+function rate(rows: readonly ReviewGroup[]): number | null {
+  const won = rows.reduce((sum, row) => sum + row.won, 0);
+  const decided = won + rows.reduce((sum, row) => sum + row.lost, 0);
+  return decided === 0 ? null : won / decided;
+}

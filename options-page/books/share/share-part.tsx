@@ -1,0 +1,176 @@
+import { useState } from 'preact/hooks';
+import { COST_KINDS, type CostKind } from '../../../src/domain/books/booking.ts';
+import { answeredBy } from '../../../src/domain/books/folder/compare-lines.ts';
+import type { PurchaseFolder } from '../../../src/domain/books/folder/folder.ts';
+import type { LotId } from '../../../src/domain/lot/lot.ts';
+import type { Cents } from '../../../src/domain/money/cents.ts';
+import { formatMoney } from '../../../src/domain/money/format-money.ts';
+import { splitByLargestRemainder } from '../../../src/domain/money/split-by-largest-remainder.ts';
+import type { LocalDate } from '../../../src/domain/time/local-date.ts';
+import { CheckInput } from '../../../src/ui/check-input.tsx';
+import { ChoiceInput } from '../../../src/ui/choice-input.tsx';
+import { countWords } from '../../../src/ui/count-words.ts';
+import { DateInput } from '../../../src/ui/date-input.tsx';
+import { MoneyInput } from '../../../src/ui/money-input.tsx';
+import { NumberInput } from '../../../src/ui/number-input.tsx';
+import { RadioChoice } from '../../../src/ui/radio-choice.tsx';
+import { ScrollX } from '../../../src/ui/scroll-x.tsx';
+import { TextInput } from '../../../src/ui/text-input.tsx';
+import { COST_WORDS } from '../folder/cost-words.ts';
+import { folderName } from '../folder-name.ts';
+import { useBook } from '../use-book.ts';
+import { useBooks } from '../use-books.ts';
+
+type By = 'equal' | 'hammer' | 'own-weights';
+const WAYS: readonly { value: By; label: string }[] = [
+  { value: 'equal', label: 'equally' },
+  { value: 'hammer', label: 'by hammer price' },
+  { value: 'own-weights', label: 'by weights of mine' },
+];
+
+/** One bill for several cars, such as one truck that brought four of them, shared out to the cent. */
+export function SharePart() {
+  const { folders, today } = useBooks();
+  const book = useBook();
+  const [cost, setCost] = useState<CostKind>('transport');
+  const [label, setLabel] = useState<string>();
+  const [amount, setAmount] = useState<Cents>();
+  const [date, setDate] = useState<LocalDate>();
+  const [payee, setPayee] = useState<string>();
+  const [number, setNumber] = useState<string>();
+  const [owed, setOwed] = useState(false);
+  const [by, setBy] = useState<By>('equal');
+  const [picked, setPicked] = useState<ReadonlySet<LotId>>(new Set());
+  const [weights, setWeights] = useState<ReadonlyMap<LotId, number>>(new Map());
+
+  const cars = folders.filter(({ stage }) => stage === 'in-stock' || stage === 'sold');
+  const chosen = cars.filter(({ lot }) => picked.has(lot));
+  const weightOf = ({ lot, won }: PurchaseFolder) =>
+    by === 'equal' ? 1 : by === 'hammer' ? (won?.hammer ?? 0) : (weights.get(lot) ?? 1);
+  const all = chosen.map(weightOf);
+  const ready = amount !== undefined && amount > 0 && all.some((weight) => weight > 0);
+  const shares = ready ? splitByLargestRemainder(amount, all) : [];
+  const shareOf = new Map(chosen.map(({ lot }, i) => [lot, shares[i]]));
+
+  const keep = async () => {
+    if (!ready) return;
+    const words = label ?? COST_WORDS[cost];
+    const lines = chosen.flatMap(({ lot, expected }) => {
+      const share = shareOf.get(lot);
+      const against = answeredBy({ cost, label: words }, expected?.lines ?? []);
+      return share === undefined || share === 0
+        ? []
+        : [{ lot, cost, label: words, cents: share, ...(against !== undefined && { against }) }];
+    });
+    const kept = await book(
+      {
+        kind: 'costs-booked',
+        date: date ?? today,
+        paid: owed ? 'owed' : 'bank',
+        ...(payee && { payee }),
+        ...(number && { document: { number } }),
+        lines,
+        shared: { totalCents: amount, by },
+      },
+      `${formatMoney(amount)} shared among ${countWords(lines.length, 'car', 'cars')}.`,
+    );
+    if (kept) {
+      setAmount(undefined);
+      setPicked(new Set());
+    }
+  };
+
+  return (
+    <>
+      <header class="stack">
+        <h1>One bill for several cars</h1>
+        <p class="prose">
+          The shares add up to the bill to the cent: each gets its exact share rounded down, and the cents that are left
+          go to the largest remainders.
+        </p>
+      </header>
+      <section class="panel stack">
+        <div class="fields">
+          <ChoiceInput
+            label="What for"
+            value={cost}
+            choices={COST_KINDS.map((kind) => ({ value: kind, label: COST_WORDS[kind] }))}
+            onCommit={(value) => setCost(COST_KINDS.find((kind) => kind === value) ?? 'other')}
+          />
+          <MoneyInput label="Amount of the bill" value={amount} onCommit={setAmount} />
+          <TextInput label="As the bill words it" value={label} longest={120} onCommit={setLabel} />
+          <DateInput label="Day of the bill" value={date ?? today} onCommit={setDate} />
+          <TextInput label="From whom" value={payee} longest={120} onCommit={setPayee} />
+          <TextInput label="Number of the bill" value={number} longest={120} onCommit={setNumber} />
+        </div>
+        <CheckInput label="Still to be paid" value={owed} onCommit={setOwed} />
+        <RadioChoice legend="Share it" value={by} choices={WAYS} onCommit={setBy} />
+      </section>
+      {cars.length === 0 ? (
+        <p class="quiet">No car was won yet.</p>
+      ) : (
+        <ScrollX label="Cars that share the bill">
+          <table class="ledger">
+            <thead>
+              <tr>
+                <th scope="col">Car</th>
+                {by === 'own-weights' && <th scope="col">Weight</th>}
+                <th scope="col" class="number">
+                  Hammer
+                </th>
+                <th scope="col" class="number">
+                  Share
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              {cars.map(({ lot, facts, won }) => (
+                <tr key={lot}>
+                  <td>
+                    <CheckInput
+                      label={folderName(facts)}
+                      value={picked.has(lot)}
+                      onCommit={(on) =>
+                        setPicked(
+                          (before) => new Set(on ? [...before, lot] : [...before].filter((each) => each !== lot)),
+                        )
+                      }
+                    />
+                  </td>
+                  {by === 'own-weights' && (
+                    <td>
+                      <NumberInput
+                        label={`Weight of ${folderName(facts)}`}
+                        value={weights.get(lot) ?? 1}
+                        least={0}
+                        most={1_000_000}
+                        required
+                        onCommit={(weight = 1) => setWeights((before) => new Map(before).set(lot, weight))}
+                      />
+                    </td>
+                  )}
+                  <td class="number">{won === null ? '–' : formatMoney(won.hammer)}</td>
+                  <td class="number">{amountOrDash(shareOf.get(lot))}</td>
+                </tr>
+              ))}
+              <tr class="total">
+                <td>{countWords(chosen.length, 'car', 'cars')}</td>
+                {by === 'own-weights' && <td />}
+                <td />
+                <td class="number">{amountOrDash(ready ? amount : undefined)}</td>
+              </tr>
+            </tbody>
+          </table>
+        </ScrollX>
+      )}
+      <div class="row">
+        <button type="button" class="main" disabled={!ready} onClick={keep}>
+          Book the shares
+        </button>
+      </div>
+    </>
+  );
+}
+
+const amountOrDash = (amount: Cents | undefined) =>
+  amount === undefined ? '–' : formatMoney(amount, { cents: 'always' });

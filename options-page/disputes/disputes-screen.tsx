@@ -1,0 +1,86 @@
+import { useState } from 'preact/hooks';
+import { instant } from '../../src/domain/time/instant.ts';
+import { countWords } from '../../src/ui/count-words.ts';
+import { StillReading } from '../../src/ui/still-reading.tsx';
+import { useNow } from '../../src/ui/use-now.ts';
+import { DisputeRow } from './dispute-row.tsx';
+import { NoDisputes } from './no-disputes.tsx';
+import { PressedChoice } from './pressed-choice.tsx';
+import { type DisputeFilter, filterDisputes, useDisputes } from './use-disputes.ts';
+import './disputes.css';
+
+const MINUTE = 60_000;
+const SHOWS = [
+  { value: 'open', label: 'Open' },
+  { value: 'closed', label: 'Ended' },
+  { value: 'all', label: 'All' },
+] as const;
+const SIDES = [
+  { value: 'any', label: 'Both sides' },
+  { value: 'ours', label: 'Ours' },
+  { value: 'theirs', label: 'Another’s' },
+] as const;
+
+/** The disputes by their deadlines, each with what is still missing. */
+export function DisputesScreen() {
+  const now = instant(Math.floor(useNow(15_000) / MINUTE) * MINUTE);
+  const disputes = useDisputes();
+  const [filter, setFilter] = useState<DisputeFilter>({ show: 'open', side: 'any', search: '' });
+  if (disputes === null) return <StillReading title="Disputes" words="Reading the disputes…" />;
+  if (disputes.length === 0) return <NoDisputes />;
+  const shown = filterDisputes(disputes, filter);
+  return (
+    <section class="stack">
+      <header class="row apart">
+        <h1>Disputes</h1>
+        <div class="row no-print">
+          <button type="button" onClick={() => print()}>
+            Print
+          </button>
+          <a class="button main" href="#/open-dispute">
+            Open a dispute
+          </a>
+        </div>
+      </header>
+      <div class="row no-print">
+        <PressedChoice
+          legend="Which disputes"
+          choices={SHOWS}
+          value={filter.show}
+          onPress={(show) => setFilter({ ...filter, show })}
+        />
+        <PressedChoice
+          legend="Whose claim"
+          choices={SIDES}
+          value={filter.side}
+          onPress={(side) => setFilter({ ...filter, side })}
+        />
+        <input
+          type="search"
+          class="dispute-search"
+          aria-label="Search the disputes"
+          placeholder="Search: car, VIN, venue, words"
+          value={filter.search}
+          onInput={(event) => setFilter({ ...filter, search: event.currentTarget.value })}
+        />
+        <span class="quiet small" role="status">
+          {shown.length} of {countWords(disputes.length, 'dispute', 'disputes')}
+        </span>
+      </div>
+      {shown.length === 0 ? (
+        <p>
+          None of them fits.{' '}
+          <button type="button" class="plain" onClick={() => setFilter({ show: 'all', side: 'any', search: '' })}>
+            Show all of them
+          </button>
+        </p>
+      ) : (
+        <ul class="dispute-rows">
+          {shown.map((each) => (
+            <DisputeRow key={each.dispute.entry} shown={each} now={now} />
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,109 @@
+import { useState } from 'preact/hooks';
+import { type DisputeEnding, type DisputeOutcome, undoesSale } from '../../src/domain/dispute/dispute.ts';
+import { ENDING_WORDS } from '../../src/domain/dispute/ending-words.ts';
+import type { LotId } from '../../src/domain/lot/lot.ts';
+import { type Cents, cents } from '../../src/domain/money/cents.ts';
+import { type Instant, instant } from '../../src/domain/time/instant.ts';
+import { ChoiceInput } from '../../src/ui/choice-input.tsx';
+import { MomentInput } from '../../src/ui/moment-input.tsx';
+import { MoneyInput } from '../../src/ui/money-input.tsx';
+import { RadioChoice } from '../../src/ui/radio-choice.tsx';
+import { useWorkspace } from '../../src/ui/workspace.ts';
+import { useAfterVerbs } from '../after-sale/use-after-verbs.ts';
+import { NewLotPick } from './new-lot-pick.tsx';
+import type { ShownDispute } from './use-disputes.ts';
+import { useLatest } from './use-latest.ts';
+import { WordsInput } from './words-input.tsx';
+
+const ENDINGS: readonly DisputeEnding[] = [
+  'price-adjusted',
+  'upheld',
+  'not-upheld',
+  'sale-undone',
+  'sold-again',
+  'dropped',
+];
+/** What the words of an ending are for where the car comes again. */
+export const LEARNED = 'What was learned: it stands on the lot when the car is offered again';
+const WAYS = [
+  { value: 'to-us', label: 'It comes to us' },
+  { value: 'from-us', label: 'We pay it' },
+] as const;
+
+/** Ends a dispute, with its money. Taking it back opens it again. */
+export function EndForm({ shown: { lot, dispute } }: { shown: ShownDispute }) {
+  const { setup } = useWorkspace();
+  const { note } = useAfterVerbs();
+  const [ended, setEnded] = useState<DisputeEnding>();
+  const [amount, setAmount] = useState<Cents>();
+  const [way, setWay] = useState<'to-us' | 'from-us'>('to-us');
+  const [at, setAt] = useState<Instant>();
+  const [words, setWords] = useState('');
+  const [newLot, setNewLot] = useState<LotId>();
+  const [fault, setFault] = useState<string>();
+  const latest = useLatest({ ended, amount, way, at, words, newLot });
+  const end = async () => {
+    const { ended, amount, way, at, words, newLot } = await latest();
+    if (ended === undefined) return setFault('Choose how it ended.');
+    if (ended === 'price-adjusted' && amount === undefined) return setFault('Say by how much the price was adjusted.');
+    setFault(undefined);
+    const outcome: DisputeOutcome = {
+      ended,
+      at: at ?? instant(Date.now()),
+      ...(amount !== undefined && { cents: cents(way === 'to-us' ? amount : -amount) }),
+      ...(words.trim() !== '' && { words: words.trim() }),
+      ...(ended === 'sold-again' && newLot !== undefined && { newLot }),
+    };
+    await note(lot, { kind: 'dispute-closed', dispute: dispute.entry, outcome });
+    return undefined;
+  };
+  return (
+    <section class="panel stack">
+      <h2>End it</h2>
+      <div class="fields">
+        <ChoiceInput
+          label="How it ended"
+          value={ended}
+          none="Choose"
+          choices={ENDINGS.map((value) => ({ value, label: ENDING_WORDS[value] }))}
+          onCommit={(chosen) => setEnded(ENDINGS.find((each) => each === chosen))}
+        />
+        <MoneyInput
+          label={ended !== undefined && undoesSale(ended) ? 'Money beside the price' : 'Amount'}
+          value={amount}
+          onCommit={setAmount}
+          hint={ended !== undefined && undoesSale(ended) ? 'What was paid for the car comes back by itself' : undefined}
+        />
+        <MomentInput label="When" value={at} zone={setup.store.zone} onChange={setAt} hint="Empty means now" />
+      </div>
+      {amount !== undefined && <RadioChoice legend="Which way" value={way} choices={WAYS} onCommit={setWay} />}
+      {ended !== undefined && undoesSale(ended) && (
+        <p class="small">
+          The sale no longer stands: its cash and its place are free, and what was paid is listed as to come back.
+        </p>
+      )}
+      {ended === 'sold-again' && (
+        <div class="fields">
+          <NewLotPick lot={lot} value={newLot} onChange={setNewLot} />
+        </div>
+      )}
+      <WordsInput
+        label={ended === 'sold-again' ? LEARNED : 'In words'}
+        value={words}
+        longest={4000}
+        onChange={setWords}
+        rows={2}
+      />
+      {fault && (
+        <p class="fault" role="alert">
+          {fault}
+        </p>
+      )}
+      <p>
+        <button type="button" onClick={end}>
+          End the dispute
+        </button>
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,129 @@
+import { useState } from 'preact/hooks';
+import { venuePlaces } from '../../src/domain/after-sale/venue-place.ts';
+import { eventsOf } from '../../src/domain/after-sale/win.ts';
+import type { Dispute } from '../../src/domain/dispute/dispute.ts';
+import { disputeDues } from '../../src/domain/dispute/dispute-due.ts';
+import { REASON_WORDS } from '../../src/domain/dispute/reason-words.ts';
+import { STARTING_NEEDS } from '../../src/domain/dispute/starting-needs.ts';
+import { lotTitle } from '../../src/domain/lot/car-name.ts';
+import type { Cents } from '../../src/domain/money/cents.ts';
+import { DISPUTE_REASONS } from '../../src/domain/setup/after-sale-rules.ts';
+import { type Instant, instant } from '../../src/domain/time/instant.ts';
+import type { LotState } from '../../src/journal/lot-state.ts';
+import { soldLotOf } from '../../src/journal/sold-lot.ts';
+import { ChoiceInput } from '../../src/ui/choice-input.tsx';
+import { MomentInput } from '../../src/ui/moment-input.tsx';
+import { MoneyInput } from '../../src/ui/money-input.tsx';
+import { RadioChoice } from '../../src/ui/radio-choice.tsx';
+import { useWorkspace } from '../../src/ui/workspace.ts';
+import { DueText, WhyDue } from '../after-sale/due-text.tsx';
+import { useAfterVerbs } from '../after-sale/use-after-verbs.ts';
+import { useBookedLots } from '../after-sale/use-booked-lots.ts';
+import { useLatest } from './use-latest.ts';
+import { WordsInput } from './words-input.tsx';
+
+const SIDES = [
+  { value: 'ours', label: 'We bring it up' },
+  { value: 'theirs', label: 'Another does' },
+] as const;
+
+/** Everything that a dispute begins with, and until when it is to be brought up or answered, before it is opened. */
+export function OpenDisputeForm({ lot }: { lot: LotState }) {
+  const { setup } = useWorkspace();
+  const { note } = useAfterVerbs();
+  const won = lot.sale?.result?.result.ended === 'won';
+  const [side, setSide] = useState<Dispute['side']>('ours');
+  const [reason, setReason] = useState<Dispute['reason']>(won ? 'hidden-defect' : 'bid-not-taken');
+  const [words, setWords] = useState('');
+  const [asked, setAsked] = useState<Cents>();
+  const [at, setAt] = useState<Instant | undefined>(() => instant(Math.floor(Date.now() / 60_000) * 60_000));
+  const [dueAt, setDueAt] = useState<Instant>();
+  const [fault, setFault] = useState<string>();
+  const place = venuePlaces(setup)(lot.facts);
+  const draft: Dispute = {
+    side,
+    reason,
+    words: words.trim(),
+    ...(asked !== undefined && { askedCents: asked }),
+    at: at ?? instant(Date.now()),
+    ...(dueAt !== undefined && { dueAt }),
+    needs: [...STARTING_NEEDS[reason]],
+  };
+  const sold = soldLotOf(lot, useBookedLots()?.(lot.id, lot.facts));
+  const [first] = disputeDues({ ...draft, steps: [] }, eventsOf(sold), place);
+  const latest = useLatest({ draft, at });
+  const open = async () => {
+    const { draft: opened, at: when } = await latest();
+    if (opened.words === '') return setFault('Say in a sentence what happened.');
+    if (when === undefined) return setFault('Say when it came up, with date and time.');
+    setFault(undefined);
+    const entry = await note(lot, { kind: 'dispute-opened', opened }, 'The dispute is open.');
+    if (entry !== null) location.assign(`#/dispute/${entry}`);
+  };
+  return (
+    <section class="stack loose dispute-form">
+      <header>
+        <h1>Open a dispute</h1>
+        <p class="quiet">
+          {lotTitle(lot.facts)} · {place.name}
+        </p>
+      </header>
+      <RadioChoice legend="Whose claim" value={side} choices={SIDES} onCommit={setSide} />
+      <div class="fields">
+        <ChoiceInput
+          label="What it is about"
+          value={reason}
+          choices={DISPUTE_REASONS.map((value) => ({ value, label: REASON_WORDS[value] }))}
+          onCommit={(chosen) => setReason(DISPUTE_REASONS.find((each) => each === chosen) ?? reason)}
+        />
+        <MoneyInput label="Amount asked" value={asked} onCommit={setAsked} hint="Empty when no amount is named yet" />
+        <MomentInput
+          label={side === 'ours' ? 'When it came up' : 'When their notice came'}
+          value={at}
+          zone={setup.store.zone}
+          onChange={setAt}
+        />
+        <MomentInput
+          label="Deadline they named"
+          value={dueAt}
+          zone={setup.store.zone}
+          onChange={setDueAt}
+          hint="Goes before the venue’s rule"
+        />
+      </div>
+      <WordsInput label="What happened" value={words} longest={4000} onChange={setWords} />
+      {first && (
+        <div class="note stack">
+          <p class="row">
+            <span class="strong">{first.what}:</span>{' '}
+            <DueText due={first.due} now={instant(Date.now())} place={place} />
+          </p>
+          <p class="small">
+            {first.due.as === 'no-rule' ? (
+              <>
+                Setup does not say until when at {place.name}. <a href="#/setup/after">Copy it from the terms</a>, or
+                write the deadline above.
+              </>
+            ) : (
+              <WhyDue due={first.due} />
+            )}{' '}
+            The sale’s own terms decide.
+          </p>
+        </div>
+      )}
+      {fault && (
+        <p class="fault" role="alert">
+          {fault}
+        </p>
+      )}
+      <div class="row">
+        <button type="button" class="main" onClick={open}>
+          Open the dispute
+        </button>
+        <a class="button" href={`#/won/${lot.id}`}>
+          Leave it
+        </a>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,87 @@
+import { formatMoney } from '../../src/domain/money/format-money.ts';
+import type { Instant } from '../../src/domain/time/instant.ts';
+import { sayTime } from '../../src/domain/time/say-time.ts';
+import { timeLeft } from '../../src/ui/close-words.ts';
+import { RUSH_WORDS, rushOf } from '../../src/ui/rush-words.ts';
+import type { Standing } from '../../src/ui/standing.ts';
+import { useLotAct } from '../../src/ui/use-lot-act.ts';
+import { useWorkspace } from '../../src/ui/workspace.ts';
+import { LotActs } from './lot-acts.tsx';
+import type { NowLot } from './now-lot.ts';
+
+interface NowCardProps {
+  readonly lot: NowLot;
+  readonly people: readonly string[];
+  readonly now: Instant;
+  /** Whether what can be done about it is in sight at once. */
+  readonly open: boolean;
+}
+
+/** One lot: its name, the price at which to stop, the time left; and what can be done, at once or when it is opened. */
+export function NowCard({ lot, people, now, open }: NowCardProps) {
+  const act = useLotAct();
+  return (
+    <li class="now-card" id={`now-${lot.id}`} tabIndex={-1}>
+      <details open={open}>
+        <summary>
+          <span class="now-name">{lot.name}</span>
+          <span class="now-stop">
+            <span class="small quiet">{lot.standing.maxBid === null ? '' : 'stop at'}</span>
+            <span class={lot.standing.maxBid === null ? 'now-figure words' : 'now-figure'}>
+              {stopFigure(lot.standing)}
+            </span>
+          </span>
+          <span class="now-left">
+            <span class={lot.close > now && lot.close - now < 3_600_000 ? 'act' : ''}>{timeLeft(lot.close, now)}</span>
+          </span>
+          <span class="now-facts small">{standWords(lot)}</span>
+        </summary>
+        <p class="small quiet">
+          <CloseLine lot={lot} /> <a href={`#/lot/${lot.id}`}>Worksheet</a>
+        </p>
+        <LotActs
+          lot={lot}
+          people={people}
+          now={now}
+          onAct={(wanted) => void act(lot.state, wanted, lot.standing.maxBid)}
+        />
+      </details>
+    </li>
+  );
+}
+
+function CloseLine({ lot }: { lot: NowLot }) {
+  const { setup } = useWorkspace();
+  const { facts, clock } = lot.state;
+  const { extended } = clock ?? {};
+  return (
+    <>
+      {[
+        sayTime(lot.close, setup.store.zone),
+        RUSH_WORDS[rushOf(setup).of(lot.close).kind],
+        extended?.to === lot.close ? `${extended.minutes} min added by the sale` : '',
+        facts.venueName ?? facts.venueId,
+        facts.lotNumber && `lot ${facts.lotNumber}`,
+      ]
+        .filter(Boolean)
+        .join(' · ')}
+    </>
+  );
+}
+
+function stopFigure({ maxBid, missing }: Standing): string {
+  if (missing.length > 0) return 'no max bid yet';
+  return maxBid === null ? 'no price pays' : formatMoney(maxBid);
+}
+
+/** What stands at the sale, as far as we know. */
+function standWords(lot: NowLot): string {
+  const { proxy, priceNow } = lot.state.facts;
+  return [
+    proxy === undefined ? 'no proxy yet' : `proxy ${formatMoney(proxy)} placed`,
+    priceNow === undefined ? '' : `now ${formatMoney(priceNow)}`,
+    lot.handedTo === undefined ? '' : `${lot.handedTo} has it`,
+  ]
+    .filter(Boolean)
+    .join(' · ');
+}

@@ -1,0 +1,22 @@
+import type { AlertLot } from '../../src/domain/alerts/alert-lot.ts';
+import type { LotState } from '../../src/journal/lot-state.ts';
+import { alertLot } from '../../src/ui/alert-lots.ts';
+import type { Standing } from '../../src/ui/standing.ts';
+
+/** A lot as the Now view needs it: as the alerts see it, with all that is known of it. */
+export interface NowLot extends AlertLot {
+  readonly state: LotState;
+  readonly standing: Standing;
+}
+
+/** Lots with a close; the standing of each is worked out only when it is shown. */
+export function nowLots(lots: readonly LotState[], standingOf: (lot: LotState) => Standing): NowLot[] {
+  return lots.flatMap((state) => {
+    const alert = alertLot(state, standingOf);
+    if (alert === null) return [];
+    return Object.defineProperties(alert as NowLot, {
+      state: { value: state },
+      standing: { get: () => standingOf(state) },
+    });
+  });
+}

@@ -1,0 +1,115 @@
+import { useState } from 'preact/hooks';
+import { lotTitle } from '../../src/domain/lot/car-name.ts';
+import { formatMoney } from '../../src/domain/money/format-money.ts';
+import { readResult } from '../../src/domain/sale/read-result.ts';
+import { resultDoubt } from '../../src/domain/sale/result-doubt.ts';
+import { sayResult } from '../../src/domain/sale/result-words.ts';
+import { sayTime } from '../../src/domain/time/say-time.ts';
+import type { LotState } from '../../src/journal/lot-state.ts';
+import type { Standing } from '../../src/ui/standing.ts';
+import type { SaleLog } from '../../src/ui/use-sale-log.ts';
+import { useWorkspace } from '../../src/ui/workspace.ts';
+
+interface ClosingRowProps {
+  readonly lot: LotState;
+  readonly index: number;
+  readonly count: number;
+  readonly top: number;
+  readonly height: number;
+  readonly standing: Standing;
+  readonly draft: string;
+  readonly onType: (id: string, text: string) => void;
+  readonly onGo: (index: number) => void;
+  readonly keep: SaleLog['result'];
+}
+
+/** One closing and its line. What was typed stays in it until it is kept, whatever happens. */
+export function ClosingRow({ lot, index, count, top, height, standing, draft, onType, onGo, keep }: ClosingRowProps) {
+  const { setup } = useWorkspace();
+  const [fault, setFault] = useState<string>();
+  const [doubted, setDoubted] = useState<string>();
+  const { facts, sale } = lot;
+  const noted = sale?.result?.result;
+  const nameId = `closing-${lot.id}`;
+  const sayId = `${nameId}-said`;
+
+  const enter = async () => {
+    if (draft.trim() === '') return onGo(index + 1);
+    const typed = readResult(draft);
+    if (!typed.ok) return setFault(typed.message);
+    const doubt = resultDoubt(typed.value.result, facts, standing.maxBid);
+    if (doubt !== null && doubted !== draft) {
+      setDoubted(draft);
+      return setFault(`${doubt} Enter once more keeps it.`);
+    }
+    setFault(undefined);
+    // On to the next line at once; should the write fail, this one says so and still holds what was typed.
+    onGo(index + 1);
+    const sentence = await keep(lot, typed.value, true);
+    if (sentence === null) onType(lot.id, '');
+    else setFault(sentence);
+  };
+
+  return (
+    <li
+      class="closing-row"
+      style={{ transform: `translateY(${top}px)`, height: `${height}px` }}
+      aria-posinset={index + 1}
+      aria-setsize={count}
+    >
+      <div class="closing-car" id={nameId}>
+        <a href={`#/lot/${lot.id}`} class="strong" tabIndex={-1}>
+          {lotTitle(facts)}
+        </a>
+        <span class="quiet small">
+          {[
+            facts.close && sayTime(facts.close.instant, setup.store.zone),
+            facts.venueName ?? facts.venueId,
+            facts.lotNumber && `lot ${facts.lotNumber}`,
+          ]
+            .filter(Boolean)
+            .join(' · ')}
+        </span>
+      </div>
+      <div class="closing-figures small quiet">
+        {facts.proxy !== undefined && <span>proxy {formatMoney(facts.proxy)}</span>}
+        {standing.maxBid !== null && <span>max bid {formatMoney(standing.maxBid)}</span>}
+        {facts.priceNow !== undefined && <span>stood at {formatMoney(facts.priceNow)}</span>}
+      </div>
+      <input
+        class="closing-line"
+        data-row={index}
+        autoComplete="off"
+        autoCapitalize="off"
+        spellcheck={false}
+        value={draft}
+        placeholder={noted === undefined ? 'how it ended' : 'to correct it'}
+        aria-label={`How ${lotTitle(facts)} ended`}
+        aria-describedby={sayId}
+        aria-invalid={fault === undefined ? undefined : 'true'}
+        onInput={(event) => {
+          onType(lot.id, event.currentTarget.value);
+          setFault(undefined);
+        }}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') enter().catch((error: unknown) => setFault(String(error)));
+          else if (event.key === 'ArrowDown') onGo(index + 1);
+          else if (event.key === 'ArrowUp') onGo(Math.max(0, index - 1));
+          else return;
+          event.preventDefault();
+        }}
+      />
+      <div class="closing-said small" id={sayId}>
+        {fault !== undefined ? (
+          <span class="fault" role="alert">
+            {fault}
+          </span>
+        ) : noted === undefined ? (
+          draft !== '' && <span class="quiet">Enter keeps it</span>
+        ) : (
+          <strong>{sayResult(noted)}</strong>
+        )}
+      </div>
+    </li>
+  );
+}

@@ -1,0 +1,128 @@
+import { useCallback, useMemo, useRef, useState } from 'preact/hooks';
+import { RESULT_KEYS } from '../../src/domain/sale/read-result.ts';
+import { ENDING_WORDS } from '../../src/domain/sale/result-words.ts';
+import type { LotState } from '../../src/journal/lot-state.ts';
+import { standingsUnder } from '../../src/ui/standing.ts';
+import { useMedia } from '../../src/ui/use-media.ts';
+import { useSaleLog } from '../../src/ui/use-sale-log.ts';
+import { useVirtualRows } from '../../src/ui/use-virtual-rows.ts';
+import { useWorkspace } from '../../src/ui/workspace.ts';
+import { ClosingRow } from './closing-row.tsx';
+import { byClose, isOpenClosing } from './open-closings.ts';
+import { readDrafts, writeDrafts } from './result-drafts.ts';
+
+const HEIGHT = 72;
+const HEIGHT_NARROW = 128;
+
+interface ClosingsProps {
+  /** The present minute; rows do not come and go under the hands more often. */
+  readonly minute: number;
+  readonly complete: boolean;
+}
+
+/** The closings without a result, to be caught up on with the keyboard alone. */
+export function Closings({ minute, complete }: ClosingsProps) {
+  const { lots, setup } = useWorkspace();
+  const standings = useMemo(() => standingsUnder(setup), [setup]);
+  const log = useSaleLog(standings.of);
+  const narrow = useMedia('(max-width: 700px)');
+  const scroller = useRef<HTMLDivElement>(null);
+  const rows = useListed(lots, minute);
+  const height = narrow ? HEIGHT_NARROW : HEIGHT;
+  const { items, total } = useVirtualRows(scroller, rows.length, height);
+  const [drafts, setDrafts] = useState(readDrafts);
+
+  const type = useCallback((id: string, text: string) => {
+    setDrafts((before) => {
+      const after = new Map(before);
+      if (text === '') after.delete(id);
+      else after.set(id, text);
+      writeDrafts(after);
+      return after;
+    });
+  }, []);
+  const go = useCallback((index: number) => focusRow(scroller.current, index, height), [height]);
+
+  if (!complete) return <p role="status">Reading your lots…</p>;
+  if (rows.length === 0) return <NothingOpen />;
+  const left = rows.reduce((count, lot) => count + (isOpenClosing(lot, minute) ? 1 : 0), 0);
+  return (
+    <>
+      <p role="status">
+        {left === 0 ? 'All of them have a result.' : `${left.toLocaleString('en-US')} to go.`}{' '}
+        <span class="quiet">Enter keeps a line and goes to the next; ↑ and ↓ walk; an empty line is passed over.</span>
+      </p>
+      <dl class="result-keys small">
+        {RESULT_KEYS.map(({ key, ended, example }) => (
+          <div key={key}>
+            <dt>
+              <kbd>{key}</kbd> {ENDING_WORDS[ended]}
+            </dt>
+            <dd class="quiet">{example}</dd>
+          </div>
+        ))}
+      </dl>
+      <div class="closing-scroll" ref={scroller}>
+        <ul class="result-list" aria-label="Closings without a result" style={{ height: `${total}px` }}>
+          {items.map(({ index, start }) => {
+            const lot = rows[index];
+            return (
+              lot && (
+                <ClosingRow
+                  key={lot.id}
+                  lot={lot}
+                  index={index}
+                  count={rows.length}
+                  top={start}
+                  height={height}
+                  standing={standings.of(lot)}
+                  draft={drafts.get(lot.id) ?? ''}
+                  onType={type}
+                  onGo={go}
+                  keep={log.result}
+                />
+              )
+            );
+          })}
+        </ul>
+      </div>
+    </>
+  );
+}
+
+/** Rows that were listed stay until the screen is left, so that nothing jumps while one types; new ones come in below. */
+function useListed(lots: readonly LotState[], minute: number): readonly LotState[] {
+  const listed = useRef(new Map<string, number>());
+  return useMemo(() => {
+    const places = listed.current;
+    for (const lot of lots.filter((one) => isOpenClosing(one, minute) && !places.has(one.id)).sort(byClose))
+      places.set(lot.id, places.size);
+    return lots.filter(({ id }) => places.has(id)).sort((a, b) => (places.get(a.id) ?? 0) - (places.get(b.id) ?? 0));
+  }, [lots, minute]);
+}
+
+/** The row may lie out of sight, and so not exist yet: it is scrolled to first. */
+function focusRow(scroller: HTMLElement | null, index: number, height: number): void {
+  if (scroller === null) return;
+  const box = () => scroller.querySelector<HTMLInputElement>(`input[data-row="${index}"]`);
+  const top = index * height;
+  if (top < scroller.scrollTop) scroller.scrollTop = top;
+  else if (top + height > scroller.scrollTop + scroller.clientHeight)
+    scroller.scrollTop = top + height - scroller.clientHeight;
+  const there = box();
+  if (there !== null) there.focus({ preventScroll: true });
+  else requestAnimationFrame(() => requestAnimationFrame(() => box()?.focus({ preventScroll: true })));
+}
+
+function NothingOpen() {
+  return (
+    <div class="stack empty-list">
+      <p>Every closing has its result. When a lot closes, it stands here until you say how it ended.</p>
+      <p>
+        <a class="button" href="#/results">
+          Review the results
+        </a>
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,91 @@
+import { formatMoney } from '../../src/domain/money/format-money.ts';
+import { ENDING_WORDS } from '../../src/domain/sale/result-words.ts';
+import { GROUPS, OUTCOMES, type ResultGroup, type ResultView } from './result-view.ts';
+
+interface GroupTableProps {
+  readonly groups: readonly ResultGroup[];
+  readonly view: ResultView;
+  readonly onView: (view: ResultView) => void;
+}
+
+const BY: Readonly<Record<ResultView['group'], string>> = { week: 'Week', venue: 'Venue', outcome: 'Outcome' };
+
+/** The shown results summed up by week, venue or outcome; a name narrows the list to it. */
+export function GroupTable({ groups, view, onView }: GroupTableProps) {
+  return (
+    <section class="stack" aria-label="Summed up">
+      <fieldset class="row no-print">
+        <legend class="visually-hidden">Sum up by</legend>
+        {GROUPS.map((group) => (
+          <button
+            key={group}
+            type="button"
+            aria-pressed={view.group === group}
+            onClick={() => onView({ ...view, group })}
+          >
+            By {BY[group].toLowerCase()}
+          </button>
+        ))}
+      </fieldset>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it */}
+      <div class="result-groups" tabIndex={0} role="region" aria-label={`Totals by ${BY[view.group].toLowerCase()}`}>
+        <table class="ledger">
+          <thead>
+            <tr>
+              <th scope="col">{BY[view.group]}</th>
+              <th scope="col" class="number">
+                Won
+              </th>
+              <th scope="col" class="number">
+                Spent
+              </th>
+              <th scope="col" class="number">
+                Lost
+              </th>
+              <th scope="col" class="number">
+                Would have paid
+              </th>
+              <th scope="col" class="number">
+                Other
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {groups.map(({ key, label, totals }) => (
+              <tr key={key}>
+                <td>
+                  <button type="button" class="plain" onClick={() => onView(narrowed(view, key))}>
+                    {label}
+                  </button>
+                </td>
+                <td class="number">{totals.won.toLocaleString('en-US')}</td>
+                <td class="number">{formatMoney(totals.spent)}</td>
+                <td class="number">{totals.lost.toLocaleString('en-US')}</td>
+                <td class="number">{totals.compared === 0 ? '—' : `${totals.withinReach} of ${totals.compared}`}</td>
+                <td class="number">{(totals.pending + totals.notSold + totals.other).toLocaleString('en-US')}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+}
+
+function narrowed(view: ResultView, key: string): ResultView {
+  switch (view.group) {
+    case 'week':
+      return { ...view, week: key };
+    case 'venue':
+      return { ...view, venue: key };
+    case 'outcome':
+      return { ...view, outcome: OUTCOMES.find((outcome) => outcome === key) ?? 'all' };
+  }
+}
+
+/** What each choice of an outcome is called. */
+export const OUTCOME_WORDS: Readonly<Record<ResultView['outcome'], string>> = {
+  all: 'All outcomes',
+  'within-reach': 'Lost, but would have paid',
+  ...ENDING_WORDS,
+};

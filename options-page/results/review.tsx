@@ -1,0 +1,70 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { totalResults } from '../../src/domain/sale/result-totals.ts';
+import { useMedia } from '../../src/ui/use-media.ts';
+import { GroupTable } from './group-table.tsx';
+import { PrintedResults } from './printed-results.tsx';
+import { ResultList } from './result-list.tsx';
+import { ResultTools } from './result-tools.tsx';
+import { FIRST_VIEW, groupsOf, type ResultView, rowsInView } from './result-view.ts';
+import { Totals } from './totals.tsx';
+import { useResultRows } from './use-result-rows.ts';
+
+interface ReviewProps {
+  readonly complete: boolean;
+  /** How many closings wait for a result. */
+  readonly open: number;
+}
+
+/** The results in the chosen view: what they come to, by week or venue or outcome, and each one. */
+export function Review({ complete, open }: ReviewProps) {
+  const rows = useResultRows();
+  const [view, setView] = useState<ResultView>(FIRST_VIEW);
+  const shown = useMemo(() => rowsInView(rows, view), [rows, view]);
+  const totals = useMemo(() => totalResults(shown), [shown]);
+  const groups = useMemo(() => groupsOf(shown, view.group), [shown, view.group]);
+  const onPaper = useMedia('print');
+  const [printing, setPrinting] = useState(false);
+  // The rows out of sight are drawn first, then printed.
+  useEffect(() => {
+    if (!printing) return;
+    print();
+    setPrinting(false);
+  }, [printing]);
+
+  if (!complete) return <p role="status">Reading your lots…</p>;
+  if (rows.length === 0) return <NoResults open={open} />;
+  return (
+    <>
+      <ResultTools rows={rows} view={view} onView={setView} shown={shown.length} onPrint={() => setPrinting(true)} />
+      <Totals totals={totals} />
+      <GroupTable groups={groups} view={view} onView={setView} />
+      <ResultList rows={shown} />
+      {shown.length === 0 && (
+        <p>
+          None of the {rows.length.toLocaleString('en-US')} results fit.{' '}
+          <button type="button" class="plain" onClick={() => setView(FIRST_VIEW)}>
+            Show all of them
+          </button>
+        </p>
+      )}
+      {(onPaper || printing) && <PrintedResults rows={shown} />}
+    </>
+  );
+}
+
+function NoResults({ open }: { open: number }) {
+  return (
+    <div class="stack empty-list">
+      <p>
+        There are no results yet. When a lot has closed, say how it ended: <kbd>w 12500</kbd> for won at $12,500,{' '}
+        <kbd>l 13000</kbd> for lost at $13,000, <kbd>n</kbd> for not sold. Each is held against your max bid of that
+        moment, so that you see whether you stopped rightly.
+      </p>
+      <p>
+        <a class="button main" href="#/results/missing">
+          {open === 0 ? 'See the closings' : `Catch up on ${open.toLocaleString('en-US')} closings`}
+        </a>
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,32 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import type { LotState } from '../../src/journal/lot-state.ts';
+import { useWorkspace } from '../../src/ui/workspace.ts';
+import { type ResultRow, rowsUnder } from './result-row.ts';
+
+/** Every lot with a result, those no longer watched too: what happened stays, whoever still looks at the lot. */
+export function useResultRows(): readonly ResultRow[] {
+  const { lots, setup, store, say } = useWorkspace();
+  const dropped = useDroppedWithResult(lots.length, store, say);
+  const rowOf = useMemo(() => rowsUnder(setup), [setup]);
+  return useMemo(() => [...lots, ...dropped].flatMap((lot) => rowOf(lot) ?? []), [lots, dropped, rowOf]);
+}
+
+function useDroppedWithResult(
+  watched: number,
+  store: ReturnType<typeof useWorkspace>['store'],
+  say: (sentence: string) => void,
+): readonly LotState[] {
+  const [dropped, setDropped] = useState<readonly LotState[]>([]);
+  // Read again when the number of watched lots changes: that is when one was dropped or came back.
+  useEffect(() => {
+    let current = true;
+    store.allLots().then(
+      (all) => current && setDropped(all.filter((lot) => lot.dropped && lot.sale?.result !== undefined)),
+      (error: unknown) => say(String(error)),
+    );
+    return () => {
+      current = false;
+    };
+  }, [watched, store, say]);
+  return dropped;
+}

@@ -1,0 +1,93 @@
+import { type AccountKey, type Bookkeeping, STARTING_BOOKKEEPING } from '../../src/domain/books/accounts.ts';
+import { COST_KINDS, type CostKind } from '../../src/domain/books/booking.ts';
+import { CheckInput } from '../../src/ui/check-input.tsx';
+import { TextInput } from '../../src/ui/text-input.tsx';
+import { FaultsAt } from './faults-at.tsx';
+import { PartFrame } from './part-frame.tsx';
+import { useSetupEdit } from './setup-edit.ts';
+import type { SetupPart } from './setup-parts.ts';
+
+const ACCOUNTS: readonly { readonly key: AccountKey; readonly label: string; readonly hint?: string }[] = [
+  { key: 'inventory', label: 'Cars in stock', hint: 'Price, fees, freight and recon until a car sells' },
+  { key: 'bank', label: 'Bank' },
+  { key: 'payable', label: 'Bills still to be paid' },
+  { key: 'floor', label: 'Floor plan, principal' },
+  { key: 'retail', label: 'Sales to customers and businesses' },
+  { key: 'wholesale', label: 'Sales at wholesale' },
+  { key: 'costOfSales', label: 'Cost of the cars that sold' },
+  { key: 'undone', label: 'Costs of undone purchases', hint: 'What nobody gives back' },
+];
+
+const COSTS: Readonly<Record<CostKind, string>> = {
+  hammer: 'Hammer price',
+  fee: 'Buy fees',
+  transport: 'Freight',
+  recon: 'Recon',
+  interest: 'Floor-plan interest',
+  'floor-fee': 'Lender’s fees',
+  other: 'Other costs',
+};
+
+/** What the accounts are called in the journal file, and which costs are part of a car's cost. */
+export function AccountsPart({ part }: { part: SetupPart }) {
+  const { setup, change } = useSetupEdit();
+  const books = setup.books ?? STARTING_BOOKKEEPING;
+  const commit = (set: Partial<Bookkeeping>, said: string) => change({ books: { ...books, ...set } }, said);
+  const rename = (key: AccountKey, name: string | undefined) =>
+    commit(
+      { accounts: { ...books.accounts, [key]: name ?? STARTING_BOOKKEEPING.accounts[key] } },
+      `The account is called ${name ?? STARTING_BOOKKEEPING.accounts[key]}.`,
+    );
+  return (
+    <PartFrame
+      part={part}
+      intro="The names under which the books go out as a plain-text journal. Divide the parts of a name by colons; take the names that your accountant’s program has."
+      caution="What belongs in inventory and what is an expense at once differs between books and tax: ask your accountant before you change it. A change shows as corrections in the open month."
+    >
+      <FaultsAt path={['books']} />
+      <fieldset class="stack">
+        <legend>Accounts</legend>
+        <div class="fields">
+          {ACCOUNTS.map(({ key, label, hint }) => (
+            <TextInput
+              key={key}
+              label={label}
+              hint={hint}
+              value={books.accounts[key]}
+              longest={80}
+              onCommit={(name) => rename(key, name)}
+            />
+          ))}
+        </div>
+      </fieldset>
+      <fieldset class="stack">
+        <legend>Part of a car’s cost</legend>
+        <p class="quiet setup-prose">
+          What is ticked stays with the car until it sells. What is not is an expense at once, under its own account.
+        </p>
+        {COST_KINDS.map((kind) => (
+          <div key={kind} class="row">
+            <CheckInput
+              label={COSTS[kind]}
+              value={books.treatment[kind] === 'inventory'}
+              onCommit={(part) =>
+                commit(
+                  { treatment: { ...books.treatment, [kind]: part ? 'inventory' : 'expense' } },
+                  `${COSTS[kind]}: ${part ? 'part of the car’s cost' : 'an expense at once'}.`,
+                )
+              }
+            />
+            {books.treatment[kind] === 'expense' && (
+              <TextInput
+                label={`Account for ${COSTS[kind].toLowerCase()}`}
+                value={books.accounts[kind]}
+                longest={80}
+                onCommit={(name) => rename(kind, name)}
+              />
+            )}
+          </div>
+        ))}
+      </fieldset>
+    </PartFrame>
+  );
+}

@@ -1,0 +1,37 @@
+import { replaceAt } from '../../../src/ui/list-edit.ts';
+import { PartFrame } from '../part-frame.tsx';
+import { useSetupEdit } from '../setup-edit.ts';
+import type { SetupPart } from '../setup-parts.ts';
+import { VenueAfter } from './venue-after.tsx';
+import './after.css';
+
+/** What each venue's terms say about the time after the hammer: deadlines, and the days on which it works. */
+export function AfterPart({ part }: { part: SetupPart }) {
+  const { setup, change } = useSetupEdit();
+  const { venues } = setup;
+  return (
+    <PartFrame
+      part={part}
+      intro="Pay by, title by, claim by: each venue counts in its own way. Copy its deadlines here once; every won lot and every dispute then shows its dates, and calls before they pass."
+      caution="The terms that you agreed to at that sale decide, and local law above them. Headroom only counts as it is told."
+    >
+      {venues.length === 0 ? (
+        <p>
+          No venue is described yet. <a href="#/setup/venues">Add the first</a>, then come back.
+        </p>
+      ) : (
+        <div class="stack">
+          {venues.map((venue, index) => (
+            <VenueAfter
+              key={venue.id}
+              venue={venue}
+              path={['venues', index]}
+              openAtFirst={venues.length === 1}
+              onChange={(next, said) => change({ venues: replaceAt(venues, index, next) }, said)}
+            />
+          ))}
+        </div>
+      )}
+    </PartFrame>
+  );
+}

@@ -1,0 +1,87 @@
+import { useState } from 'preact/hooks';
+import { daysAnswer } from '../../../src/domain/carrying/days-answer.ts';
+import { FEWEST_SALES_TO_SHOW } from '../../../src/domain/carrying/kaplan-meier.ts';
+import { stockOf } from '../../../src/domain/carrying/stock-record.ts';
+import type { Setup } from '../../../src/domain/setup/setup.ts';
+import { instant } from '../../../src/domain/time/instant.ts';
+import { sayDate } from '../../../src/domain/time/say-time.ts';
+import { dateIn } from '../../../src/domain/time/wall-clock.ts';
+import { SurvivalCurve } from '../../../src/ui/survival-curve.tsx';
+import { useSetupEdit } from '../setup-edit.ts';
+import { PasteStock } from './paste-stock.tsx';
+
+/** What his own cars did, sold and unsold, beside what he says: the one corrects the other. */
+export function OwnCars() {
+  const { setup, change } = useSetupEdit();
+  const [pasting, setPasting] = useState(false);
+  const { stock } = setup;
+  return (
+    <fieldset class="stack">
+      <legend>Your own cars</legend>
+      {setup.carrying.daysToSell.kind === 'fixed' && stock !== undefined && (
+        <p class="note">They don’t count while a fixed number of days is set above.</p>
+      )}
+      {stock === undefined ? (
+        <p class="setup-prose">
+          A list of your cars with the day each came and the day it sold makes the days to sell your own. Those that
+          have not sold count too: leaving them out is what makes averages too short.
+        </p>
+      ) : (
+        <StockPicture setup={setup} />
+      )}
+      {pasting ? (
+        <PasteStock
+          today={dateIn(setup.store.zone, instant(Date.now()))}
+          onUse={(record) => {
+            setPasting(false);
+            change({ stock: record }, `${record.cars.length} of your own cars count.`);
+          }}
+          onLeave={() => setPasting(false)}
+        />
+      ) : (
+        <p class="row">
+          <button type="button" onClick={() => setPasting(true)}>
+            {stock === undefined ? 'Paste your own cars' : 'Paste a newer list'}
+          </button>
+          {stock !== undefined && (
+            <button
+              type="button"
+              class="plain"
+              onClick={() => change({ stock: { ...stock, cars: [] } }, 'Your own cars no longer count.')}
+            >
+              Take the list out
+            </button>
+          )}
+        </p>
+      )}
+    </fieldset>
+  );
+}
+
+function StockPicture({ setup }: { setup: Setup }) {
+  const { stock, carrying } = setup;
+  const cars = stockOf(setup);
+  if (stock === undefined || cars.length === 0) return <p class="quiet">No car is in the list.</p>;
+  const answer = daysAnswer(carrying, cars);
+  const sold = cars.filter((car) => car.sold).length;
+  return (
+    <>
+      <p>
+        {cars.length} cars as of {sayDate(stock.asOf)}: {sold} sold, {cars.length - sold} not yet.
+      </p>
+      {answer && (
+        <SurvivalCurve
+          believed={answer.survives}
+          steps={answer.steps}
+          horizon={carrying.horizonDays}
+          median={answer.median}
+          caption={
+            answer.steps.length === 0
+              ? `From ${FEWEST_SALES_TO_SHOW} sold cars on, they are drawn as steps. They count already.`
+              : 'The steps are what your cars did (Kaplan–Meier), with the range within which they would lie 95 times in 100; the dashed line is what a max bid counts with.'
+          }
+        />
+      )}
+    </>
+  );
+}

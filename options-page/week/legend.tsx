@@ -1,0 +1,35 @@
+import type { Need } from '../../src/domain/week/closing-need.ts';
+
+const ENTRIES: readonly { readonly need: Need; readonly words: string }[] = [
+  { need: 'danger', words: 'in your rush without a proxy' },
+  { need: 'bare', words: 'no proxy yet' },
+  { need: 'placed', words: 'proxy placed' },
+  { need: 'past-stop', words: 'past your stop' },
+  { need: 'unsaid', words: 'closed, no result yet' },
+  { need: 'over', words: 'over' },
+];
+
+/** How to read the line. */
+export function Legend() {
+  return (
+    <ul class="week-legend small">
+      {ENTRIES.map(({ need, words }) => (
+        <li key={need}>
+          <span class={`time-mark ${need}`} aria-hidden="true">
+            2:05
+          </span>
+          {words}
+        </li>
+      ))}
+      <li>
+        <span class="week-hatch" aria-hidden="true" /> your busy hours
+      </li>
+      <li>
+        <span class="week-bracket" aria-hidden="true" /> 2× close nearer together than one person can act
+      </li>
+      <li>
+        <span class="week-tick" aria-hidden="true" /> an alert is to come
+      </li>
+    </ul>
+  );
+}

@@ -1,0 +1,38 @@
+import type { RushBand } from '../../src/domain/rush/rush-bands.ts';
+import type { LocalDate } from '../../src/domain/time/local-date.ts';
+import { sayClock, sayTime } from '../../src/domain/time/say-time.ts';
+import { dayInWords } from '../../src/ui/date-words.ts';
+import { useNow } from '../../src/ui/use-now.ts';
+import { useWorkspace } from '../../src/ui/workspace.ts';
+
+interface SheetHeadProps {
+  readonly date: LocalDate;
+  readonly bands: readonly RushBand[];
+}
+
+/** What stands on top of the printed day: whose sheet it is, which clock it goes by, and how to reach the buyer. */
+export function SheetHead({ date, bands }: SheetHeadProps) {
+  const { setup } = useWorkspace();
+  const now = useNow(1000);
+  const { name, zone, contact } = setup.store;
+  const rush = bands
+    .map(({ from, to, note }) => `${sayClock(from, zone)} to ${sayClock(to, zone)}${note === '' ? '' : ` (${note})`}`)
+    .join(' and ');
+  return (
+    <header class="sheet-head paper-only">
+      <p class="sheet-title">
+        Closings, {dayInWords(date)}
+        {name !== '' && <span> · {name}</span>}
+      </p>
+      <p>
+        Reach the buyer: <span class="strong">{contact ?? '______________________________'}</span>
+      </p>
+      <p>
+        All times are the store’s own, {zone}.{' '}
+        {rush === '' ? 'No busy hours this day.' : `Busy hours (shaded): ${rush}.`} A bracket holds closings that come
+        too fast for one person.
+      </p>
+      <p>Printed {sayTime(now, zone)}. Never bid past the stop; when in doubt, call the buyer.</p>
+    </header>
+  );
+}

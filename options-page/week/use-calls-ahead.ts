@@ -1,0 +1,54 @@
+import { useMemo } from 'preact/hooks';
+import { isAhead, momentsAhead, planOfLots } from '../../src/domain/alerts/lot-plan.ts';
+import { type Instant, instant } from '../../src/domain/time/instant.ts';
+import type { LotState } from '../../src/journal/lot-state.ts';
+import { alertLots } from '../../src/ui/alert-lots.ts';
+import { rushOf } from '../../src/ui/rush-words.ts';
+import type { Standing } from '../../src/ui/standing.ts';
+import { useShownAlerts } from '../../src/ui/use-shown-alerts.ts';
+import { useWorkspace } from '../../src/ui/workspace.ts';
+
+const DAY = 86_400_000;
+/** A list comes on the evening before the day of a close, a call or a question at most a day from its close. */
+const EARLIEST = 3 * DAY;
+const LATEST = DAY;
+/** Only the times of the calls are asked for here, never the price to stop at. */
+const UNASKED: Standing = { maxBid: null, headroom: null, missing: [] };
+
+export interface CallsAhead {
+  /** When Headroom is to speak up from `from` up to but not including `to`, whatever about. */
+  readonly moments: readonly Instant[];
+  /** When this lot is to be called before its close. */
+  readonly ofLot: (lot: LotState) => readonly Instant[];
+}
+
+/** What is still to be said in a stretch of time: the background's own plan, less what was said already. */
+export function useCallsAhead(from: Instant, to: Instant, now: Instant): CallsAhead {
+  const { lots, setup } = useWorkspace();
+  const shown = useShownAlerts();
+  const rush = useMemo(() => ({ rules: setup.alerts, calendar: rushOf(setup), zone: setup.store.zone }), [setup]);
+  const watched = useMemo(() => {
+    const near = lots.filter(({ facts: { close } }) => {
+      return close !== undefined && close.instant >= from - LATEST && close.instant < to + EARLIEST;
+    });
+    return alertLots(near, () => UNASKED);
+  }, [lots, from, to]);
+  const moments = useMemo(
+    () => (shown === null ? [] : [...momentsAhead(watched, rush, shown, now)].filter((at) => at >= from && at < to)),
+    [watched, rush, shown, now, from, to],
+  );
+  const ofLot = useMemo(
+    () => (lot: LotState) => {
+      if (shown === null) return [];
+      return planOfLots(
+        alertLots([lot], () => UNASKED),
+        rush,
+        shown,
+      )
+        .filter((call) => isAhead(call, now) && (call.step === 'before' || call.step === 'again'))
+        .map(({ dueAt }) => instant(dueAt));
+    },
+    [rush, shown, now],
+  );
+  return { moments, ofLot };
+}

@@ -1,0 +1,86 @@
+import { useMemo } from 'preact/hooks';
+import type { RushCalendar } from '../../src/domain/rush/rush-bands.ts';
+import { type Instant, instant } from '../../src/domain/time/instant.ts';
+import type { LocalTime } from '../../src/domain/time/local-date.ts';
+import { wallClock } from '../../src/domain/time/wall-clock.ts';
+import { needOf } from '../../src/domain/week/closing-need.ts';
+import type { LotState } from '../../src/journal/lot-state.ts';
+import { rushOf } from '../../src/ui/rush-words.ts';
+import type { Standing } from '../../src/ui/standing.ts';
+import { useStandings } from '../../src/ui/use-standings.ts';
+import { useWorkspace } from '../../src/ui/workspace.ts';
+import type { Closing } from './closing.ts';
+
+const MINUTE = 60_000;
+
+export interface Closings {
+  /** The soonest first. */
+  readonly closings: readonly Closing[];
+  readonly calendar: RushCalendar;
+  /** What is known of a lot's worksheet so far; all of it a moment later. */
+  readonly standingOf: (lot: LotState) => Standing | undefined;
+  /** The full minute that all of this is said for. */
+  readonly minute: Instant;
+}
+
+/** The watched lots that close from `from` up to but not including `to`, as they stand at `now`. */
+export function useClosings(from: Instant, to: Instant, now: Instant): Closings {
+  const { lots, setup } = useWorkspace();
+  const { zone } = setup.store;
+  const minute = instant(Math.floor(now / MINUTE) * MINUTE);
+  const within = useMemo(
+    () =>
+      lots
+        .flatMap((lot) => {
+          const close = lot.facts.close?.instant;
+          return close !== undefined && close >= from && close < to ? [{ lot, close }] : [];
+        })
+        .sort((a, b) => a.close - b.close),
+    [lots, from, to],
+  );
+  const watched = useMemo(() => within.map(({ lot }) => lot), [within]);
+  const { standings, settled } = useStandings(setup, watched, true);
+  const calendar = rushOf(setup);
+  const placed = useMemo(
+    () =>
+      within.map(({ lot, close }) => {
+        const { date, time } = wallClock(close, zone);
+        return { lot, close, date, time, rush: calendar.of(close) };
+      }),
+    [within, calendar, zone],
+  );
+  // `settled` is a dependency because what is known of the standings has changed by then.
+  const closings = useMemo(
+    () =>
+      placed.map((each): Closing => {
+        const { facts, sale, clock } = each.lot;
+        const standing = standings.known(each.lot);
+        const need = needOf({
+          ended: sale?.result !== undefined,
+          closed: each.close <= minute,
+          placed: facts.proxy !== undefined,
+          pastStop: standing !== undefined && isPastStop(standing),
+          inRush: each.rush.kind === 'in',
+          offHands: clock?.handedTo !== undefined || clock?.doneFor === each.close,
+        });
+        const { id } = each.lot;
+        return {
+          ...each,
+          id,
+          at: each.close,
+          label: shortTime(each.time),
+          need,
+          href: `#/lot/${id}`,
+        };
+      }),
+    [placed, minute, standings, settled],
+  );
+  const standingOf = useMemo(() => (lot: LotState) => standings.known(lot), [standings, settled]);
+  return { closings, calendar, standingOf, minute };
+}
+
+/** "15:05" as "3:05": which half of the day it is, its place on the line says. */
+const shortTime = (time: LocalTime) => `${Number(time.slice(0, 2)) % 12 || 12}${time.slice(2)}`;
+
+const isPastStop = ({ missing, maxBid, headroom }: Standing) =>
+  missing.length === 0 && (maxBid === null || (headroom !== null && headroom < 0));

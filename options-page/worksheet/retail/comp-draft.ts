@@ -1,0 +1,17 @@
+import type { Cents } from '../../../src/domain/money/cents.ts';
+import { type Outcome, ok, refuse } from '../../../src/domain/outcome.ts';
+import { type Comp, compSchema } from '../../../src/domain/retail/comp.ts';
+
+/** A comparable while it is typed: it counts once it has a price. */
+export type CompDraft = Omit<Comp, 'price'> & { readonly price?: Cents };
+
+export const EMPTY_COMP: CompDraft = { kind: 'sold', differences: [], leftOut: false };
+
+/** The draft as a comparable; undefined while it has no price yet. */
+export function compOf(draft: CompDraft): Outcome<Comp> | undefined {
+  if (draft.price === undefined) return undefined;
+  const comp = compSchema.safeParse(draft);
+  if (comp.success) return ok(comp.data);
+  if (draft.price === 0) return refuse('price', 'A comparable needs a price of more than nothing.');
+  return refuse('differences', 'The differences would take off half of the price or more: that car is not comparable.');
+}

@@ -1,0 +1,50 @@
+import type { Offer } from '../domain/alerts/offer.ts';
+import { type LotId, lotIdSchema } from '../domain/lot/lot.ts';
+import { startingSetup } from '../domain/setup/starting-setup.ts';
+import { changeForAct } from '../journal/lot-acts.ts';
+import { standingsUnder } from '../ui/standing.ts';
+import type { Lookout } from './look-again.ts';
+import { lotOfNotice, readNoticeId } from './notice-id.ts';
+import { clearNotices } from './say-what-is-due.ts';
+import type { World } from './world.ts';
+
+/**
+ * A button on a notice was pressed: keeps what it says in the journal, takes the notice off the screen and plans again.
+ * What can't be kept is said in a notice of its own, so that nobody believes it was.
+ */
+export async function answerNotice(world: World, { lookAgain }: Lookout, id: string, index: number): Promise<void> {
+  const notice = readNoticeId(id);
+  const lotId = lotIdSchema.safeParse(lotOfNotice(notice));
+  const offer = notice.offers[index];
+  if (!lotId.success || offer === undefined) return;
+  const refused = await keep(world, lotId.data, offer);
+  if (refused === null) await clearNotices(world, (about) => about === notice.about);
+  else
+    await world.showNotice({
+      id: `not-kept ${notice.route}`,
+      title: 'That was not kept',
+      body: refused,
+      loudness: 'loud',
+      buttons: [],
+    });
+  await lookAgain();
+}
+
+/** Null when it was kept, else why not. */
+async function keep(world: World, id: LotId, offer: Offer): Promise<string | null> {
+  const opened = await world.openStore();
+  if (!opened.ok) return opened.message;
+  const store = opened.value;
+  try {
+    const lot = await store.lot(id);
+    if (lot === null) return 'This lot is not on the list any more.';
+    const setup = { ...startingSetup(world.zone()), ...(await store.setup()) };
+    const maxBid = standingsUnder(setup).of(lot).maxBid;
+    const change = changeForAct(lot, offer, { now: world.now(), rules: setup.alerts, maxBid });
+    if (!change.ok) return change.message;
+    const written = await store.append([change.value]);
+    return written.ok ? null : written.message;
+  } finally {
+    store.close();
+  }
+}

@@ -1,0 +1,31 @@
+import type { Deadline } from '../domain/alerts/deadline.ts';
+import type { Setup } from '../domain/setup/setup.ts';
+import type { Instant } from '../domain/time/instant.ts';
+import { afterSaleDeadlines } from '../journal/after-sale-deadlines.ts';
+import type { Store } from '../store/store.ts';
+
+/** Where deadlines come from that are no closings. Each gives those in which something is left to do at `now`. */
+export type DeadlineSource = (given: {
+  readonly store: Store;
+  readonly setup: Setup;
+  readonly now: Instant;
+}) => Promise<readonly Deadline[]>;
+
+/** Longer than any sale lets a claim or a title wait. */
+const AFTER_SALE = 400 * 86_400_000;
+
+/** What is left to do after a sale: paying, papers, the time in which a claim can be made, disputes; of lots no longer watched as well. */
+const afterSale: DeadlineSource = async ({ store, setup, now }) => {
+  const lots = await store.lotsAfterSale();
+  const followed = lots.filter(
+    ({ sale, after }) => after?.disputed === 'open' || (sale?.result?.at ?? now) > now - AFTER_SALE,
+  );
+  return followed.length === 0 ? [] : afterSaleDeadlines(followed, await store.books(), setup, now);
+};
+
+/** Add a source here, and its deadlines are called like closings: at every wake they are worked out anew. */
+const DEADLINE_SOURCES: readonly DeadlineSource[] = [afterSale];
+
+/** Every deadline of every source. */
+export const deadlinesOf: DeadlineSource = async (given) =>
+  (await Promise.all(DEADLINE_SOURCES.map((source) => source(given)))).flat();

@@ -1,0 +1,112 @@
+import { clearTabBadge, showTabBadge } from '../browser/badge.ts';
+import { forgetPopupTask, preparedFor, preparePopup } from '../browser/popup.ts';
+import { mayRead } from '../browser/site-permission.ts';
+import { type DraftFacts, factsOf } from '../capture/draft-facts.ts';
+import type { DraftLots } from '../capture/draft-lot.ts';
+import type { LotFacts, LotId } from '../domain/lot/lot.ts';
+import type { Setup } from '../domain/setup/setup.ts';
+import { siteOf } from '../domain/setup/site.ts';
+import { startingSetup } from '../domain/setup/starting-setup.ts';
+import { instant } from '../domain/time/instant.ts';
+import { isSameFact } from '../journal/same-fact.ts';
+import { lookUpSeen } from '../reading/look-up-seen.ts';
+import { readTab } from '../reading/read-tab.ts';
+import { readingContext, siteOfUrl } from '../reading/reading-context.ts';
+import { refreshPlan } from '../reading/refresh-plan.ts';
+import type { Store } from '../store/store.ts';
+import { headroomBadge } from '../ui/headroom-badge.ts';
+import { openThisStore } from '../ui/open-this-store.ts';
+import { standingsUnder } from '../ui/standing.ts';
+import { thisZone } from '../ui/this-zone.ts';
+import type { Lookout } from './look-again.ts';
+
+const RECENT_MS = 30 * 24 * 3_600_000;
+const MOST_RECENT = 2000;
+
+/** A page tells more than once that it was opened, mostly at once; it is read after the last of them. */
+const SETTLED_MS = 100;
+
+/** For each tab the last time that it told so. A reading begun before is of no account: the page under it may be gone. */
+const lastOpened = new Map<number, symbol>();
+
+/**
+ * On a site that the user has allowed: reads the page he has just opened, and if it is a watched lot's, brings its price
+ * now and its close up to date in one entry, and says so on the button. On any other page nothing runs.
+ */
+export async function refreshFromPage(tab: number, url: string, lookout: Lookout): Promise<void> {
+  if (siteOfUrl(url) === '' || !(await mayRead(url))) return;
+  const opening = Symbol(url);
+  const isLast = () => lastOpened.get(tab) === opening;
+  lastOpened.set(tab, opening);
+  await new Promise((resolve) => setTimeout(resolve, SETTLED_MS));
+  if (!isLast()) return;
+  try {
+    const opened = await openThisStore();
+    // A store that can't be opened is said on the button already; the page can be read by hand.
+    if (opened.ok) await refresh(opened.value, { tab, url, isLast }, lookout).finally(() => opened.value.close());
+  } finally {
+    if (isLast()) lastOpened.delete(tab);
+  }
+}
+
+interface Visit {
+  readonly tab: number;
+  readonly url: string;
+  /** False once the tab told again that its page was opened. */
+  readonly isLast: () => boolean;
+}
+
+async function refresh(store: Store, { tab, url, isLast }: Visit, { lookAgain }: Lookout): Promise<void> {
+  const [kept, recent] = await Promise.all([
+    store.setup(),
+    store.lotsByClose({ from: instant(Date.now() - RECENT_MS), limit: MOST_RECENT }),
+  ]);
+  const setup = { ...startingSetup(thisZone()), ...kept };
+  const site = siteOfUrl(url);
+  const read = await readTab(tab, readingContext(site, setup, recent));
+  // A page that was left again, or that the browser guards, is no news.
+  if (!read.ok || !isLast()) return;
+  const told = await preparedFor(tab);
+  const drafted = draftedOf(read.value, setup, site);
+  const seen = drafted === null ? null : await lookUpSeen(store, recent, drafted.facts, read.value.readAt);
+  if (drafted === null || seen?.kind !== 'same' || seen.lot.dropped) {
+    // A page that changes without being left is another lot's now, or none's.
+    if (told.has('lot')) {
+      await clearTabBadge(tab);
+      await forgetPopupTask(tab);
+    }
+    return;
+  }
+  const { id } = seen.lot;
+  const before = told.get('lot') === id ? told : new URLSearchParams({ lot: id });
+  const plan = refreshPlan(drafted, seen.changes);
+  const wanted = plan !== null && !(await wasTakenBack(store, id, before.get('entry'), plan.set));
+  const written = wanted ? await store.changeLot(id, { set: plan.set, evidence: plan.evidence }) : null;
+  const entry = written?.ok === true ? written.value[0]?.id : undefined;
+  // A page tells more than once that it was opened, with each address it gives itself; what it brought stays said.
+  const news = new URLSearchParams(before);
+  if (entry !== undefined && plan !== null) {
+    news.set('entry', entry);
+    news.set('was', JSON.stringify(plan.was));
+  }
+  const { text, title } = headroomBadge(standingsUnder(setup).of((await store.lot(id)) ?? seen.lot));
+  await preparePopup(tab, news.toString());
+  await showTabBadge(tab, text, news.has('entry') ? `${title}. Brought up to date from this page.` : title);
+  if (entry !== undefined) await lookAgain();
+}
+
+/** The one lot that a page is about; null when it is about none, or about several. */
+function draftedOf({ kind, lots: [draft] }: DraftLots, setup: Setup, site: string): DraftFacts | null {
+  if (kind !== 'one' || draft === undefined) return null;
+  const { venueId } = siteOf(setup.sites, site);
+  return factsOf(draft, { venues: setup.venues, titles: setup.titles, siteVenueId: venueId });
+}
+
+/** Whether the user has undone this very change since the page was opened. */
+async function wasTakenBack(store: Store, lot: LotId, entry: string | null, set: LotFacts): Promise<boolean> {
+  if (entry === null) return false;
+  const item = (await store.historyOfLot(lot)).find(({ id }) => id === entry);
+  if (item === undefined || item.counts || item.read.as !== 'known') return false;
+  const { happening } = item.read.entry;
+  return happening.kind === 'lot-changed' && isSameFact(happening.set, set);
+}

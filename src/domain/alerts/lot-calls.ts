@@ -1,0 +1,87 @@
+import type { AlertRules } from '../setup/alert-rules.ts';
+import type { AlertLot } from './alert-lot.ts';
+
+/** One step of a lot's ladder. */
+export interface LotCall {
+  readonly lot: AlertLot;
+  /** Says lot, step and close, so that nothing is said twice, and a close that moves is called anew. */
+  readonly key: string;
+  /** `before` the close, `again` after it was put off, `after` the close to ask how it ended. */
+  readonly step: 'before' | 'again' | 'after';
+  /** Milliseconds since 1970. */
+  readonly dueAt: number;
+}
+
+const MINUTE = 60_000;
+/** However long a call is put off, it comes back at least this long before the close. */
+const LAST_MOMENT = MINUTE;
+
+/**
+ * Every call for a lot in the order in which they are due; none once it has a result or its user said that he is done.
+ * With its proxy placed, or in another's hands, it needs fewer.
+ */
+export function callsOfLot(
+  lot: AlertLot,
+  rules: Pick<AlertRules, 'leadMinutes' | 'placedLeadMinutes' | 'afterCloseMinutes'>,
+): LotCall[] {
+  // One that came in after its close is history: there was never anything to call for.
+  if (lot.ended || lot.done === true || lot.since >= lot.close) return [];
+  const calls = afterPutOff(lot, beforeClose(lot, leadsOf(lot, rules)));
+  if (rules.afterCloseMinutes !== null)
+    calls.push({
+      lot,
+      key: `${lot.id} after ${lot.close}`,
+      step: 'after',
+      dueAt: lot.close + rules.afterCloseMinutes * MINUTE,
+    });
+  return calls;
+}
+
+/** The minutes before the close at which a lot is called, the earliest call first. */
+export function leadsOf(
+  lot: Pick<AlertLot, 'ownLeads' | 'placed' | 'handedTo'>,
+  rules: Pick<AlertRules, 'leadMinutes' | 'placedLeadMinutes'>,
+): readonly number[] {
+  if (lot.ownLeads !== undefined) return lot.ownLeads;
+  return lot.placed || lot.handedTo !== undefined ? rules.placedLeadMinutes : rules.leadMinutes;
+}
+
+function beforeClose(lot: AlertLot, leads: readonly number[]): LotCall[] {
+  const call = (lead: number): LotCall => ({
+    lot,
+    key: `${lot.id} ${lead} ${lot.close}`,
+    step: 'before',
+    dueAt: lot.close - lead * MINUTE,
+  });
+  const calls = leads.map(call);
+  const { extendedAt } = lot;
+  if (extendedAt === undefined) return calls;
+  // Who told of the extension was there: only what is still ahead is worth a call, and at least one is.
+  const ahead = calls.filter(({ dueAt }) => dueAt > extendedAt);
+  return ahead.length > 0 || leads.length === 0 ? ahead : [call(1)];
+}
+
+/** While it is put off nothing is said; then once, and from there on as planned. */
+function afterPutOff(lot: AlertLot, calls: readonly LotCall[]): LotCall[] {
+  if (lot.putOffUntil === undefined) return [...calls];
+  const until = Math.min(lot.putOffUntil, lot.close - LAST_MOMENT);
+  const later = calls.filter(({ dueAt }) => dueAt >= until);
+  if (later[0]?.dueAt === until) return later;
+  return [{ lot, key: `${lot.id} again ${until}`, step: 'again', dueAt: until }, ...later];
+}
+
+/**
+ * Until when a call can be put off: never past the next call that was planned as the last one, or, when that has been,
+ * past the last minute before the close. Null when there is no time left to put it off.
+ */
+export function putOffUntil(
+  lot: Pick<AlertLot, 'close'>,
+  leads: readonly number[],
+  minutes: number,
+  now: number,
+): number | null {
+  const last = lot.close - (leads.at(-1) ?? 0) * MINUTE;
+  const latest = now < last && last < lot.close ? last : lot.close - LAST_MOMENT;
+  const until = Math.min(now + minutes * MINUTE, latest);
+  return until > now ? until : null;
+}

@@ -1,0 +1,41 @@
+import { closeTogether } from '../rush/collisions.ts';
+import type { AlertLot } from './alert-lot.ts';
+
+/** What wants a hand about now. */
+export interface NowList<Lot extends AlertLot> {
+  /** Still open, the soonest first; lots that close almost together are one group. */
+  readonly ahead: readonly (readonly Lot[])[];
+  /** Closed, and nobody said yet how they ended; the latest first. */
+  readonly unanswered: readonly Lot[];
+  /** Open lots that come later than those. */
+  readonly later: number;
+}
+
+const HOUR = 3_600_000;
+/** As far ahead as a person on duty has to think. */
+const AHEAD = 3 * HOUR;
+/** What closed longer ago belongs to the list of results. */
+const BEHIND = 24 * HOUR;
+/** When nothing closes that soon, the next few are shown all the same. */
+const NEXT_FEW = 3;
+const MOST = 30;
+
+/** The lots of the next hours and those just closed. A lot that is done with, or whose result is known, is not among them. */
+export function nowList<Lot extends AlertLot>(
+  lots: readonly Lot[],
+  reactionMinutes: number,
+  now: number,
+): NowList<Lot> {
+  const live = lots.filter((lot) => !lot.ended && lot.done !== true).sort((a, b) => a.close - b.close);
+  const open = live.filter(({ close }) => close > now);
+  const soon = open.filter(({ close }) => close <= now + AHEAD).slice(0, MOST);
+  const shown = soon.length > 0 ? soon : open.slice(0, NEXT_FEW);
+  return {
+    ahead: closeTogether(shown, reactionMinutes),
+    unanswered: live
+      .filter(({ close, since }) => close <= now && close > now - BEHIND && since < close)
+      .reverse()
+      .slice(0, MOST),
+    later: open.length - shown.length,
+  };
+}

@@ -1,0 +1,118 @@
+import type { RushBand, RushCalendar, RushStanding } from '../rush/rush-bands.ts';
+import type { AlertRules } from '../setup/alert-rules.ts';
+import { addDays } from '../time/calendar-day.ts';
+import type { LocalDate } from '../time/local-date.ts';
+import { resolveWallTime } from '../time/resolve-wall-time.ts';
+import { dateIn } from '../time/wall-clock.ts';
+import type { Zone } from '../time/zone.ts';
+import type { AlertLot } from './alert-lot.ts';
+
+/** What is said of many lots at once: the evening before a busy day, and before a rush begins. */
+export interface RoundUp {
+  readonly kind: 'digest' | 'rush';
+  readonly key: string;
+  /** Milliseconds since 1970. */
+  readonly dueAt: number;
+  /** From then on it says nothing that the calls of the lots don't say. */
+  readonly staleAt: number;
+  readonly date: LocalDate;
+  /** The first band it is about. */
+  readonly band: RushBand;
+  /** All that close that day, the soonest first. */
+  readonly ofDay: readonly AlertLot[];
+  /** Those in the busy hours or near them. */
+  readonly around: readonly AlertLot[];
+  /** How many of `around` are in them. */
+  readonly inside: number;
+}
+
+export interface RushRules {
+  readonly rules: Pick<AlertRules, 'digestAt' | 'beforeRushMinutes'>;
+  readonly calendar: RushCalendar;
+  readonly zone: Zone;
+}
+
+const MINUTE = 60_000;
+
+/** Every round-up for these lots, worked out from the busy hours and the zone as they are now. */
+export function roundUps(lots: readonly AlertLot[], { rules, calendar, zone }: RushRules): RoundUp[] {
+  if (rules.digestAt === null && rules.beforeRushMinutes === null) return [];
+  const days = new Map<LocalDate, AlertLot[]>();
+  for (const lot of lots) {
+    if (lot.ended || lot.done === true || lot.since >= lot.close) continue;
+    const date = dateIn(zone, lot.close);
+    const ofDay = days.get(date);
+    if (ofDay === undefined) days.set(date, [lot]);
+    else ofDay.push(lot);
+  }
+  return [...days].flatMap(([date, ofDay]) => {
+    const placed = ofDay.toSorted((a, b) => a.close - b.close).map((lot) => ({ lot, rush: calendar.of(lot.close) }));
+    const reminders = remindersOf(date, placed, rules);
+    const digest = digestOf(date, placed, reminders, rules, zone);
+    return digest === null ? reminders : [digest, ...reminders];
+  });
+}
+
+/** A lot, and how its close stands to the busy hours. */
+interface PlacedLot {
+  readonly lot: AlertLot;
+  readonly rush: RushStanding;
+}
+
+/** @param ofDay the soonest first */
+function remindersOf(
+  date: LocalDate,
+  ofDay: readonly PlacedLot[],
+  { beforeRushMinutes }: RushRules['rules'],
+): RoundUp[] {
+  if (beforeRushMinutes === null) return [];
+  const dueAt = (band: RushBand) => band.from - beforeRushMinutes * MINUTE;
+  const byBand = new Map<RushBand, PlacedLot[]>();
+  for (const placed of ofDay) {
+    const { band } = placed.rush;
+    // What closes near the rush may have closed before the reminder comes.
+    if (band === undefined || placed.lot.close <= dueAt(band)) continue;
+    const known = byBand.get(band);
+    if (known === undefined) byBand.set(band, [placed]);
+    else known.push(placed);
+  }
+  return [...byBand].map(([band, around]) => ({
+    kind: 'rush',
+    key: `rush ${band.from}`,
+    dueAt: dueAt(band),
+    staleAt: lastClose(around),
+    ...listed(date, band, ofDay, around),
+  }));
+}
+
+function digestOf(
+  date: LocalDate,
+  ofDay: readonly PlacedLot[],
+  reminders: readonly RoundUp[],
+  { digestAt }: RushRules['rules'],
+  zone: Zone,
+): RoundUp | null {
+  const around = ofDay.filter(({ rush }) => rush.kind !== 'clear');
+  const band = around[0]?.rush.band;
+  if (digestAt === null || band === undefined) return null;
+  const dueAt = resolveWallTime({ date: addDays(date, -1), time: digestAt }, zone).earliest;
+  // Once a reminder before the rush has followed, it says the same and better.
+  const followers = reminders.map((reminder) => reminder.dueAt).filter((at) => at > dueAt);
+  return {
+    kind: 'digest',
+    key: `digest ${date}`,
+    dueAt,
+    staleAt: Math.min(lastClose(around), ...followers),
+    ...listed(date, band, ofDay, around),
+  };
+}
+
+const listed = (date: LocalDate, band: RushBand, ofDay: readonly PlacedLot[], around: readonly PlacedLot[]) => ({
+  date,
+  band,
+  ofDay: ofDay.map(({ lot }) => lot),
+  around: around.map(({ lot }) => lot),
+  inside: around.filter(({ rush }) => rush.kind === 'in').length,
+});
+
+const lastClose = (lots: readonly PlacedLot[]): number => lots.at(-1)?.lot.close ?? Number.NEGATIVE_INFINITY;

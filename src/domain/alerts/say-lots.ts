@@ -1,0 +1,128 @@
+import { sayClock, sayTime } from '../time/say-time.ts';
+import type { Zone } from '../time/zone.ts';
+import type { Alert } from './alert.ts';
+import { type AlertLot, needsBid } from './alert-lot.ts';
+import type { LotCall } from './lot-calls.ts';
+import { offersFor } from './offers-for.ts';
+import { atMost, lateWords, roughly } from './say-late.ts';
+
+/** A call that is due, and what goes with it. */
+export interface DueCall extends LotCall {
+  /** Earlier calls of the same lot that this one makes needless. */
+  readonly passed: readonly string[];
+  /** Whether an earlier call of this lot was said in its time. */
+  readonly told: boolean;
+}
+
+export interface Saying {
+  readonly zone: Zone;
+  readonly now: number;
+  /** To whom lots were handed over before, the last one first; offered on the notice. */
+  readonly people: readonly string[];
+}
+
+/** As many as can be read at a glance. */
+const NAMED = 6;
+const NEEDS = { open: 0, openSoft: 2, untold: 3, ended: 5 } as const;
+
+/** One lot's call. @param others how many more lots close so near to it that nobody can watch them one by one */
+export function sayOne(call: DueCall, others: number, saying: Saying): Alert {
+  const { lot } = call;
+  const { now } = saying;
+  const left = lot.close - now;
+  const late = lateWords(Math.max(call.dueAt, lot.since), now);
+  const open = left > 0;
+  const untold = !open && !call.told;
+  const title = open
+    ? `${late}${lot.name} closes in ${roughly(left)}`
+    : `${late}${lot.name} closed ${roughly(-left)} ago${call.step === 'after' ? ': how did it end?' : ''}`;
+  return {
+    about: `lot-${lot.id}`,
+    keys: [call.key, ...call.passed],
+    title,
+    body: (open
+      ? [lot.stop, `Closes ${sayTime(lot.close, saying.zone)}.`, todoWords(lot), others > 0 && withOthers(others)]
+      : [untold && 'Nobody was told in time.', lot.stop, lot.placed && 'A proxy was placed.', 'Say how it ended.']
+    )
+      .filter(Boolean)
+      .join(' '),
+    loudness: needsBid(lot) && (open || untold) ? 'loud' : 'quiet',
+    route: `#/now/${lot.id}`,
+    offers: offersFor(lot, open, saying),
+    rank: rankOf(call, now),
+  };
+}
+
+/** Lots that close too near to each other to be watched one by one: one call that names them all. */
+export function sayTogether(calls: readonly DueCall[], saying: Saying): Alert {
+  const { zone, now } = saying;
+  const soonest = inOrder(calls);
+  const [first, last] = [soonest[0], soonest.at(-1)];
+  if (first === undefined || last === undefined) throw new Error('nothing closes together');
+  const span =
+    sayClock(first.lot.close, zone) === sayClock(last.lot.close, zone)
+      ? `at ${sayClock(first.lot.close, zone)}`
+      : `from ${sayClock(first.lot.close, zone)} to ${sayClock(last.lot.close, zone)}`;
+  const late = lateWords(Math.min(...soonest.map(({ dueAt, lot }) => Math.max(dueAt, lot.since))), now);
+  return {
+    ...several(soonest, now),
+    about: `together-${first.lot.id}`,
+    title: `${late}${soonest.length} lots close ${span}, in ${roughly(first.lot.close - now)}`,
+    body: atMost(
+      NAMED,
+      soonest,
+      ({ lot }) => `${sayClock(lot.close, zone)} ${lot.name}. ${lot.stop} ${todoWords(lot)}`,
+    ).join('\n'),
+    route: `#/now/${first.lot.id}`,
+  };
+}
+
+/** So many at once that naming each would be a flood which nobody reads: one notice that counts them. */
+export function sayMany(calls: readonly DueCall[], { zone, now }: Saying): Alert {
+  const soonest = inOrder(calls);
+  const open = soonest.filter(({ lot }) => lot.close > now);
+  const closed = soonest.filter(({ lot }) => lot.close <= now).reverse();
+  const untold = closed.filter(({ told }) => !told).length;
+  const asked = closed.length - untold;
+  const bare = open.filter(({ lot }) => needsBid(lot)).length;
+  const title = [
+    open.length > 0 && `${count(open.length, 'lot closes', 'lots close')} soon, ${bare} without a proxy`,
+    untold > 0 && `${count(untold, 'lot', 'lots')} closed without a call in time`,
+    asked > 0 && `${count(asked, 'lot', 'lots')} closed: how did they end?`,
+  ]
+    .filter(Boolean)
+    .join('; ');
+  return {
+    ...several(soonest, now),
+    about: 'closings',
+    title,
+    body: atMost(NAMED, [...open, ...closed], ({ lot }) => `${sayTime(lot.close, zone)} ${lot.name}`).join('\n'),
+    route: '#/now',
+  };
+}
+
+function several(calls: readonly DueCall[], now: number): Pick<Alert, 'keys' | 'loudness' | 'rank' | 'offers'> {
+  const needed = calls.some(({ lot, told }) => needsBid(lot) && (lot.close > now || !told));
+  const ranks = calls.map((call) => rankOf(call, now)).sort((a, b) => a[0] - b[0] || a[1] - b[1]);
+  return {
+    keys: calls.flatMap(({ key, passed }) => [key, ...passed]),
+    loudness: needed ? 'loud' : 'quiet',
+    rank: ranks[0] ?? [NEEDS.ended, 0],
+    offers: [],
+  };
+}
+
+function rankOf({ lot, told }: DueCall, now: number): Alert['rank'] {
+  if (lot.close > now) return [needsBid(lot) ? NEEDS.open : NEEDS.openSoft, lot.close];
+  return [told ? NEEDS.ended : NEEDS.untold, -lot.close];
+}
+
+function todoWords(lot: AlertLot): string {
+  if (lot.handedTo !== undefined)
+    return `${lot.handedTo} has it${lot.placed ? ', and a proxy is placed' : '; no proxy is placed yet'}.`;
+  return lot.placed ? 'A proxy is placed.' : 'No proxy is placed yet.';
+}
+
+const withOthers = (others: number) => `${count(others, 'other closes', 'others close')} within minutes of it.`;
+const count = (n: number, one: string, many: string) => `${n.toLocaleString('en-US')} ${n === 1 ? one : many}`;
+const inOrder = (calls: readonly DueCall[]) => calls.toSorted((a, b) => a.lot.close - b.lot.close);

@@ -1,0 +1,57 @@
+import { addDays } from '../time/calendar-day.ts';
+import { instant } from '../time/instant.ts';
+import { sayClock, sayDate } from '../time/say-time.ts';
+import { dateIn } from '../time/wall-clock.ts';
+import type { Zone } from '../time/zone.ts';
+import type { Alert } from './alert.ts';
+import { needsBid } from './alert-lot.ts';
+import type { RoundUp } from './round-ups.ts';
+import { atMost, lateWords, roughly } from './say-late.ts';
+
+const NAMED = 5;
+
+/** "3 of tomorrow’s 5 close in your rush; 2 have no proxy yet", and what is left to do, the soonest close first. */
+export function sayRoundUp(round: RoundUp, zone: Zone, now: number): Alert {
+  const open = round.around.filter(({ close }) => close > now);
+  const bare = open.filter(needsBid);
+  // Lots that came in after it was due were told of as soon as could be.
+  const knownSince = round.around.reduce((first, { since }) => Math.min(first, since), Number.POSITIVE_INFINITY);
+  const late = lateWords(Math.max(round.dueAt, knownSince), now);
+  const body = atMost(
+    NAMED,
+    bare.length > 0 ? bare : open,
+    (lot) => `${sayClock(lot.close, zone)} ${lot.name}. ${lot.stop}`,
+  );
+  return {
+    about: round.key.replace(' ', '-'),
+    keys: [round.key],
+    title: `${late}${round.kind === 'digest' ? digestTitle(round, zone, now) : rushTitle(round, open.length, now)}; ${proxyWords(bare.length, open.length)}`,
+    body: body.join('\n'),
+    loudness: bare.length > 0 ? 'loud' : 'quiet',
+    route: round.kind === 'digest' ? '#/lots' : '#/now',
+    offers: [],
+    rank: round.kind === 'rush' ? [1, round.band.from] : [6, round.dueAt],
+  };
+}
+
+function digestTitle({ date, ofDay, around, inside }: RoundUp, zone: Zone, now: number): string {
+  const today = dateIn(zone, instant(now));
+  const whose =
+    date === addDays(today, 1) ? 'tomorrow’s' : date === today ? 'today’s' : `the ${sayDate(date)} closings,`;
+  const near = around.length - inside;
+  const all = ofDay.length;
+  if (inside === 0) return `${near} of ${whose} ${all} ${near === 1 ? 'closes' : 'close'} near your rush`;
+  return `${inside} of ${whose} ${all} ${inside === 1 ? 'closes' : 'close'} in your rush${near > 0 ? `, ${near} near it` : ''}`;
+}
+
+function rushTitle({ band, around, inside }: RoundUp, open: number, now: number): string {
+  const when = band.from > now ? `begins in ${roughly(band.from - now)}` : band.to > now ? 'is on' : 'is over';
+  const where = inside === around.length ? 'in it' : inside === 0 ? 'near it' : 'in it or near it';
+  return `Your rush ${when}: ${open} ${open === 1 ? 'lot closes' : 'lots close'} ${where}`;
+}
+
+function proxyWords(bare: number, open: number): string {
+  if (bare === 0) return 'nothing is left to place';
+  if (bare === open) return open === 1 ? 'it has no proxy yet' : 'none has a proxy yet';
+  return `${bare} ${bare === 1 ? 'has' : 'have'} no proxy yet`;
+}

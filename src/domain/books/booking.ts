@@ -1,0 +1,88 @@
+import * as z from 'zod/mini';
+import { lotIdSchema } from '../lot/lot.ts';
+import { centsSchema, positiveCentsSchema } from '../money/cents.ts';
+import { localDateSchema } from '../time/local-date.ts';
+
+const shortText = z.string().check(z.minLength(1), z.maxLength(120));
+const amountSchema = centsSchema.check(z.refine((cents) => cents !== 0, { error: 'an amount of nothing' }));
+
+/** What a cost is for. Each has an account of its own in the setup, and is either part of the car's cost or an expense. */
+export const COST_KINDS = ['hammer', 'fee', 'transport', 'recon', 'interest', 'floor-fee', 'other'] as const;
+export const costKindSchema = z.enum(COST_KINDS);
+export type CostKind = z.infer<typeof costKindSchema>;
+
+/** One line of a bill, for one car. */
+export const costLineSchema = z.strictObject({
+  lot: lotIdSchema,
+  cost: costKindSchema,
+  /** As the bill words it. */
+  label: shortText,
+  /** Negative for a credit. */
+  cents: amountSchema,
+  /** The expected line of the folder that it answers. */
+  against: z.optional(z.string().check(z.maxLength(120))),
+});
+export type CostLineBooked = z.infer<typeof costLineSchema>;
+
+/** The paper that a booking rests on. */
+export const documentSchema = z.strictObject({
+  /** Its number, as printed. */
+  number: z.optional(z.string().check(z.maxLength(120))),
+  /** The name of the file that it came in. */
+  file: z.optional(z.string().check(z.maxLength(260))),
+});
+export type BookedDocument = z.infer<typeof documentSchema>;
+
+/** A bill: one line, many lines, or one amount that was shared out among several cars. */
+export const costsSchema = z.strictObject({
+  /** The day of the bill, in the store's zone. */
+  date: localDateSchema,
+  /** Who sent it. */
+  payee: z.optional(shortText),
+  /** `owed` until a payment or the lender settles it; `bank` when it was paid at once. */
+  paid: z.enum(['owed', 'bank']),
+  document: z.optional(documentSchema),
+  lines: z.array(costLineSchema).check(z.minLength(1)),
+  /** How one amount became several lines. */
+  shared: z.optional(z.strictObject({ totalCents: centsSchema, by: z.enum(['equal', 'hammer', 'own-weights']) })),
+});
+
+/** Money to (or, negative, back from) the one who sent the bills of these cars. */
+export const paymentSchema = z.strictObject({
+  date: localDateSchema,
+  payee: z.optional(shortText),
+  document: z.optional(documentSchema),
+  lines: z.array(z.strictObject({ lot: lotIdSchema, cents: amountSchema })).check(z.minLength(1)),
+});
+
+/** The lender pays the sale for a car (`draw`), or is paid back, wholly or in part (`payoff`). */
+export const floorMoveSchema = z.strictObject({
+  lot: lotIdSchema,
+  move: z.enum(['draw', 'payoff']),
+  cents: positiveCentsSchema.check(z.gte(1)),
+  date: localDateSchema,
+  document: z.optional(documentSchema),
+});
+export type FloorMove = z.infer<typeof floorMoveSchema>;
+
+/** How a car went away again. */
+export const outcomeSchema = z.strictObject({
+  lot: lotIdSchema,
+  date: localDateSchema,
+  priceCents: positiveCentsSchema,
+  /** `retail` to a customer, `business` to one who works with it, `wholesale` to another dealer or through a sale. */
+  buyer: z.enum(['retail', 'business', 'wholesale']),
+  /** What the dealer's own deal sheet says it grossed, where that was noted. */
+  grossCents: z.optional(centsSchema),
+});
+export type CarOutcome = z.infer<typeof outcomeSchema>;
+
+/** Papers that belong in a folder. */
+export const PAPERS = ['title', 'bill-of-sale', 'odometer-statement', 'transport-receipt'] as const;
+export const paperSchema = z.strictObject({
+  lot: lotIdSchema,
+  paper: z.enum(PAPERS),
+  /** The day it came in; absent when it is not there after all. */
+  date: z.optional(localDateSchema),
+});
+export type PaperNote = z.infer<typeof paperSchema>;

@@ -1,0 +1,117 @@
+import { type Cents, cents } from '../../money/cents.ts';
+import type { Ending } from '../../sale/result.ts';
+import { mondayOf } from '../../time/calendar-day.ts';
+import type { LocalDate } from '../../time/local-date.ts';
+import { monthOf } from '../month.ts';
+
+/** What the review needs of a lot whose sale is over. */
+export interface ReviewLot {
+  /** The day it ended, in the store's zone. */
+  readonly day: LocalDate;
+  readonly venue: string;
+  /** Who bid, or else who wrote the result down. */
+  readonly buyer: string;
+  readonly ended: Ending;
+  /** Bids that somebody placed on it. */
+  readonly bids: number;
+  readonly hammer: Cents | null;
+  readonly maxBid: Cents | null;
+  /** What was booked for it, or its hammer price while nothing is. */
+  readonly spent: Cents;
+  /** What is in it now: its cost while it stands unsold. */
+  readonly tiedUp: Cents;
+  readonly openDisputes: number;
+  readonly disputed: Cents;
+  /** Of a car that has sold, where both are known. */
+  readonly expectedGross: Cents | null;
+  readonly actualGross: Cents | null;
+}
+
+export const REVIEW_BY = ['week', 'month', 'venue', 'buyer'] as const;
+export type ReviewBy = (typeof REVIEW_BY)[number];
+
+/** One line of the review. */
+export interface ReviewGroup {
+  readonly key: string;
+  readonly lots: number;
+  /** Lots on which a bid was placed, or that were won or lost. */
+  readonly bidOn: number;
+  readonly bids: number;
+  readonly won: number;
+  readonly lost: number;
+  readonly notSold: number;
+  /** Nobody wrote down how these ended. */
+  readonly unknown: number;
+  /** Won of won and lost, 0 to 1; null when there is neither. */
+  readonly winRate: number | null;
+  readonly spent: Cents;
+  readonly tiedUp: Cents;
+  /** Hammer prices of wins as a share of their max bids; null where no max bid is known. */
+  readonly paidOfMax: number | null;
+  /** By how much those who won the others went over our max bid, on average; below zero when they stayed under it. */
+  readonly lostBy: Cents | null;
+  readonly openDisputes: number;
+  readonly disputed: Cents;
+  readonly sold: number;
+  /** Over cars that have sold and of which both are known. */
+  readonly expectedGross: Cents | null;
+  readonly actualGross: Cents | null;
+}
+
+/** Lots by week, month, venue or buyer, in the order of the keys. */
+export function reviewGroups(lots: readonly ReviewLot[], by: ReviewBy): ReviewGroup[] {
+  const groups = new Map<string, ReviewLot[]>();
+  for (const lot of lots) {
+    const key = KEY[by](lot);
+    const known = groups.get(key);
+    if (known === undefined) groups.set(key, [lot]);
+    else known.push(lot);
+  }
+  return [...groups].map(([key, own]) => reviewGroup(key, own)).sort((a, b) => (a.key < b.key ? -1 : 1));
+}
+
+const KEY: Readonly<Record<ReviewBy, (lot: ReviewLot) => string>> = {
+  week: ({ day }) => mondayOf(day),
+  month: ({ day }) => monthOf(day),
+  venue: ({ venue }) => venue,
+  buyer: ({ buyer }) => buyer,
+};
+
+/** One line over these lots; averages are over the lots, not over other averages. */
+export function reviewGroup(key: string, lots: readonly ReviewLot[]): ReviewGroup {
+  const won = lots.filter(({ ended }) => ended === 'won');
+  const lost = lots.filter(({ ended }) => ended === 'lost');
+  const decided = won.length + lost.length;
+  const priced = won.flatMap(({ hammer, maxBid }) =>
+    hammer === null || maxBid === null || maxBid === 0 ? [] : [{ hammer, maxBid }],
+  );
+  const beaten = lost.flatMap(({ hammer, maxBid }) => (hammer === null || maxBid === null ? [] : [hammer - maxBid]));
+  const sold = lots.flatMap(({ expectedGross, actualGross }) =>
+    expectedGross === null || actualGross === null ? [] : [{ expectedGross, actualGross }],
+  );
+  return {
+    key,
+    lots: lots.length,
+    bidOn: lots.filter(({ bids, ended }) => bids > 0 || ended === 'won' || ended === 'lost').length,
+    bids: total(lots.map((lot) => lot.bids)),
+    won: won.length,
+    lost: lost.length,
+    notSold: lots.filter(({ ended }) => ended === 'not-sold' || ended === 'withdrawn').length,
+    unknown: lots.filter(({ ended }) => ended === 'not-watched' || ended === 'pending').length,
+    winRate: decided === 0 ? null : won.length / decided,
+    spent: cents(total(lots.map((lot) => lot.spent))),
+    tiedUp: cents(total(lots.map((lot) => lot.tiedUp))),
+    paidOfMax:
+      priced.length === 0
+        ? null
+        : total(priced.map(({ hammer }) => hammer)) / total(priced.map(({ maxBid }) => maxBid)),
+    lostBy: beaten.length === 0 ? null : cents(Math.round(total(beaten) / beaten.length)),
+    openDisputes: total(lots.map((lot) => lot.openDisputes)),
+    disputed: cents(total(lots.map((lot) => lot.disputed))),
+    sold: sold.length,
+    expectedGross: sold.length === 0 ? null : cents(total(sold.map((lot) => lot.expectedGross))),
+    actualGross: sold.length === 0 ? null : cents(total(sold.map((lot) => lot.actualGross))),
+  };
+}
+
+const total = (numbers: readonly number[]): number => numbers.reduce((sum, number) => sum + number, 0);

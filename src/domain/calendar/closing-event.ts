@@ -1,0 +1,81 @@
+import type { AlertLot } from '../alerts/alert-lot.ts';
+import { callsOfLot } from '../alerts/lot-calls.ts';
+import { lotTitle } from '../lot/car-name.ts';
+import type { LotFacts, LotId } from '../lot/lot.ts';
+import { formatMoney } from '../money/format-money.ts';
+import type { Ending } from '../sale/result.ts';
+import type { AlertRules } from '../setup/alert-rules.ts';
+import type { Store } from '../setup/store.ts';
+import { type Instant, instant } from '../time/instant.ts';
+import { sayDuration, sayTime } from '../time/say-time.ts';
+import type { CalendarEvent } from './calendar-event.ts';
+
+/** What a calendar is told of one lot. */
+export interface ClosingToTell {
+  readonly id: LotId;
+  readonly facts: LotFacts;
+  /** When it closes; for a lot whose close was taken away, when it last did. */
+  readonly at: Instant;
+  /** "Stop at $14,350", or why there is no such figure. */
+  readonly stop: string;
+  /** The lot as its alerts see it; null when it has none. */
+  readonly watched: AlertLot | null;
+  /** Why it no longer closes then, or how it ended; absent while it is open. */
+  readonly over?: 'dropped' | 'no-close' | Ending | undefined;
+  /** How often the journal was written in about it, and when last. */
+  readonly revision: { readonly count: number; readonly at: Instant };
+}
+
+const CANCELLED = { dropped: 'No longer watched', 'no-close': 'Close not known', withdrawn: 'Withdrawn' } as const;
+const ENDED = {
+  won: 'Won',
+  lost: 'Lost',
+  'not-sold': 'Not sold',
+  pending: 'Waits for the seller',
+  'not-watched': 'Closed unwatched',
+} as const;
+
+/**
+ * A closing as an event: the price at which to stop comes first, because a telephone shows the beginning. Its alarms are
+ * Headroom's own calls before the close. The question afterwards is left out: a calendar can't know that it was answered.
+ */
+export function closingEvent(
+  closing: ClosingToTell,
+  store: Store,
+  rules: Pick<AlertRules, 'leadMinutes' | 'placedLeadMinutes' | 'afterCloseMinutes'>,
+): CalendarEvent {
+  const { facts, at, stop, watched, over, revision } = closing;
+  const car = lotTitle(facts);
+  const proxy = facts.proxy === undefined ? 'No proxy yet' : `Proxy ${formatMoney(facts.proxy)} placed`;
+  const status = over !== undefined && over in CANCELLED ? 'CANCELLED' : doubtful(facts) ? 'TENTATIVE' : 'CONFIRMED';
+  const calls = watched === null ? [] : callsOfLot(watched, rules).filter(({ step }) => step !== 'after');
+  const holder = watched?.handedTo === undefined ? '' : ` ${watched.handedTo} has it.`;
+  return {
+    uid: `headroom-lot-${closing.id}`,
+    sequence: revision.count,
+    revisedAt: revision.at,
+    at,
+    summary: `${over === undefined ? stop : { ...CANCELLED, ...ENDED }[over]} · ${car}`,
+    description: [
+      car,
+      `${over === undefined ? 'Closes' : 'Close:'} ${sayTime(at, store.zone)} (${store.zone})${
+        doubtful(facts) ? '; this time is in doubt, check it with the sale' : ''
+      }`,
+      `${stop}. ${proxy}.${holder}`,
+      facts.lotNumber && `Lot ${facts.lotNumber}`,
+      facts.vin && `VIN ${facts.vin}`,
+      `As it stood ${sayTime(revision.at, store.zone)}; a later change is in Headroom, not here.`,
+    ]
+      .filter(Boolean)
+      .join('\n'),
+    location: facts.venueName ?? facts.venueId,
+    url: facts.pageUrl,
+    status,
+    alarms: calls.map(({ dueAt }) => ({
+      at: instant(Math.max(0, dueAt)),
+      words: `${car} closes in ${sayDuration(at - dueAt)}. ${stop}. ${proxy}.${holder}`,
+    })),
+  };
+}
+
+const doubtful = ({ close }: LotFacts) => close !== undefined && close.doubts.length > 0;

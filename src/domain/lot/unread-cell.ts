@@ -1,0 +1,39 @@
+import * as z from 'zod/mini';
+
+/** Facts that decide about money and that the setup would otherwise fill in, so that nobody would notice. */
+export const DECIDING_FIELDS = ['retail', 'recon', 'transport', 'increment', 'funding'] as const;
+
+/**
+ * What a table said of such a fact and could not be read. As long as it stands there is no max bid, because the figure
+ * that would be taken in its place is not the one that somebody wrote. It goes when the fact is set or emptied.
+ */
+export const unreadCellSchema = z.strictObject({
+  field: z.enum(DECIDING_FIELDS),
+  /** The words of the cell. */
+  text: z.string().check(z.maxLength(200)),
+});
+export type UnreadCell = z.infer<typeof unreadCellSchema>;
+
+/** One for each field at most. */
+export const unreadCellsSchema = z.array(unreadCellSchema).check(z.minLength(1), z.maxLength(DECIDING_FIELDS.length));
+
+/** What is left unread after `touched` fields were set or emptied; undefined when nothing is. */
+export function stillUnread(
+  unread: readonly UnreadCell[] | undefined,
+  touched: ReadonlySet<string>,
+): UnreadCell[] | undefined {
+  const left = (unread ?? []).filter(({ field }) => !touched.has(field));
+  return left.length === 0 ? undefined : left;
+}
+
+const WORDS: Readonly<Record<UnreadCell['field'], string>> = {
+  retail: 'retail',
+  recon: 'recon',
+  transport: 'transport',
+  increment: 'the step',
+  funding: 'how it is paid',
+};
+
+/** "“about 800?” for recon could not be read. …" */
+export const unreadSentence = ({ field, text }: UnreadCell): string =>
+  `“${text}” for ${WORDS[field]} could not be read, and nothing is worked out as if it were not there. Put in what it means.`;

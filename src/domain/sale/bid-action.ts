@@ -1,0 +1,29 @@
+import * as z from 'zod/mini';
+import { positiveCentsSchema } from '../money/cents.ts';
+import { instantSchema } from '../time/instant.ts';
+
+/** What somebody did or saw at the sale. Headroom never bids: it keeps what its user says that he did. */
+export const bidActionSchema = z.strictObject({
+  action: z.enum([
+    'proxy-placed',
+    'proxy-raised',
+    'proxy-cut',
+    'proxy-withdrawn',
+    'live-bid',
+    'confirmation-seen',
+    'result-seen',
+  ]),
+  /** The amount of the bid, or that was seen. */
+  cents: z.optional(positiveCentsSchema),
+  /** When it was done, which may be before it was written down. */
+  at: instantSchema,
+  /** Who did it, when that is not the one who writes. */
+  by: z.optional(z.string().check(z.minLength(1), z.maxLength(80))),
+  /** The page on which it was done. Its words are the page's own: data, never markup. */
+  page: z.optional(
+    z.strictObject({ url: z.string().check(z.maxLength(2000)), title: z.string().check(z.maxLength(400)) }),
+  ),
+  /** SHA-256 of a picture of the page, which is kept as an attachment. */
+  picture: z.optional(z.string().check(z.regex(/^[0-9a-f]{64}$/))),
+});
+export type BidAction = z.infer<typeof bidActionSchema>;

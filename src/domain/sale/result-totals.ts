@@ -1,0 +1,55 @@
+import { type Cents, cents } from '../money/cents.ts';
+import type { Result } from './result.ts';
+import type { Review } from './review.ts';
+
+/** What many results come to. */
+export interface ResultTotals {
+  readonly count: number;
+  readonly won: number;
+  /** The hammer prices of what was won. */
+  readonly spent: Cents;
+  readonly lost: number;
+  /** Of the lost ones, those whose price is known beside our max bid of that moment. */
+  readonly compared: number;
+  /** Of those, how many we would still have bought by our own rule. */
+  readonly withinReach: number;
+  /** Of those that went past our max bid, by how much on average; null when none did. */
+  readonly averageOver: Cents | null;
+  readonly pending: number;
+  readonly notSold: number;
+  /** Withdrawn, and not watched. */
+  readonly other: number;
+}
+
+/** Adds results up. The order does not matter; whole cents throughout, and the average rounded once, half up. */
+export function totalResults(rows: Iterable<{ readonly result: Result; readonly review: Review }>): ResultTotals {
+  const by = { won: 0, lost: 0, 'not-sold': 0, pending: 0, withdrawn: 0, 'not-watched': 0 };
+  let spent = 0;
+  let compared = 0;
+  let withinReach = 0;
+  let over = 0;
+  let overSum = 0;
+  for (const { result, review } of rows) {
+    by[result.ended] += 1;
+    if (result.ended === 'won') spent += result.hammerCents;
+    if (result.ended !== 'lost' || review.wouldHavePaid === undefined) continue;
+    compared += 1;
+    if (review.wouldHavePaid) withinReach += 1;
+    else if (review.overMax !== undefined && review.overMax > 0) {
+      over += 1;
+      overSum += review.overMax;
+    }
+  }
+  return {
+    count: Object.values(by).reduce((sum, n) => sum + n, 0),
+    won: by.won,
+    spent: cents(spent),
+    lost: by.lost,
+    compared,
+    withinReach,
+    averageOver: over === 0 ? null : cents(Math.floor(overSum / over + 0.5)),
+    pending: by.pending,
+    notSold: by['not-sold'],
+    other: by.withdrawn + by['not-watched'],
+  };
+}

@@ -1,0 +1,147 @@
+import type { AccountNames } from '../../domain/books/accounts.ts';
+import type { ComparedLine } from '../../domain/books/folder/compare-lines.ts';
+import type { PurchaseFolder } from '../../domain/books/folder/folder.ts';
+import type { Posting, Transaction } from '../../domain/books/post/transaction.ts';
+import { carName } from '../../domain/lot/car-name.ts';
+import type { LotFacts } from '../../domain/lot/lot.ts';
+import type { CsvCell } from '../csv/csv-row.ts';
+
+/** A column of a file that goes out: its heading, what it means, and how a row fills it. */
+export interface OutColumn<Row> {
+  readonly heading: string;
+  readonly means: string;
+  readonly cell: (row: Row) => CsvCell | undefined;
+}
+
+const text = (value: string | undefined | null): CsvCell | undefined =>
+  value === undefined || value === null || value === '' ? undefined : { text: value, kind: 'text' };
+/** Written year first, which every spreadsheet takes for the same day. */
+const date = (value: string | undefined | null): CsvCell | undefined =>
+  value === undefined || value === null ? undefined : { text: value, kind: 'date' };
+const money = (value: number | undefined | null): CsvCell | undefined =>
+  value === undefined || value === null ? undefined : { text: (value / 100).toFixed(2), kind: 'number' };
+
+const carColumns = <Row>(factsOf: (row: Row) => LotFacts | undefined): readonly OutColumn<Row>[] => [
+  { heading: 'VIN', means: 'As it stands on the lot.', cell: (row) => text(factsOf(row)?.vin) },
+  { heading: 'Lot number', means: 'As the sale prints it.', cell: (row) => text(factsOf(row)?.lotNumber) },
+  { heading: 'Car', means: 'Year, make, model and trim.', cell: (row) => text(carName(factsOf(row) ?? {})) },
+  { heading: 'Venue', means: 'Where it was bought.', cell: (row) => text(factsOf(row)?.venueName) },
+];
+
+/** Says in every row which zone its days are in, so that a row that was copied elsewhere still does. */
+export const zoneColumn = (zone: string): OutColumn<unknown> => ({
+  heading: 'Zone',
+  means: 'Zone of the days in the row: the store’s own.',
+  cell: () => text(zone),
+});
+
+/** One row a car. */
+export const FOLDER_COLUMNS: readonly OutColumn<PurchaseFolder>[] = [
+  ...carColumns<PurchaseFolder>(({ facts }) => facts),
+  {
+    heading: 'Won on',
+    means: 'Day of the win in the store’s zone, year-month-day.',
+    cell: ({ won }) => date(won?.date),
+  },
+  { heading: 'Bought by', means: 'Who bid, where that was noted.', cell: ({ won }) => text(won?.bidder) },
+  { heading: 'Stands', means: 'in-stock, sold, undone or not-won.', cell: ({ stage }) => text(stage) },
+  { heading: 'Hammer', means: 'Hammer price by the result, dollars.', cell: ({ won }) => money(won?.hammer) },
+  {
+    heading: 'Expected cost',
+    means: 'All lines that a bill was expected for at the win, dollars.',
+    cell: ({ expectedCents }) => money(expectedCents),
+  },
+  {
+    heading: 'Booked cost',
+    means: 'All bills booked so far, credits taken off, dollars.',
+    cell: ({ actualCents }) => money(actualCents),
+  },
+  {
+    heading: 'Still owed',
+    means:
+      'Bills not paid yet, and the price and fees that are not billed yet, dollars; below zero when too much was paid or money is to come back.',
+    cell: ({ open }) => money(open),
+  },
+  {
+    heading: 'Floor plan',
+    means: 'Principal the lender still has in the car, dollars.',
+    cell: ({ floorOwed }) => money(floorOwed),
+  },
+  { heading: 'Sold on', means: 'Day it was sold, year-month-day.', cell: ({ outcome }) => date(outcome?.date) },
+  { heading: 'Sold to', means: 'retail, business or wholesale.', cell: ({ outcome }) => text(outcome?.buyer) },
+  { heading: 'Sold for', means: 'Price, dollars.', cell: ({ outcome }) => money(outcome?.priceCents) },
+  {
+    heading: 'Expected gross',
+    means: 'Expected retail less expected cost, dollars.',
+    cell: ({ expected }) => money(expected?.gross),
+  },
+  { heading: 'Gross', means: 'Price less booked cost, dollars.', cell: ({ gross }) => money(gross) },
+  { heading: 'Missing', means: 'What the folder still lacks.', cell: ({ missing }) => text(missing.join('; ')) },
+];
+
+export interface FolderLineRow {
+  readonly folder: PurchaseFolder;
+  readonly line: ComparedLine;
+}
+
+/** One row a line of a folder. */
+export const LINE_COLUMNS: readonly OutColumn<FolderLineRow>[] = [
+  ...carColumns<FolderLineRow>(({ folder }) => folder.facts),
+  {
+    heading: 'Kind',
+    means: 'hammer, fee, transport, recon, interest, floor-fee or other.',
+    cell: ({ line }) => text(line.cost),
+  },
+  { heading: 'Line', means: 'As it was expected, or as the bill words it.', cell: ({ line }) => text(line.label) },
+  { heading: 'Expected', means: 'At the win, dollars.', cell: ({ line }) => money(line.expected?.cents) },
+  {
+    heading: 'Booked',
+    means: 'All bills for it, dollars; empty while there is none.',
+    cell: ({ line }) => money(line.actualCents),
+  },
+  { heading: 'Difference', means: 'Booked less expected, dollars.', cell: ({ line }) => money(line.difference) },
+  { heading: 'Why', means: 'What explains the difference.', cell: ({ line }) => text(line.why) },
+];
+
+export interface PostingRow {
+  readonly transaction: Transaction;
+  readonly posting: Posting;
+  readonly facts: LotFacts | undefined;
+  readonly accounts: AccountNames;
+}
+
+/** One row a posting. */
+export const POSTING_COLUMNS: readonly OutColumn<PostingRow>[] = [
+  {
+    heading: 'Date',
+    means: 'Day it counts, in the store’s zone, year-month-day.',
+    cell: ({ transaction }) => date(transaction.date),
+  },
+  {
+    heading: 'Transaction',
+    means: 'The same for all rows that belong together.',
+    cell: ({ transaction }) => text(transaction.key),
+  },
+  {
+    heading: 'Account',
+    means: 'By its name in Setup.',
+    cell: ({ posting, accounts }) => text(accounts[posting.account]),
+  },
+  {
+    heading: 'Debit',
+    means: 'Dollars; empty for a credit.',
+    cell: ({ posting }) => (posting.cents > 0 ? money(posting.cents) : undefined),
+  },
+  {
+    heading: 'Credit',
+    means: 'Dollars; empty for a debit.',
+    cell: ({ posting }) => (posting.cents < 0 ? money(-posting.cents) : undefined),
+  },
+  { heading: 'Text', means: 'What happened.', cell: ({ transaction }) => text(transaction.text) },
+  {
+    heading: 'Corrects',
+    means: 'The closed month where it would have belonged, year-month.',
+    cell: ({ transaction }) => text(transaction.corrects),
+  },
+  ...carColumns<PostingRow>(({ facts }) => facts),
+];

@@ -1,0 +1,50 @@
+import type { DraftFieldName } from '../../capture/draft-lot.ts';
+import type { Setup } from '../../domain/setup/setup.ts';
+import { instant } from '../../domain/time/instant.ts';
+import { wallClock } from '../../domain/time/wall-clock.ts';
+import { type DraftEdit, withPicked, withTyped } from './draft-edit.ts';
+import { DraftRow } from './draft-row.tsx';
+import { DRAFT_FIELDS, WANTED } from './draft-words.ts';
+
+interface DraftRowsProps {
+  readonly edit: DraftEdit;
+  readonly setup: Setup;
+  readonly venueId: string | undefined;
+  readonly onEdit: (edit: DraftEdit) => void;
+  readonly onPoint: (name: DraftFieldName, what: string) => void;
+}
+
+/** Every field that was read, and those that a max bid waits for. The rest can still be pointed at or typed. */
+export function DraftRows({ edit, setup, venueId, onEdit, onPoint }: DraftRowsProps) {
+  const { fields } = edit.draft;
+  const year = fields.year?.settled === true ? fields.year.readings[0]?.value : undefined;
+  const storeZone = setup.store.zone;
+  const thisYear = Number(wallClock(instant(Date.now()), storeZone).date.slice(0, 4));
+  const row = ({ name, label, what }: (typeof DRAFT_FIELDS)[number]) => (
+    <DraftRow
+      key={name}
+      name={name}
+      label={label}
+      field={fields[name]}
+      typed={edit.typed.has(name)}
+      storeZone={storeZone}
+      venueZone={setup.venues.find(({ id }) => id === venueId)?.zone}
+      year={year}
+      thisYear={thisYear}
+      onType={(value) => onEdit(withTyped(edit, name, value))}
+      onPick={(at) => onEdit(withPicked(edit, name, at))}
+      onPoint={() => onPoint(name, what)}
+    />
+  );
+  const shown = DRAFT_FIELDS.filter(({ name }) => fields[name] !== undefined || WANTED.has(name));
+  const others = DRAFT_FIELDS.filter((one) => !shown.includes(one));
+  return (
+    <div>
+      {shown.map(row)}
+      <details class="draft-more">
+        <summary class="small">What was not read ({others.length})</summary>
+        {others.map(row)}
+      </details>
+    </div>
+  );
+}

@@ -1,0 +1,201 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { openCompanion } from '../../browser/pages.ts';
+import type { DraftFieldName, DraftLot } from '../../capture/draft-lot.ts';
+import type { SeenBefore } from '../../capture/seen-before.ts';
+import { carName, lotTitle } from '../../domain/lot/car-name.ts';
+import type { LotFacts, LotField } from '../../domain/lot/lot.ts';
+import type { Instant } from '../../domain/time/instant.ts';
+import type { LotState } from '../../journal/lot-state.ts';
+import type { PageDesk } from '../../reading/page-desk.ts';
+import { ChoiceInput } from '../../ui/choice-input.tsx';
+import { ChangeList } from './change-list.tsx';
+import { CompOffer } from './comp-offer.tsx';
+import { type DraftEdit, editedFacts, unedited } from './draft-edit.ts';
+import { DraftRows } from './draft-rows.tsx';
+import { SiteOffer } from './site-offer.tsx';
+import { StandingNow } from './standing-now.tsx';
+
+interface OneLotProps {
+  readonly desk: PageDesk;
+  readonly draft: DraftLot;
+  readonly readAt: Instant;
+  readonly onPoint: (name: DraftFieldName, what: string) => void;
+}
+
+/** The one lot of a page: what was read, what is known of it already, and one button to keep it. */
+export function OneLot({ desk, draft, readAt, onPoint }: OneLotProps) {
+  const { setup, site } = desk;
+  const [edit, setEdit] = useState<DraftEdit>(() => ({ ...unedited(draft), venueId: undefined }));
+  const [ownVenue, setOwnVenue] = useState(true);
+  const [kept, setKept] = useState<{ readonly lot: LotState; readonly said: string; readonly undo: () => void }>();
+  const [said, setSaid] = useState<string>();
+  const siteVenueId = desk.venueOfSite;
+  const { facts, evidence } = useMemo(
+    () => editedFacts(edit, { venues: setup.venues, titles: setup.titles, siteVenueId }),
+    [edit, setup, siteVenueId],
+  );
+  const seen = useSeen(desk, facts, readAt);
+  const [left, setLeft] = useState<ReadonlyMap<LotField, boolean>>(new Map());
+  // A lot that was dropped is not brought back by an update; it can be watched anew.
+  const watched = seen?.kind === 'same' && !seen.lot.dropped ? seen.lot : undefined;
+  const changes = watched !== undefined && seen?.kind === 'same' ? seen.changes : [];
+  const ticked = new Set(changes.filter(({ field, taken }) => left.get(field) ?? taken).map(({ field }) => field));
+
+  const finish = (answer: Awaited<ReturnType<PageDesk['watch']>>, words: string) => {
+    if (!answer.ok) return setSaid(answer.message);
+    const { lot, undo } = answer.value;
+    setSaid(undefined);
+    setKept({
+      lot,
+      said: words,
+      undo: () => void undo().then((taken) => (taken.ok ? setKept(undefined) : setSaid(taken.message))),
+    });
+  };
+  const remember = async () => {
+    if (edit.venueId !== undefined && ownVenue) await desk.rememberVenue(edit.venueId);
+  };
+  const watch = async () => {
+    await remember();
+    finish(await desk.watch({ facts, evidence }), 'It is watched now.');
+  };
+  const update = async (lot: LotState) => {
+    await remember();
+    const set: LotFacts = Object.fromEntries(Object.entries(facts).filter(([field]) => ticked.has(field as LotField)));
+    const sources = Object.fromEntries(Object.entries(evidence).filter(([field]) => ticked.has(field as LotField)));
+    finish(
+      await desk.update(lot.id, set, sources),
+      `${ticked.size === 1 ? 'One fact is' : `${ticked.size} facts are`} new.`,
+    );
+  };
+
+  if (kept !== undefined) {
+    return (
+      <section class="stack" aria-label="Kept">
+        <h1>{lotTitle(kept.lot.facts)}</h1>
+        <p role="status" class="strong">
+          {kept.said}
+        </p>
+        <StandingNow lot={kept.lot} setup={setup} />
+        <SiteOffer site={site} />
+        <div class="row">
+          <button
+            type="button"
+            class="main"
+            onClick={() => openCompanion(`#/lot/${kept.lot.id}`).then(() => window.close())}
+          >
+            Open its worksheet
+          </button>
+          <button type="button" onClick={kept.undo}>
+            Undo
+          </button>
+        </div>
+      </section>
+    );
+  }
+  return (
+    <section class="page-lot" aria-label="The lot on this page">
+      <h1>{carName(facts) || draft.heading || 'A lot without a name'}</h1>
+      {watched !== undefined && (
+        <div class="note stack">
+          <p>
+            <strong>This lot is watched already.</strong>{' '}
+            {changes.length === 0 ? 'The page says nothing new.' : 'The page now says otherwise:'}
+          </p>
+          {changes.length > 0 && (
+            <ChangeList
+              changes={changes}
+              setup={setup}
+              ticked={ticked}
+              onTick={(field, on) => setLeft((before) => new Map(before).set(field, on))}
+            />
+          )}
+          <StandingNow lot={watched} setup={setup} />
+          <SiteOffer site={site} />
+        </div>
+      )}
+      {seen?.kind === 'same' && seen.lot.dropped && (
+        <p class="note">You stopped watching this lot. Watching it now begins anew.</p>
+      )}
+      {seen?.kind === 'earlier-life' && <EarlierLives lots={seen.lots} />}
+      <DraftRows edit={edit} setup={setup} venueId={edit.venueId ?? facts.venueId} onEdit={setEdit} onPoint={onPoint} />
+      <div class="fields">
+        <ChoiceInput
+          label="Venue in your setup"
+          value={facts.venueId}
+          none="Not said"
+          choices={setup.venues.map(({ id, name }) => ({ value: id, label: name }))}
+          onCommit={(venueId) => setEdit({ ...edit, venueId })}
+        />
+        <ChoiceInput
+          label="Title in your setup"
+          value={facts.titleId}
+          none="Not said"
+          choices={setup.titles.map(({ id, name }) => ({ value: id, label: name }))}
+          onCommit={(titleId) => setEdit({ ...edit, titleId })}
+        />
+      </div>
+      {edit.venueId !== undefined && site !== '' && (
+        <label class="row small">
+          <input type="checkbox" checked={ownVenue} onChange={(event) => setOwnVenue(event.currentTarget.checked)} />
+          Take this venue, and its time zone, for every page of {site}
+        </label>
+      )}
+      <CompOffer desk={desk} drafts={[edit.draft]} readAt={readAt} />
+      <div class="page-keep row">
+        {watched === undefined ? (
+          <button type="button" class="main" onClick={() => void watch()}>
+            Watch this lot
+          </button>
+        ) : (
+          <button type="button" class="main" disabled={ticked.size === 0} onClick={() => void update(watched)}>
+            {ticked.size === 0
+              ? 'Nothing to update'
+              : `Update ${ticked.size === 1 ? 'one fact' : `${ticked.size} facts`}`}
+          </button>
+        )}
+        {watched !== undefined && (
+          <button type="button" onClick={() => openCompanion(`#/lot/${watched.id}`).then(() => window.close())}>
+            Open its worksheet
+          </button>
+        )}
+        <span role="status" class="small">
+          {said ?? ''}
+        </span>
+      </div>
+    </section>
+  );
+}
+
+function EarlierLives({ lots }: { lots: readonly string[] }) {
+  return (
+    <p class="note">
+      This car was watched before, in another sale.{' '}
+      {lots.slice(0, 3).map((id, at) => (
+        <button
+          key={id}
+          type="button"
+          class="plain inline"
+          onClick={() => openCompanion(`#/lot/${id}`).then(() => window.close())}
+        >
+          {at === 0 ? 'See what it was then' : 'and then'}
+        </button>
+      ))}
+    </p>
+  );
+}
+
+/** What the watchlist knows of the lot, asked again when a fact that tells lots apart was put right. */
+function useSeen(desk: PageDesk, facts: LotFacts, readAt: Instant): SeenBefore | undefined {
+  const [seen, setSeen] = useState<SeenBefore>();
+  useEffect(() => {
+    let current = true;
+    desk.seen(facts, readAt).then(
+      (found) => current && setSeen(found),
+      (error: unknown) => reportError(error),
+    );
+    return () => {
+      current = false;
+    };
+  }, [desk, facts, readAt]);
+  return seen;
+}

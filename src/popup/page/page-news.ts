@@ -1,0 +1,26 @@
+import { type LotFacts, lotFactsSchema, lotIdSchema } from '../../domain/lot/lot.ts';
+import { type EntryId, entryIdSchema } from '../../journal/ids.ts';
+import type { LotState } from '../../journal/lot-state.ts';
+import type { Store } from '../../store/store.ts';
+
+/** The watched lot of the page in front, and what opening the page brought up to date. */
+export interface PageNews {
+  readonly lot: LotState;
+  readonly refreshed: { readonly entry: EntryId; readonly was: LotFacts; readonly now: LotFacts } | null;
+}
+
+/** The news that the background has left for this opening of the popup; null when there are none that hold. */
+export async function pageNews(store: Store, search: URLSearchParams): Promise<PageNews | null> {
+  const id = lotIdSchema.safeParse(search.get('lot'));
+  const lot = id.success ? await store.lot(id.data) : null;
+  if (lot === null || lot.dropped) return null;
+  const entry = entryIdSchema.safeParse(search.get('entry'));
+  const was = lotFactsSchema.safeParse(JSON.parse(search.get('was') ?? '{}'));
+  if (!entry.success || !was.success) return { lot, refreshed: null };
+  const items = await store.historyOfLot(lot.id);
+  const item = items.find((one) => one.id === entry.data);
+  if (item?.counts !== true || item.read.as !== 'known' || item.read.entry.happening.kind !== 'lot-changed') {
+    return { lot, refreshed: null };
+  }
+  return { lot, refreshed: { entry: entry.data, was: was.data, now: item.read.entry.happening.set } };
+}

@@ -1,0 +1,29 @@
+import { useMemo } from 'preact/hooks';
+import { cents } from '../../domain/money/cents.ts';
+import { formatMoney } from '../../domain/money/format-money.ts';
+import type { Setup } from '../../domain/setup/setup.ts';
+import type { LotState } from '../../journal/lot-state.ts';
+import { standingsUnder } from '../../ui/standing.ts';
+
+/** The price at which to stop and the room left, or what has to be said before there is one. */
+export function StandingNow({ lot, setup }: { lot: LotState; setup: Setup }) {
+  const { maxBid, headroom, missing } = useMemo(() => standingsUnder(setup).of(lot), [lot, setup]);
+  if (missing.length > 0) return <p class="small">No max bid yet. {missing.join('. ')}.</p>;
+  if (maxBid === null) return <p class="small">No price pays for this car under your rules.</p>;
+  return (
+    <p class="row apart page-standing">
+      <span>
+        <span class="small quiet">Max bid </span>
+        <strong class="figure">{formatMoney(maxBid)}</strong>
+      </span>
+      {headroom !== null && (
+        <span>
+          <span class="small quiet">Headroom </span>
+          <strong class="figure">
+            {headroom < 0 ? `${formatMoney(cents(-headroom))} past` : formatMoney(headroom)}
+          </strong>
+        </span>
+      )}
+    </p>
+  );
+}

@@ -1,0 +1,45 @@
+import { filesNamedIn } from '../../journal/fold-attachments.ts';
+import { readEntry } from '../../journal/read-entry.ts';
+import { eachEntry } from '../each-entry.ts';
+import type { Session } from '../session.ts';
+import { fileHash } from './file-hash.ts';
+
+/** What a look at every attached file found. */
+export interface FilesCheck {
+  readonly files: number;
+  /** A sentence for each that is damaged, or that an entry names and that is not here. */
+  readonly faults: readonly string[];
+}
+
+/** Reads every attached file and holds it against its hash, and every entry that names a file against what is here. */
+export async function checkFiles(session: Session): Promise<FilesCheck> {
+  const names = new Map<string, string>();
+  const stored = await session.connection.read(async (tx) => {
+    await eachEntry(tx, (raw) => {
+      const read = readEntry(raw);
+      if (read.as !== 'known') return;
+      const { happening } = read.entry;
+      for (const hash of filesNamedIn(read.entry))
+        if (happening.kind === 'attachment-kept') names.set(hash, happening.attachment.name);
+        else if (!names.has(hash)) names.set(hash, 'The picture of a bid');
+    });
+    return tx.objectStore('files').getAll();
+  });
+  const here = new Set(stored.map(({ hash }) => hash));
+  const faults: string[] = [];
+  for (const { hash, blob } of stored)
+    if (!(await isWhole(blob, hash)))
+      faults.push(`${names.get(hash) ?? hash} is damaged: its bytes are not those that were kept.`);
+  for (const [hash, name] of names)
+    if (!here.has(hash)) faults.push(`${name} is not here: the journal names it, but its bytes are missing.`);
+  return { files: stored.length, faults };
+}
+
+async function isWhole(blob: Blob, hash: string): Promise<boolean> {
+  try {
+    return (await fileHash(new Uint8Array(await blob.arrayBuffer()))) === hash;
+  } catch {
+    // NotReadableError: the file under it is gone from the browser's profile.
+    return false;
+  }
+}

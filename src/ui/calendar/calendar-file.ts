@@ -1,0 +1,48 @@
+import { closingEvent } from '../../domain/calendar/closing-event.ts';
+import { writeCalendar } from '../../domain/calendar/write-calendar.ts';
+import type { LotId } from '../../domain/lot/lot.ts';
+import { type Outcome, ok, refuse } from '../../domain/outcome.ts';
+import type { Setup } from '../../domain/setup/setup.ts';
+import type { Instant } from '../../domain/time/instant.ts';
+import type { LotRevision } from '../../journal/lot-revisions.ts';
+import type { LotState } from '../../journal/lot-state.ts';
+import type { Store } from '../../store/store.ts';
+import { alertLot } from '../alert-lots.ts';
+import { standingsUnder } from '../standing.ts';
+import { stopWords } from '../stop-words.ts';
+
+/** What goes into a file: one lot, or the closings of a stretch of time. */
+export type CalendarChoice = { readonly lot: LotId } | { readonly from: Instant; readonly before: Instant };
+
+/**
+ * Closings as an iCalendar file. A stretch of time also brings the lots that once closed in it and now close at another
+ * time, are no longer watched or have no close any more: a calendar that has them already must move them or strike them out.
+ */
+export async function calendarFile(store: Store, setup: Setup, choice: CalendarChoice): Promise<Outcome<Blob>> {
+  const [revisions, lots] = await Promise.all([store.lotRevisions(), store.allLots()]);
+  const standings = standingsUnder(setup);
+  const events = [];
+  for (const lot of lots) {
+    const revision = revisions.of(lot.id);
+    const at = lot.facts.close?.instant ?? revision.closes.at(-1);
+    if (at === undefined || !belongs(lot, revision, choice)) continue;
+    const { id, facts } = lot;
+    const stop = stopWords(standings.of(lot));
+    const watched = alertLot(lot, standings.of);
+    events.push(closingEvent({ id, facts, at, stop, watched, over: endOf(lot), revision }, setup.store, setup.alerts));
+  }
+  if (events.length === 0) return refuse('nothing-closes', 'Nothing closes then, so there is no file to save.');
+  events.sort((a, b) => a.at - b.at || (a.uid < b.uid ? -1 : 1));
+  return ok(new Blob([writeCalendar(events)], { type: 'text/calendar;charset=utf-8' }));
+}
+
+function belongs(lot: LotState, { closes }: LotRevision, choice: CalendarChoice): boolean {
+  if ('lot' in choice) return lot.id === choice.lot;
+  const within = (close: Instant) => close >= choice.from && close < choice.before;
+  return closes.some(within) || (lot.facts.close !== undefined && within(lot.facts.close.instant));
+}
+
+function endOf({ dropped, facts, sale }: LotState) {
+  if (dropped) return 'dropped';
+  return sale?.result?.result.ended ?? (facts.close === undefined ? 'no-close' : undefined);
+}

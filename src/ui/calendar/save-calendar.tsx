@@ -1,0 +1,35 @@
+import { useState } from 'preact/hooks';
+import { saveFile } from '../save-file.ts';
+import { useWorkspace } from '../workspace.ts';
+import { type CalendarChoice, calendarFile } from './calendar-file.ts';
+
+interface SaveCalendarProps {
+  readonly label: string;
+  readonly choice: CalendarChoice;
+  /** The file's name without its ending. */
+  readonly name: string;
+}
+
+/** Saves closings as a file that any calendar reads. */
+export function SaveCalendar({ label, choice, name }: SaveCalendarProps) {
+  const { store, setup, say } = useWorkspace();
+  const [busy, setBusy] = useState(false);
+  const save = async () => {
+    setBusy(true);
+    try {
+      const file = await calendarFile(store, setup, choice);
+      if (!file.ok) return say(file.message);
+      saveFile(file.value, `${name}.ics`);
+      say(
+        'The calendar file is saved. Open it in your calendar; a later file updates what is there. It shows your stop prices, so keep it in a calendar that only your store sees.',
+      );
+    } finally {
+      setBusy(false);
+    }
+  };
+  return (
+    <button type="button" onClick={save} aria-busy={busy} disabled={busy}>
+      {label}
+    </button>
+  );
+}

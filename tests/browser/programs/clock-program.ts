@@ -1,0 +1,122 @@
+import type { LotId } from '../../../src/domain/lot/lot.ts';
+import { startingSetup } from '../../../src/domain/setup/starting-setup.ts';
+import { instant } from '../../../src/domain/time/instant.ts';
+import { zone } from '../../../src/domain/time/zone.ts';
+import type { LotState } from '../../../src/journal/lot-state.ts';
+import { subjectOfLot } from '../../../src/journal/subject.ts';
+import { openStore } from '../../../src/store/open-store.ts';
+import type { Store } from '../../../src/store/store.ts';
+
+const HOUR = 3_600_000;
+
+/** Lots with closes, and what became of their alerts, without any screen: the tests call this from outside. */
+const program = {
+  /**
+   * Keeps lots as if they had come in an hour ago, closing so many seconds from now.
+   * @param leads minutes before the close, instead of those of the rules; null is what an argument left out arrives as
+   */
+  async add(secondsFromNow: readonly number[], leads: number[] | null): Promise<readonly string[]> {
+    return withStore(-HOUR, async (store) => {
+      const added = value(
+        await store.addLots(
+          'typed',
+          secondsFromNow.map((seconds, i) => ({
+            facts: {
+              model: `Hauler ${i}`,
+              close: {
+                instant: instant(Date.now() + Math.round(seconds * 1000)),
+                text: 'as the sale says it',
+                zone: zone('America/Boise'),
+                how: 'stated-zone',
+                doubts: [],
+                otherwise: [],
+              },
+            },
+          })),
+          // One entry and one write to the disk, however many.
+          { batchSize: secondsFromNow.length },
+        ),
+      );
+      if (leads !== null)
+        for (const id of added.lots)
+          value(
+            await store.append([
+              { subject: subjectOfLot(id), happening: { kind: 'lot-alerts-changed', leadMinutes: leads } },
+            ]),
+          );
+      return added.lots;
+    });
+  },
+
+  /** Of these lots, those of which nothing was recorded as said. */
+  async unsaid(ids: readonly string[]): Promise<string[]> {
+    return withStore(0, async (store) => {
+      const said = new Set([...(await store.shownAlerts()).keys()].map((key) => key.split(' ')[0]));
+      return ids.filter((id) => !said.has(id));
+    });
+  },
+
+  lot: (id: string): Promise<LotState | null> => withStore(0, (store) => store.lot(id as LotId)),
+
+  findings: (): Promise<number> => withStore(0, async (store) => (await store.checkJournal()).findings.length),
+
+  /** No evening lists and reminders, whatever day it is: only the calls of the lots. */
+  quiet: (): Promise<boolean> =>
+    withStore(0, async (store) => {
+      const { alerts } = startingSetup(zone('America/Boise'));
+      const plain = { ...alerts, digestAt: null, beforeRushMinutes: null, reactionMinutes: 0 };
+      return (await store.saveSetup({ alerts: plain })).ok;
+    }),
+
+  /** Holds the database as a tab does that writes and writes; others wait until `release`. */
+  hold(): Promise<void> {
+    return new Promise((resolve, reject) => {
+      const request = indexedDB.open('headroom');
+      request.onerror = () => reject(request.error);
+      request.onsuccess = () => {
+        const names = [...request.result.objectStoreNames];
+        const store = request.result.transaction(names, 'readwrite').objectStore('meta');
+        holding = true;
+        const again = () => {
+          if (holding) store.get('head').onsuccess = again;
+          else request.result.close();
+        };
+        again();
+        resolve();
+      };
+    });
+  },
+  release(): void {
+    holding = false;
+  },
+
+  planAgain: (): Promise<unknown> => chrome.runtime.sendMessage({ headroom: 'plan-again', request: {} }),
+};
+
+let holding = false;
+
+async function withStore<Value>(clockAhead: number, work: (store: Store) => Promise<Value>): Promise<Value> {
+  const store = value(
+    await openStore({
+      now: () => instant(Date.now() + clockAhead),
+      random: (bytes) => crypto.getRandomValues(new Uint8Array(bytes)),
+    }),
+  );
+  try {
+    return await work(store);
+  } finally {
+    store.close();
+  }
+}
+
+function value<Value>(outcome: { ok: true; value: Value } | { ok: false; reason: string; message: string }): Value {
+  if (!outcome.ok) throw new Error(`${outcome.reason}: ${outcome.message}`);
+  return outcome.value;
+}
+
+declare global {
+  interface Window {
+    clockProgram: typeof program;
+  }
+}
+window.clockProgram = program;

@@ -1,0 +1,119 @@
+import { expect, test } from 'vitest';
+import { AXE, violations } from './axe.ts';
+import { goTo, openDemo } from './demo.ts';
+import type { Page } from './drivers/browser.ts';
+import { useBrowser } from './drivers/use-browser.ts';
+
+const browser = useBrowser('America/Boise');
+const STOP = '.worksheet-stop .figure-large';
+const PARTS = ['retail', 'claims', 'risk', 'matters', 'title', 'days'];
+
+/** The worksheet of the lot at the top of the list, which has something of everything. */
+async function openFullSheet(): Promise<Page> {
+  const page = await openDemo(browser);
+  await page.resize(1280, 900);
+  await page.run(() => document.querySelector<HTMLAnchorElement>('.lot-row:has(.lot-figure) .lot-name')?.click());
+  await page.until(() => document.querySelector('.stairs'));
+  return page;
+}
+
+/** Waits for another max bid than before, and gives it. */
+async function otherStop(page: Page, before: string): Promise<string> {
+  await page.until((css, old) => document.querySelector(css)?.textContent !== old, STOP, before);
+  return page.text(STOP);
+}
+
+const dollars = (text: string): number => Number(text.replace(/[^0-9.]/g, ''));
+
+test('says why the number is what it is before anything is opened, and every part says its result', async () => {
+  const page = await openFullSheet();
+  await page.sees('It should retail for about');
+  await page.sees('One step higher');
+  await page.sees('Look first');
+  await page.sees('Ceiling: New');
+  for (const part of PARTS) expect((await page.text(`#part-${part} .fold-result`)).length).toBeGreaterThan(10);
+  expect(await page.text('#part-matters .fold-result')).toMatch(/the max bid is \$[\d,]+ to \$[\d,]+|Working it out/);
+  expect(await page.count('.fold-body')).toBe(0);
+});
+
+test('is opened down to its inputs by keyboard, and what is opened stays open on the next lot', async () => {
+  const page = await browser.pageAt('options-page/index.html');
+  await page.run(() => document.querySelector<HTMLElement>('#part-retail > summary')?.focus());
+  await page.press('Enter');
+  await page.until(() => document.querySelector('#part-retail .range-curve svg'));
+  await page.sees('Odd:');
+  await page.sees('Without it, retail would be');
+  await page.click({ button: 'Every step, to check by hand' });
+  await page.sees('Asking price to selling price, × 0.97');
+  const sheet = await page.run(() => location.hash);
+  await goTo(page, '#/lots');
+  await page.until(() => document.querySelectorAll('.lot-row:has(.lot-figure)').length > 1);
+  await page.run(() => document.querySelectorAll<HTMLAnchorElement>('.lot-row:has(.lot-figure) .lot-name')[1]?.click());
+  await page.until(() => document.querySelector('#part-retail[open]'));
+  await goTo(page, sheet);
+  await page.until(() => document.querySelector('.range-comp'));
+});
+
+test('takes comparables from a spreadsheet, shows what it read, and moves the max bid here and in the list', async () => {
+  const page = await browser.pageAt('options-page/index.html');
+  const before = await page.text(STOP);
+  const had = await page.count('.comps > tbody');
+  await page.click({ button: 'Paste from a spreadsheet' });
+  await page.fill(
+    { field: 'Comparables, as they were copied' },
+    'Price\tSold or asking\tMiles\tYear\tFrom\n14,900\tsold\t98,000\t2018\tOur own\n15,200\tsold\t101,000\t2018\tOur own\nnot known\tsold\t90,000\t2018\t',
+  );
+  await page.sees('Row 4 is not taken.');
+  await page.click({ button: 'Add these 2 comparables' });
+  await page.until((rows) => document.querySelectorAll('.comps > tbody').length === rows, had + 2);
+  const after = await otherStop(page, before);
+  expect(dollars(after)).toBeLessThan(dollars(before));
+  await goTo(page, '#/lots');
+  await page.until((wanted) => document.querySelector('.lot-table')?.textContent?.includes(wanted), after);
+  await page.run(() => history.back());
+  await page.until(() => document.querySelector('.stairs'));
+});
+
+test('prices a doubt, names the next check, and says loudly what does not fit together', async () => {
+  const page = await browser.pageAt('options-page/index.html');
+  const before = await page.text(STOP);
+  const had = await page.run(() => {
+    const part = document.querySelector<HTMLDetailsElement>('#part-claims');
+    if (part !== null) part.open = true;
+    return document.querySelectorAll('.contradictions li').length;
+  });
+  await page.click({ button: 'Add a statement' });
+  const last = '#part-claims fieldset:last-of-type';
+  await page.choose(`${last} select`, 'Mileage');
+  await page.fill(`${last} .two input`, '31,000 miles, actual');
+  await page.press('Enter');
+  await page.fill(`${last} .unit-box.has-before input`, '8000');
+  await page.press('Enter');
+  expect(dollars(await otherStop(page, before))).toBeLessThan(dollars(before));
+  await page.until((count) => document.querySelectorAll('.contradictions li').length > count, had);
+  await page.sees('Ask for a photo of the lit odometer.');
+  await page.sees('A photo of the lit odometer is worth up to $720.');
+});
+
+test('with every part open passes axe wide and narrow, light and dark, and prints without controls', async () => {
+  const page = await browser.pageAt('options-page/index.html');
+  await page.addProgram(AXE);
+  await page.run(() => {
+    for (const part of document.querySelectorAll<HTMLDetailsElement>('.fold')) part.open = true;
+  });
+  await page.until((count) => document.querySelectorAll('.fold-body').length >= count, PARTS.length);
+  await page.until(() => document.querySelector('.tornado-row'));
+  for (const [width, dark] of [
+    [1280, false],
+    [400, true],
+  ] as const) {
+    await page.resize(width, 900);
+    await page.showAs({ dark });
+    expect(await violations(page), `at ${width} px`).toEqual([]);
+    expect(await page.run(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+  }
+  await page.showAs({ print: true });
+  expect(await page.count('button')).toBe(0);
+  expect(await page.count('.tornado-row')).toBeGreaterThan(1);
+  await page.showAs({});
+});

@@ -1,0 +1,114 @@
+import { expect, test } from 'vitest';
+import { readCalendar } from '../domain/calendar/read-calendar.ts';
+import { goTo, openDemo } from './demo.ts';
+import { useBrowser } from './drivers/use-browser.ts';
+
+const browser = useBrowser('America/Boise');
+
+test('the week is walked by keyboard: one stop, arrows from mark to mark, Enter opens the worksheet', async () => {
+  const page = await openDemo(browser);
+  await page.resize(1280, 900);
+  // The demo's busy Saturday may be next week's.
+  const saturday = await page.run(() => {
+    const days = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'].indexOf(
+      new Intl.DateTimeFormat('en-US', { weekday: 'short', timeZone: 'America/Boise' }).format(Date.now()),
+    );
+    const at = new Date(Date.now() + (((6 - days + 7) % 7) + 0) * 86_400_000);
+    return new Intl.DateTimeFormat('en-CA', { timeZone: 'America/Boise' }).format(at);
+  });
+  await goTo(page, `#/week/of/${saturday}`);
+  await page.until(() => document.querySelectorAll('fieldset .time-mark').length > 3);
+  expect(await page.count('fieldset .time-mark[tabindex="0"]')).toBe(1);
+  const first = await page.run(() => {
+    const stop = document.querySelector<HTMLElement>('fieldset .time-mark[tabindex="0"]');
+    stop?.focus();
+    return stop?.dataset.mark;
+  });
+  await page.press('ArrowRight');
+  const second = await page.run(() => (document.activeElement as HTMLElement | null)?.dataset.mark);
+  expect(second).not.toBe(first);
+  const name = await page.until(() => {
+    const label = document.activeElement?.getAttribute('aria-label') ?? '';
+    return label.includes('worked out') ? null : label;
+  });
+  expect(name).toMatch(/^\w{3} \w{3} \d+, \d+:\d\d [AP]M · .+ · .+ · .+/);
+  expect(await page.text('.time-reading')).toBe(name);
+  await page.press('Enter');
+  await page.until((id) => location.hash === `#/lot/${id}` && document.querySelector('.worksheet'), second);
+});
+
+test('a calendar file of the week is read by another program, and one saved after a change updates it', async () => {
+  const page = await browser.pageAt('options-page/index.html');
+  const save = async () => {
+    await page.until(() => document.querySelectorAll('fieldset .time-mark').length > 3);
+    return page.download(() => page.click({ button: 'Save for your calendar' }));
+  };
+  await page.run(() => history.back());
+  const before = await save();
+  expect(before.name).toMatch(/^closings-week-of-\d{4}-\d\d-\d\d\.ics$/);
+  const events = readCalendar(before.text);
+  expect(events.length).toBeGreaterThan(20);
+  expect(new Set(events.map(({ uid }) => uid)).size).toBe(events.length);
+  const [moved] = events.filter(({ alarms }) => alarms.length > 1);
+  const id = moved?.uid.replace('headroom-lot-', '') ?? '';
+  await goTo(page, `#/lot/${id}`);
+  await page.fill({ field: 'Proxy placed' }, '4200');
+  await page.press('Enter');
+  await page.until(() => document.querySelector('.worksheet-facts')?.textContent?.includes('$4,200 placed'));
+  await page.run(() => history.back());
+  const after = readCalendar((await save()).text);
+  expect(after.map(({ uid }) => uid).sort()).toEqual(events.map(({ uid }) => uid).sort());
+  const now = after.find(({ uid }) => uid === moved?.uid);
+  expect(now?.sequence).toBeGreaterThan(moved?.sequence ?? 0);
+  expect(now?.description).toContain('Proxy $4,200 placed');
+});
+
+test('the day sheet prints in black on white: closes in order, boxes to fill in, the buyer’s number, no controls', async () => {
+  const page = await browser.pageAt('options-page/index.html');
+  await page.run(() => {
+    const crowded = [...document.querySelectorAll<HTMLAnchorElement>('.week-head a')].find((link) =>
+      /20 close/.test(link.closest('.time-head')?.textContent ?? ''),
+    );
+    location.hash = crowded?.hash ?? '';
+  });
+  await page.until(() => document.querySelectorAll('.day-row').length === 20);
+  // Every max bid has been worked out.
+  await page.until(() =>
+    [...document.querySelectorAll('.day-row .number')].every((cell) => !cell.textContent?.startsWith('…')),
+  );
+  for (const dark of [false, true]) {
+    // The width of a letter sheet between its margins.
+    await page.resize(725, 960);
+    await page.showAs({ print: true, dark });
+    const printed = await page.run(() => ({
+      paper: getComputedStyle(document.documentElement).backgroundColor,
+      ink: getComputedStyle(document.querySelector('.day-time') ?? document.body).color,
+      controls: [...document.querySelectorAll<HTMLElement>('nav, button, input, select, fieldset')].filter(
+        (element) => element.getClientRects().length > 0,
+      ).length,
+      head: document.querySelector<HTMLElement>('.sheet-head')?.textContent,
+      heads: getComputedStyle(document.querySelector('.day-list thead') ?? document.body).display,
+      boxes: [...document.querySelectorAll<HTMLElement>('.day-result')].filter((box) =>
+        box.textContent.includes('☐ won'),
+      ).length,
+      times: [...document.querySelectorAll<HTMLAnchorElement>('.day-row a')].map(({ dataset }) => dataset.time ?? ''),
+      brackets: document.querySelectorAll('.day-bracket').length,
+      // Letter is 279 mm high, less the margins of 26 mm, at 96 px an inch.
+      fits: (document.querySelector('main')?.scrollHeight ?? 0) <= (253 / 25.4) * 96,
+      sideways: document.documentElement.scrollWidth - innerWidth,
+    }));
+    expect(printed).toMatchObject({
+      paper: 'rgb(255, 255, 255)',
+      ink: 'rgb(0, 0, 0)',
+      controls: 0,
+      heads: 'table-header-group',
+      boxes: 20,
+      brackets: 3,
+      fits: true,
+    });
+    expect(printed.head).toContain('Reach the buyer: The buyer’s cell');
+    expect(printed.head).toContain('10:00 AM to 5:00 PM');
+    expect(printed.times).toEqual([...printed.times].sort());
+    expect(printed.sideways).toBeLessThanOrEqual(0);
+  }
+});

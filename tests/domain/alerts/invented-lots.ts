@@ -1,0 +1,65 @@
+import type { AlertLot } from '../../../src/domain/alerts/alert-lot.ts';
+import { type PlanInput, planAlerts } from '../../../src/domain/alerts/plan-alerts.ts';
+import { rushCalendar } from '../../../src/domain/rush/rush-bands.ts';
+import { type AlertRules, alertRulesSchema } from '../../../src/domain/setup/alert-rules.ts';
+import { rushSchema } from '../../../src/domain/setup/store.ts';
+import { type Instant, instant } from '../../../src/domain/time/instant.ts';
+import type { LocalDate, LocalTime } from '../../../src/domain/time/local-date.ts';
+import { resolveWallTime } from '../../../src/domain/time/resolve-wall-time.ts';
+import { type Zone, zone } from '../../../src/domain/time/zone.ts';
+
+export const BOISE = zone('America/Boise');
+export const MINUTE = 60_000;
+
+/** The invented store's rush: Saturday from ten to one. */
+export const RUSH = rushSchema.parse({ weekly: [{ weekday: 'sat', from: '10:00', to: '13:00' }] });
+
+/** A moment by the clock of a place. */
+export const clockAt = (date: string, time: string, place: Zone = BOISE): Instant =>
+  resolveWallTime({ date: date as LocalDate, time: time as LocalTime }, place).earliest;
+
+export const inventedLot = (id: string, close: number, more: Partial<AlertLot> = {}): AlertLot => ({
+  id,
+  close: instant(close),
+  name: `Car ${id}`,
+  stop: 'Stop at $9,725.',
+  placed: false,
+  ended: false,
+  since: instant(0),
+  ...more,
+});
+
+/** Calls an hour and a quarter of an hour before, and nothing else, unless the test says so. */
+export const bareRules = (more: Partial<AlertRules> = {}): AlertRules => ({
+  ...alertRulesSchema.parse({
+    leadMinutes: [60, 15],
+    placedLeadMinutes: [5],
+    digestAt: null,
+    beforeRushMinutes: null,
+    afterCloseMinutes: null,
+    nearMinutes: 30,
+    reactionMinutes: 0,
+  }),
+  ...more,
+});
+
+/** The plan for the invented store, with what a test does not name as quiet as can be. */
+export function planFor(
+  lots: readonly AlertLot[],
+  now: number,
+  more: Partial<PlanInput> & { shown?: Iterable<string> } = {},
+) {
+  const rules = more.rules ?? bareRules();
+  const place = more.zone ?? BOISE;
+  return planAlerts({
+    lots,
+    deadlines: [],
+    rules,
+    calendar: rushCalendar(RUSH, place, rules.nearMinutes),
+    zone: place,
+    people: [],
+    shownKeys: new Set(more.shown ?? []),
+    now: instant(now),
+    ...more,
+  });
+}

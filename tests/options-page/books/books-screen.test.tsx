@@ -1,0 +1,217 @@
+// @vitest-environment jsdom
+import { render } from 'preact';
+import { useReducer } from 'preact/hooks';
+import { act } from 'preact/test-utils';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { BooksScreen } from '../../../options-page/books/books-screen.tsx';
+import { loadDemoBooks } from '../../../options-page/demo-books-load.ts';
+import { loadDemo } from '../../../options-page/load-demo.ts';
+import { demoScenario } from '../../../src/demo/demo-scenario.ts';
+import { instant } from '../../../src/domain/time/instant.ts';
+import type { EntryId } from '../../../src/journal/ids.ts';
+import type { LotState } from '../../../src/journal/lot-state.ts';
+import { ID_RANDOM_BYTES, nextLotId } from '../../../src/journal/sortable-id.ts';
+import type { Store } from '../../../src/store/store.ts';
+import { type Workspace, WorkspaceContext } from '../../../src/ui/workspace.ts';
+import { freshBrowser, openTestStore, testClock, testRandom, value } from '../../store/open-test-store.ts';
+
+const NOW = Date.parse('2026-11-25T18:00Z');
+let store: Store;
+let lots: readonly LotState[];
+let said: { sentence: string; undo?: EntryId | undefined }[];
+let show: (part: string, more?: string) => Promise<void>;
+
+beforeEach(async () => {
+  vi.useFakeTimers({ now: NOW, toFake: ['Date'] });
+  freshBrowser();
+  store = await openTestStore({ now: testClock(NOW).now, channel: false });
+  const random = testRandom(3);
+  let last: ReturnType<typeof nextLotId> | null = null;
+  const scenario = demoScenario(instant(NOW), () => {
+    last = nextLotId(instant(NOW), last, random(ID_RANDOM_BYTES));
+    return last;
+  });
+  expect(await loadDemo(store, scenario)).toBeNull();
+  expect(await loadDemoBooks(store, scenario.setup, instant(NOW))).toBeNull();
+  lots = await store.allLots();
+  said = [];
+  const place = { part: '', more: '' };
+  let draw = () => {};
+  const workspace: Workspace = {
+    lots,
+    complete: true,
+    setup: scenario.setup,
+    setupKept: true,
+    store,
+    undo: async (entry) => {
+      value(await store.undo(entry));
+      return { ok: true, value: { entry } };
+    },
+    say: (sentence, undo) => said.push({ sentence, undo }),
+    // The Books screen asks for nothing else.
+    ...({} as Omit<Workspace, 'lots' | 'complete' | 'setup' | 'setupKept' | 'store' | 'undo' | 'say'>),
+  };
+  const Page = () => {
+    const [, redraw] = useReducer((count: number) => count + 1, 0);
+    draw = () => redraw(undefined);
+    return (
+      <WorkspaceContext.Provider value={workspace}>
+        <BooksScreen part={place.part} more={place.more} />
+      </WorkspaceContext.Provider>
+    );
+  };
+  act(() => render(<Page />, document.body));
+  show = async (part, more = '') => {
+    act(() => {
+      Object.assign(place, { part, more });
+      draw();
+    });
+    await sees(() => document.querySelector('h1') !== null && document.querySelector('[aria-busy]') === null);
+  };
+});
+
+afterEach(() => {
+  act(() => render(null, document.body));
+  store.close();
+  vi.useRealTimers();
+});
+
+/** Waits until the page is as it should be: the store answers in its own time. */
+async function sees(is: () => boolean): Promise<void> {
+  for (let i = 0; i < 400 && !is(); i++) await act(() => new Promise((resolve) => setTimeout(resolve, 10)));
+  if (!is()) throw new Error(`not seen: ${is}\n${document.body.textContent?.slice(0, 3000)}`);
+}
+const has = (words: string) => () => document.body.textContent?.includes(words) === true;
+const button = (words: string) => {
+  const found = [...document.querySelectorAll('button')].find((each) => each.textContent?.startsWith(words));
+  if (found === undefined) throw new Error(`no button “${words}”`);
+  return found;
+};
+const press = (words: string) => act(() => button(words).click());
+const rowsOf = (selector: string) => [...document.querySelectorAll(`${selector} tbody tr`)];
+
+test('the folders of the demo are listed with their totals, sorted by a press, and narrowed down', async () => {
+  await show('');
+  await sees(() => rowsOf('.sort-table').length === 5);
+  await sees(has('a line differs'));
+  const won = lots.filter(({ sale }) => sale?.result?.result.ended === 'won');
+  expect(rowsOf('.sort-table')).toHaveLength(won.length);
+  press('Booked');
+  const booked = rowsOf('.sort-table').map((row) =>
+    Number((row.children[4]?.textContent ?? '').replace(/[^\d.]/g, '')),
+  );
+  expect(booked).toEqual([...booked].sort((a, b) => b - a));
+  expect(document.querySelector('[aria-sort]')?.textContent).toMatch(/Booked/);
+  const wanted = [...document.querySelectorAll('select')].at(-1);
+  act(() => {
+    if (wanted) wanted.value = 'sold';
+    wanted?.dispatchEvent(new Event('change', { bubbles: true }));
+  });
+  expect(rowsOf('.sort-table')).toHaveLength(2);
+});
+
+test('an invented invoice is matched, its wrong fee pointed at, booked, and known when it comes again', async () => {
+  await show('');
+  await sees(() => rowsOf('.sort-table').length === 5);
+  await sees(has('$'));
+  const waiting = (await store.allLots()).filter(({ sale }) => sale?.result?.result.ended === 'won');
+  const books = await store.books();
+  const open = waiting.find(({ id }) => !books.costs.some(({ lot }) => lot === id));
+  await show('invoices');
+  const venue = document.querySelector('select');
+  act(() => {
+    if (venue) venue.value = open?.facts.venueId ?? '';
+    venue?.dispatchEvent(new Event('change', { bubbles: true }));
+  });
+  press('Try it with an invented invoice');
+  const text = document.querySelector('textarea')?.value ?? '';
+  press('Look at the pasted rows');
+  await sees(has('$25 more than the price list: “'));
+  expect(has('It is the same as row')()).toBe(true);
+  expect(has('“see note” is not an amount')()).toBe(true);
+  expect(has('Not matched: 1 car')()).toBe(true);
+  expect(has('This payment was noted as paid under To do')()).toBe(true);
+  const before = (await store.books()).costs.length;
+  const ticked = document.querySelectorAll('.invoice-lines input:checked').length;
+  press(`Book ${ticked} ticked`);
+  await sees(() => said.some(({ sentence }) => sentence.startsWith(`${ticked} lines booked`)));
+  const after = await store.books();
+  expect(after.costs.length + after.payments.length).toBeGreaterThan(before);
+  expect(after.mappings.get(open?.facts.venueId ?? '')).toMatchObject({ VIN: 'vin', Amount: 'amount' });
+
+  // The same file again: its columns are known, what was booked is known, and nothing is ticked.
+  await sees(() => document.querySelector('textarea') !== null);
+  const box = document.querySelector('textarea');
+  act(() => {
+    if (box) box.value = text;
+    box?.dispatchEvent(new Event('input', { bubbles: true }));
+  });
+  press('Look at the pasted rows');
+  await sees(has('Read as the last invoice of this venue was'));
+  await sees(() => document.querySelectorAll('.invoice-lines .tag').length > 0);
+  const tags = [...document.querySelectorAll('.invoice-lines .tag')].map((tag) => tag.textContent);
+  expect(tags.filter((words) => words === 'booked already')).toHaveLength(ticked);
+  expect(document.querySelectorAll('.invoice-lines input:checked')).toHaveLength(0);
+});
+
+test('a folder explains its lines, takes a payment of a part, and gives it back', async () => {
+  const { costs, outcomes } = await store.books();
+  const lot = costs.find((cost) => !outcomes.has(cost.lot))?.lot ?? '';
+  await show('');
+  await sees(() => rowsOf('.sort-table').length === 5);
+  await show(lot);
+  await sees(has('$25 more than the price list'));
+  expect(has('Missing:')()).toBe(true);
+  const form = [...document.querySelectorAll('details')].find((each) => each.textContent?.startsWith('A payment'));
+  const amount = form?.querySelector('input');
+  act(() => {
+    if (amount) amount.value = '10';
+    amount?.dispatchEvent(new Event('input', { bubbles: true }));
+  });
+  act(() => void amount?.dispatchEvent(new FocusEvent('blur')));
+  const owed = (await store.books()).payments.length;
+  press('Book the payment');
+  await sees(() => said.some(({ sentence }) => sentence.startsWith('Booked;')));
+  expect((await store.books()).payments.length).toBe(owed + 1);
+  const undo = said.at(-1)?.undo;
+  if (undo !== undefined) value(await store.undo(undo));
+  expect((await store.books()).payments.length).toBe(owed);
+});
+
+test('the closed month stays, its late bill is a correction in the open one, and the review counts what was won and lost', async () => {
+  await show('month', '2026-10');
+  await sees(has('Closed by The bookkeeper'));
+  await show('month', '2026-11');
+  await sees(has('corrects October 2026'));
+  expect(document.querySelector('tr.total')?.textContent).toMatch(/\$0\.00$/);
+  await sees(() => !button('Close November 2026').disabled);
+  press('Close November 2026');
+  await sees(() => said.some(({ sentence }) => sentence === 'November 2026 is closed.'));
+  await sees(has('Its figures stay; what comes later'));
+  press('Open November 2026 again');
+  await sees(has('Open. '));
+  await show('review');
+  await sees(has('Gross of what sold'));
+  const won = lots.filter(({ sale }) => sale?.result?.result.ended === 'won').length;
+  const lost = lots.filter(({ sale }) => sale?.result?.result.ended === 'lost').length;
+  expect(document.querySelector('.review-figures')?.textContent).toContain(`${won} of ${won + lost}`);
+});
+
+test('one bill is shared among cars to the cent', async () => {
+  await show('share');
+  await sees(() => rowsOf('.ledger').length === 6);
+  const amount = [...document.querySelectorAll('label')].find((each) => each.textContent === 'Amount of the bill');
+  const box = document.getElementById(amount?.htmlFor ?? '') as HTMLInputElement | null;
+  act(() => {
+    if (box) box.value = '1,000';
+    box?.dispatchEvent(new Event('input', { bubbles: true }));
+  });
+  act(() => void box?.dispatchEvent(new FocusEvent('blur')));
+  for (const i of [0, 1, 2])
+    act(() => document.querySelectorAll<HTMLInputElement>('.ledger input[type=checkbox]')[i]?.click());
+  await sees(has('$333.34'));
+  press('Book the shares');
+  await sees(() => said.some(({ sentence }) => sentence === '$1,000 shared among 3 cars.'));
+  const shared = (await store.books()).costs.slice(-3).map(({ cents }) => cents);
+  expect(shared).toEqual([33_334, 33_333, 33_333]);
+});
