@@ -1,8 +1,9 @@
-import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { useId, useRef, useState } from 'preact/hooks';
 import type { Cents } from '../../src/domain/money/cents.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import { parseMoney } from '../../src/domain/money/parse-money.ts';
 import type { LotAct } from '../../src/journal/lot-acts.ts';
+import { useBoxText } from '../../src/ui/use-box-text.ts';
 
 export interface AmountAct {
   /** What the button says with an amount in the box, and without. */
@@ -25,9 +26,8 @@ export function AmountActs({ label, start, acts, onAct }: AmountActsProps) {
   const id = useId();
   const box = useRef<HTMLInputElement>(null);
   const written = start === undefined ? '' : formatMoney(start).replace('$', '');
-  const [text, setText] = useState(written);
+  const { text, setText } = useBoxText(written);
   const [fault, setFault] = useState<string>();
-  useEffect(() => setText(written), [written]);
 
   const amount = text.trim() === '' ? null : parseMoney(text);
   const good = amount?.ok && amount.value > 0 ? amount.value : null;

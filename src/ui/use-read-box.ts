@@ -1,6 +1,7 @@
 import type { TargetedKeyboardEvent } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { Outcome } from '../domain/outcome.ts';
+import { useBoxText } from './use-box-text.ts';
 
 export interface ReadBoxOptions<Value> {
   readonly value: Value | undefined;
@@ -26,26 +27,8 @@ export interface ReadBox {
  */
 export function useReadBox<Value>({ value, write, read, onCommit, required }: ReadBoxOptions<Value>): ReadBox {
   const written = value === undefined ? '' : write(value);
-  const [text, show] = useState(written);
-  // What is in the box now: a key may come before what was typed has been drawn.
-  const inBox = useRef(written);
-  const setText = (next: string) => {
-    inBox.current = next;
-    show(next);
-  };
   const [fault, setFault] = useState<string>();
-  const lastWritten = useRef(written);
-
-  useEffect(() => {
-    if (lastWritten.current === written) return;
-    const held = inBox.current.trim();
-    const isTyped = held !== lastWritten.current && held !== written;
-    lastWritten.current = written;
-    // What comes in from elsewhere, or late from here, never wipes out what is being typed.
-    if (isTyped) return;
-    setText(written);
-    setFault(undefined);
-  }, [written]);
+  const { text, inBox, setText } = useBoxText(written, () => setFault(undefined));
 
   const commit = (halfFilled = false) => {
     if (halfFilled) return setFault('Fill in all of it, or empty it. Escape brings the old value back.');

@@ -7,20 +7,20 @@ import { ReadInput } from '../../src/ui/read-input.tsx';
 
 const committed: (number | undefined)[] = [];
 
-function show(value: number | undefined): void {
+const show = (value: number | undefined) => act(() => draw(value));
+
+function draw(value: number | undefined): void {
   const read = (text: string) => (/^\d+$/.test(text) ? ok(Number(text)) : refuse('digits', 'Type digits only.'));
-  act(() =>
-    render(
-      <ReadInput
-        label="Price"
-        value={value}
-        write={String}
-        read={read}
-        onCommit={(next) => committed.push(next)}
-        required
-      />,
-      document.body,
-    ),
+  render(
+    <ReadInput
+      label="Price"
+      value={value}
+      write={String}
+      read={read}
+      onCommit={(next) => committed.push(next)}
+      required
+    />,
+    document.body,
   );
 }
 
@@ -75,6 +75,15 @@ test('what can’t be read stays with its reason whatever comes in, and Escape b
   expect(box().value).toBe('900');
   expect(document.body.textContent).not.toContain('Type digits only.');
   expect(committed).toEqual([]);
+});
+
+test('a value that comes in is in the box before the next key can be pressed', async () => {
+  show(1);
+  // Without `act`, which would draw a frame too.
+  draw(900);
+  await Promise.resolve();
+  await Promise.resolve();
+  expect(box().value).toBe('900');
 });
 
 test('a box that is needed is not emptied', () => {

@@ -1,6 +1,6 @@
-import { useEffect, useState } from 'preact/hooks';
 import type { LotState } from '../../../src/journal/lot-state.ts';
 import { FieldFrame } from '../../../src/ui/field.tsx';
+import { useBoxText } from '../../../src/ui/use-box-text.ts';
 import type { LotEdit } from '../use-lot-edit.ts';
 
 const LONGEST = 4000;
@@ -8,8 +8,7 @@ const LONGEST = 4000;
 /** Whatever else the buyer wants to remember. */
 export function NotesInput({ lot, edit }: { lot: LotState; edit: LotEdit }) {
   const kept = lot.facts.notes ?? '';
-  const [text, setText] = useState(kept);
-  useEffect(() => setText(kept), [kept]);
+  const { text, setText } = useBoxText(kept);
   return (
     <FieldFrame label="Notes" wide>
       {({ id }) => (
