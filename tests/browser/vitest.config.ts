@@ -10,9 +10,10 @@ export default defineConfig({
         globalSetup: ['tests/browser/drivers/global-setup.ts'],
         testTimeout: 150_000,
         hookTimeout: 120_000,
+        // The browsers are what keeps files apart; loading their drivers anew for each file would only take time.
+        isolate: false,
       },
     })),
-
     maxWorkers: 2,
   },
 });

@@ -102,6 +102,18 @@ function preferences(profile: string, port: number): string {
     'network.connectivity-service.enabled': false,
     'services.settings.server': 'data:,',
     'toolkit.startup.max_resumed_crashes': -1,
+    // Small machines: no process is started before it is needed, and a frame now and then is enough for nobody's eyes.
+    'dom.ipc.processPrelaunch.enabled': false,
+    'dom.ipc.processCount': 2,
+    'dom.ipc.processCount.webIsolated': 1,
+    'layout.frame_rate': 20,
+    'toolkit.cosmeticAnimations.enabled': false,
+    'browser.safebrowsing.malware.enabled': false,
+    'browser.safebrowsing.phishing.enabled': false,
+    'browser.pagethumbnails.capturing_disabled': true,
+    'browser.sessionstore.resume_from_crash': false,
+    'toolkit.telemetry.enabled': false,
+    'toolkit.telemetry.unified': false,
   };
   const lines = Object.entries(wishes).map(([name, value]) => `user_pref("${name}", ${JSON.stringify(value)});`);
   return `${lines.join('\n')}\n`;
