@@ -1,7 +1,9 @@
 import { useEffect } from 'preact/hooks';
 import { Lazy } from '../src/ui/lazy.tsx';
+import { useWorkspace } from '../src/ui/workspace.ts';
 import { Frame } from './frame.tsx';
 import type { Route } from './route.ts';
+import { StoreClock } from './store-clock.tsx';
 import { useRoute } from './use-route.ts';
 import { WatchlistScreen } from './watchlist/watchlist-screen.tsx';
 
@@ -50,8 +52,9 @@ export function App() {
   useEffect(() => {
     document.title = `${TITLES[route.screen]} · Headroom`;
   }, [route.screen]);
+  const { store } = useWorkspace().setup;
   return (
-    <Frame screen={route.screen}>
+    <Frame screen={route.screen} clock={<StoreClock zone={store.zone} name={store.name} />}>
       <Screen route={route} />
     </Frame>
   );

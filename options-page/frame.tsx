@@ -1,7 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useWorkspace } from '../src/ui/workspace.ts';
 import type { Route } from './route.ts';
-import { StoreClock } from './store-clock.tsx';
 import './frame.css';
 
 interface Place {
@@ -28,9 +26,15 @@ const TOOLS: readonly Place[] = [
   { hash: '#/backup', label: 'Keep', screens: ['backup'] },
 ];
 
+interface FrameProps {
+  readonly screen: Route['screen'];
+  /** The store's clock. */
+  readonly clock: ComponentChildren;
+  readonly children: ComponentChildren;
+}
+
 /** What stands around every screen: the name, where one can go, and the store's clock. */
-export function Frame({ screen, children }: { screen: Route['screen']; children: ComponentChildren }) {
-  const { setup } = useWorkspace();
+export function Frame({ screen, clock, children }: FrameProps) {
   return (
     <>
       <button type="button" class="skip-link no-print" onClick={skipToMain}>
@@ -45,7 +49,7 @@ export function Frame({ screen, children }: { screen: Route['screen']; children:
           <Places places={PLACES} screen={screen} kind="daily" />
           <Places places={TOOLS} screen={screen} kind="tools" />
         </nav>
-        <StoreClock zone={setup.store.zone} name={setup.store.name} />
+        {clock}
       </header>
       <main id="main" tabIndex={-1}>
         {children}

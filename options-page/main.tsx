@@ -1,7 +1,7 @@
 // First, so that the store is being opened while everything below is loaded.
 import { firstLook, onTakenOver } from './first-look.ts';
 import '../src/ui/look.css';
-import { render } from 'preact';
+import { type ComponentChild, render } from 'preact';
 import { sendToBackground } from '../src/browser/messaging.ts';
 import { askBackground } from '../src/messages/ask-background.ts';
 import { markLotsShown } from '../src/ui/lots-shown.ts';
@@ -12,6 +12,12 @@ import { WorkspaceProvider } from './workspace-provider.tsx';
 /** A start that takes this long is no usual one. */
 const UNUSUAL_MS = 2_500;
 
+/** Draws in the place of what stood there so far: the opening words, or the first rows. */
+function draw(what: ComponentChild, page: HTMLElement): void {
+  for (const id of ['opening', 'first-rows']) document.getElementById(id)?.remove();
+  render(what, page);
+}
+
 /** Draws the screens over the store once it is open; what goes wrong on the way is said on the page. */
 async function start(page: HTMLElement): Promise<void> {
   const opening = document.getElementById('opening');
@@ -20,15 +26,14 @@ async function start(page: HTMLElement): Promise<void> {
     opening.textContent =
       'Still opening. After an update of Headroom every lot is worked out anew once, which takes up to a minute for tens of thousands of them. Nothing is lost if you close this page meanwhile.';
   }, UNUSUAL_MS);
-  onTakenOver((notice) => render(<CannotOpen refusal={notice} />, page));
+  onTakenOver((notice) => draw(<CannotOpen refusal={notice} />, page));
   const look = await firstLook;
   clearTimeout(patience);
   if (!look.ok) {
-    render(<CannotOpen refusal={look} />, page);
+    draw(<CannotOpen refusal={look} />, page);
     return;
   }
-  opening?.remove();
-  render(
+  draw(
     <WorkspaceProvider first={look.value} onChanged={planAgain}>
       <App />
     </WorkspaceProvider>,
@@ -47,7 +52,7 @@ function planAgain(): void {
 const page = document.getElementById('page');
 if (page !== null) {
   start(page).catch((error: unknown) => {
-    render(<CannotOpen refusal={{ reason: 'unexpected', message: String(error) }} />, page);
+    draw(<CannotOpen refusal={{ reason: 'unexpected', message: String(error) }} />, page);
     reportError(error);
   });
 }

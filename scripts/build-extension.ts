@@ -15,6 +15,7 @@ export interface Bundle {
 
 const BACKGROUND = { background: 'src/background/main.ts' };
 const POPUP = { 'popup/main': 'src/popup/main.tsx' };
+const FIRST = { 'options-page/first': 'options-page/first.tsx' };
 const COMPANION = { 'options-page/main': 'options-page/main.tsx' };
 const READER = { 'injected/reader': 'src/injected/reader.ts' };
 const HTML = { 'popup/popup.html': 'src/popup/popup.html', 'options-page/index.html': 'options-page/index.html' };
@@ -41,13 +42,17 @@ const SHARED: BuildOptions = {
 
 /** Bundles the program. Throws a sentence when an entry is missing; esbuild prints what else is wrong. */
 export async function bundleExtension(): Promise<Bundle> {
-  for (const entry of [BACKGROUND, READER, POPUP, COMPANION, HTML].flatMap((entries) => Object.values(entries))) {
+  for (const entry of [BACKGROUND, READER, POPUP, FIRST, COMPANION, HTML].flatMap((entries) =>
+    Object.values(entries),
+  )) {
     if (!existsSync(entry)) throw new Error(`${entry} is missing, so there is nothing to build the extension from.`);
   }
   const results = await Promise.all([
     // One file each: a worker starts faster without further files, and an injected script can't load any.
     build({ ...SHARED, entryPoints: BACKGROUND, format: 'esm' }),
     build({ ...SHARED, entryPoints: READER, format: 'iife' }),
+    // One small file that need not wait for the page's own: what it asks for is on its way while the page is read.
+    build({ ...SHARED, entryPoints: FIRST, format: 'iife' }),
     // Each page by itself: shared with the other it would come in two dozen small files, and open later for it.
     build({ ...SHARED, entryPoints: POPUP, format: 'esm', splitting: true }),
     build({ ...SHARED, entryPoints: COMPANION, format: 'esm', splitting: true }),
@@ -94,20 +99,33 @@ function inPackage(file: string): string {
   return path.relative('out', path.relative(process.cwd(), path.resolve(file))).replaceAll(path.sep, '/');
 }
 
+const SCRIPT = /<script (?:type="module" )?src="([^"]+)"/;
+const LATER = /(<meta name="later" content=")([^ "]+)([^"]*)"/;
+
 /** A page that names all parts of its program at once, so that they are not asked for one after the other. */
 function withPreloads(html: string, place: string, metafile: Metafile): string {
-  const entry = path.posix.join(path.posix.dirname(place), 'main.js');
-  const parts = [...loadedBy(metafile, entry, false)].filter((file) => file !== entry && file.endsWith('.js')).sort();
-  const links = parts.map((file) => {
-    const href = path.posix.relative(path.posix.dirname(place), file);
-    return `<link rel="modulepreload" href="${href}" />\n    `;
-  });
-  return html.replace('<script type="module"', () => `${links.join('')}<script type="module"`);
+  const folder = path.posix.dirname(place);
+  const partsOf = (program: string): string[] =>
+    [...loadedBy(metafile, path.posix.join(folder, program), false)]
+      .map((file) => path.posix.relative(folder, file))
+      .filter((file) => file !== program && file.endsWith('.js'))
+      .sort();
+  const [, first = ''] = SCRIPT.exec(html) ?? [];
+  const now = partsOf(first);
+  const links = now.map((href) => `<link rel="modulepreload" href="${href}" />\n    `);
+  return html
+    .replace('<script type="module"', (script) => `${links.join('')}${script}`)
+    .replace(LATER, (_, start: string, program: string, style: string) => {
+      const later = partsOf(program).filter((part) => !now.includes(part));
+      return `${start}${[program + style, ...later].join(' ')}"`;
+    });
 }
 
 function demandLinkedFiles(page: string, files: ReadonlyMap<string, Uint8Array>): void {
   const html = new TextDecoder().decode(files.get(page));
-  for (const [, link = ''] of html.matchAll(/\b(?:src|href)="([^"#:]+)"/g)) {
+  const links = [...html.matchAll(/\b(?:src|href)="([^"#:]+)"/g)].map(([, link = '']) => link);
+  const [, , program = '', rest = ''] = LATER.exec(html) ?? [];
+  for (const link of [...links, ...(program + rest).split(' ').filter(Boolean)]) {
     const place = path.posix.join(path.posix.dirname(page), link);
     if (!files.has(place)) throw new Error(`${page} asks for ${link}, but the build makes no ${place}.`);
   }

@@ -38,12 +38,15 @@ function ownerLives(folderName: string): boolean {
   }
 }
 
-/** Kills every program that was started on a folder, as a power cut would. Does nothing where there is no /proc. */
-export function endUsers(folder: string): void {
-  if (!existsSync('/proc')) return;
-  for (const pid of readdirSync('/proc').filter((name) => /^\d+$/.test(name))) {
-    if (commandLine(pid).includes(folder)) killIfThere(Number(pid));
-  }
+/**
+ * Kills every program that was started on a folder, as a power cut would. Gives how many there were: one that was killed
+ * takes a moment to be gone, and may have begun another. Does nothing where there is no /proc.
+ */
+export function endUsers(folder: string): number {
+  if (!existsSync('/proc')) return 0;
+  const users = readdirSync('/proc').filter((name) => /^\d+$/.test(name) && commandLine(name).includes(folder));
+  for (const pid of users) killIfThere(Number(pid));
+  return users.length;
 }
 
 function commandLine(pid: string): string {

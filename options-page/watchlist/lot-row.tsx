@@ -1,101 +1,56 @@
-import type { Contradiction } from '../../src/domain/claims/contradictions.ts';
-import { lotTitle } from '../../src/domain/lot/car-name.ts';
-import { formatMoney } from '../../src/domain/money/format-money.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
-import type { LotState } from '../../src/journal/lot-state.ts';
-import { CloseText } from '../../src/ui/close-text.tsx';
-import type { Standing } from '../../src/ui/standing.ts';
+import { CloseLines } from '../../src/ui/close-lines.tsx';
+import type { RowWords } from '../../src/ui/row-words.ts';
 
 interface LotRowProps {
-  readonly lot: LotState;
+  readonly row: RowWords;
   readonly index: number;
-  readonly top: number;
   readonly height: number;
-  readonly standing: Standing;
-  readonly doubts: readonly Contradiction[];
   readonly now: Instant;
 }
 
 /** One lot: when it closes, what it is, and the price at which to stop as the largest figure. */
-export function LotRow({ lot, index, top, height, standing, doubts, now }: LotRowProps) {
-  const { facts } = lot;
+export function LotRow({ row, index, height, now }: LotRowProps) {
+  const { price, maxBid, headroom } = row;
   return (
     <div
       class="lot-row"
       role="row"
       tabIndex={-1}
       aria-rowindex={index + 2}
-      style={{ transform: `translateY(${top}px)`, height: `${height}px` }}
+      style={{ transform: `translateY(${index * height}px)`, height: `${height}px` }}
     >
       <div class="lot-close" role="cell">
-        <CloseText close={facts.close} now={now} />
+        <CloseLines look={row.close} now={now} />
       </div>
       <div class="lot-car" role="cell">
-        <a href={`#/lot/${lot.id}`} data-row={index} class="lot-name">
-          {lotTitle(facts)}
+        <a href={`#/lot/${row.id}`} data-row={index} class="lot-name">
+          {row.title}
         </a>
-        <span class="quiet small lot-sub">
-          {[
-            facts.miles === undefined ? undefined : `${facts.miles.toLocaleString('en-US')} mi`,
-            facts.venueName ?? facts.venueId,
-            facts.lotNumber && `lot ${facts.lotNumber}`,
-            facts.vin && `…${facts.vin.slice(-6)}`,
-          ]
-            .filter(Boolean)
-            .join(' · ')}
-        </span>
+        <span class="quiet small lot-sub">{row.sub}</span>
       </div>
       <div class="lot-price number" role="cell">
         <span class="lot-label">now </span>
-        {facts.priceNow === undefined ? <span class="missing">no price</span> : formatMoney(facts.priceNow)}
+        {price ?? <span class="missing">no price</span>}
       </div>
       <div class="lot-max number" role="cell">
-        <MaxBid standing={standing} />
+        <span class={MAX_BID_CLASS[maxBid.as]}>{maxBid.words}</span>
       </div>
       <div class="lot-headroom number" role="cell">
-        <Headroom standing={standing} />
+        {headroom && !headroom.past && <span class="lot-label">room </span>}
+        {headroom && `${headroom.words}${headroom.past ? ' past' : ''}`}
       </div>
       <div class="lot-todo" role="cell">
-        <Todo lot={lot} standing={standing} doubts={doubts} now={now} />
+        <Todo row={row} now={now} />
       </div>
     </div>
   );
 }
 
-function MaxBid({ standing }: { standing: Standing }) {
-  if (standing.missing.length > 0) return <span class="missing">not yet</span>;
-  if (standing.maxBid === null) return <span class="strong">no price pays</span>;
-  return <span class="lot-figure">{formatMoney(standing.maxBid)}</span>;
-}
+const MAX_BID_CLASS = { figure: 'lot-figure', strong: 'strong', missing: 'missing' } as const;
+const TODO_CLASS = { act: 'act small', doubt: 'tag doubt', done: 'small', quiet: 'small quiet' } as const;
 
-function Headroom({ standing }: { standing: Standing }) {
-  if (standing.headroom === null) return null;
-  if (standing.headroom >= 0) {
-    return (
-      <>
-        <span class="lot-label">room </span>
-        {formatMoney(standing.headroom)}
-      </>
-    );
-  }
-  return <span>{formatMoney((standing.headroom * -1) as typeof standing.headroom)} past</span>;
-}
-
-/** The one thing to do next, or that it is done. */
-function Todo({ lot, standing, doubts, now }: Pick<LotRowProps, 'lot' | 'standing' | 'doubts' | 'now'>) {
-  const { facts } = lot;
-  const handedTo = lot.clock?.handedTo?.to;
-  const closed = facts.close !== undefined && facts.close.instant <= now;
-  if (closed) return <span class="tag">closed</span>;
-  if (standing.missing.length > 0) return <span class="act small">{standing.missing[0]}</span>;
-  if (facts.close === undefined) return <span class="act small">Say when it closes</span>;
-  if (facts.close.doubts.length > 0) return <span class="tag doubt">check the close</span>;
-  if (doubts.length > 0) return <span class="tag doubt">check the listing</span>;
-  const placed = facts.proxy === undefined ? null : `Placed ${formatMoney(facts.proxy)}`;
-  if (handedTo !== undefined)
-    return <span class="small">{[`${handedTo} has it`, placed].filter(Boolean).join('; ')}</span>;
-  if (placed !== null) return <span class="small">{placed}</span>;
-  if (standing.headroom !== null && standing.headroom < 0) return <span class="small quiet">Let it go</span>;
-  if (standing.maxBid === null) return <span class="small quiet">Let it go</span>;
-  return <span class="act small">Place a proxy</span>;
+function Todo({ row: { close, todo }, now }: Pick<LotRowProps, 'row' | 'now'>) {
+  if (close !== undefined && close.instant <= now) return <span class="tag">closed</span>;
+  return <span class={TODO_CLASS[todo.as]}>{todo.words}</span>;
 }

@@ -1,13 +1,14 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
 import { instant } from '../../src/domain/time/instant.ts';
-import { listingDoubts } from '../../src/ui/listing-doubts.ts';
 import { useNow } from '../../src/ui/use-now.ts';
 import { usePrinting } from '../../src/ui/use-printing.ts';
 import { useStandings } from '../../src/ui/use-standings.ts';
+import { wordsUnder } from '../../src/ui/words-under.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { EmptyList } from './empty-list.tsx';
+import { FIRST_VIEW } from './first-view.ts';
 import { KeySheet } from './key-sheet.tsx';
-import { type ListView, orderLots } from './list-order.ts';
+import { orderLots } from './list-order.ts';
 import { ListTools } from './list-tools.tsx';
 import { LotTable } from './lot-table.tsx';
 import { PrintedList } from './printed-list.tsx';
@@ -16,7 +17,6 @@ import { useListKeys } from './use-list-keys.ts';
 import './watchlist.css';
 
 const MINUTE = 60_000;
-const FIRST_VIEW: ListView = { show: 'open', sort: 'close', descending: false, search: '' };
 
 /** The lots that are watched, next close first, each with the price at which to stop. */
 export function WatchlistScreen() {
@@ -37,7 +37,7 @@ export function WatchlistScreen() {
     () => orderLots(lots, view, settled ? standings.of : standings.soFar, instant(minute)),
     [lots, view, standings, minute, settled],
   );
-  const doubtsOf = useMemo(() => listingDoubts(lots, setup), [lots, setup]);
+  const wordsOf = useMemo(() => wordsUnder(setup, standings.of, lots), [setup, standings, lots]);
   useListKeys({ table, searchBox, onKeySheet: () => setKeysOpen((open) => !open) });
 
   if (lots.length === 0 && complete) return <EmptyList setupKept={setupKept} />;
@@ -58,15 +58,7 @@ export function WatchlistScreen() {
       {printing ? (
         <PrintedList lots={shown} standingOf={standings.of} />
       ) : (
-        <LotTable
-          lots={shown}
-          view={view}
-          onView={setView}
-          standingOf={standings.of}
-          doubtsOf={doubtsOf}
-          now={now}
-          table={table}
-        />
+        <LotTable lots={shown} view={view} onView={setView} wordsOf={wordsOf} now={now} table={table} />
       )}
       {shown.length === 0 && (
         <p class="watchlist-none">

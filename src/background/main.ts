@@ -1,4 +1,5 @@
 import { onWake, wakeEvery } from '../browser/alarms.ts';
+import { build } from '../browser/build.ts';
 import { onStart } from '../browser/lifecycle.ts';
 import { onMessage } from '../browser/messaging.ts';
 import { onNoticeButton, onNoticeClicked } from '../browser/notifications.ts';
@@ -7,13 +8,16 @@ import { openCompanion } from '../browser/pages.ts';
 import { openPopupFor } from '../browser/popup.ts';
 import { answerMessage } from '../messages/answer-message.ts';
 import { answerNotice } from './answer-notice.ts';
+import { firstRowsKeeper } from './first-rows-keeper.ts';
 import { handlersFor } from './handlers.ts';
-import { lookout, NEXT } from './look-again.ts';
+import { type Lookout, lookout, NEXT } from './look-again.ts';
 import { readNoticeId } from './notice-id.ts';
 import { refreshFromPage } from './refresh-from-page.ts';
 import { THIS_WORLD } from './world.ts';
 
-const lookoutHere = lookout(THIS_WORLD);
+const seeToFirstRows = firstRowsKeeper({ ...THIS_WORLD, build });
+const alone = lookout(THIS_WORLD);
+const lookoutHere: Lookout = { lookAgain: (because) => alone.lookAgain(because).finally(seeToFirstRows) };
 const { lookAgain } = lookoutHere;
 const handlers = handlersFor(lookoutHere);
 

@@ -11,6 +11,7 @@ import {
 } from '../journal/make-entry.ts';
 import { firstIssue } from '../journal/read-entry.ts';
 import { ID_RANDOM_BYTES } from '../journal/sortable-id.ts';
+import { forgetFirstRows } from './first-rows.ts';
 import { readHead, writeHead } from './head.ts';
 import { Refused, refusalFor } from './refused.ts';
 import type { Head, WriteTransaction } from './schema.ts';
@@ -83,6 +84,7 @@ export async function writeEntries(
     place = made.head;
     entries.push(made.entry);
   }
+  if (touched.lots.size > 0 || touched.setup) forgetFirstRows(tx);
   const head = { ...place, author };
   writeHead(tx, head);
   return { entries, head };

@@ -6,6 +6,7 @@ import { FOLD_VERSION } from '../journal/fold-version.ts';
 import type { LotState } from '../journal/lot-state.ts';
 import { readEntry } from '../journal/read-entry.ts';
 import { eachEntry } from './each-entry.ts';
+import { forgetFirstRows } from './first-rows.ts';
 import { everyUndone } from './refold.ts';
 import type { Views, WriteTransaction } from './schema.ts';
 import { replaceAll } from './write-all.ts';
@@ -28,6 +29,7 @@ export async function foldIntoViews(tx: WriteTransaction): Promise<Views> {
     for (const alert of alertsShownIn(read.entry)) if (!alerts.has(alert.key)) alerts.set(alert.key, alert);
     for (const key of alertsVoidedIn(read.entry)) alerts.delete(key);
   });
+  forgetFirstRows(tx);
   replaceAll(tx.objectStore('lots'), lots.values());
   replaceAll(tx.objectStore('alerts'), alerts.values());
   await tx.objectStore('setup').clear();

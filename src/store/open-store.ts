@@ -15,6 +15,7 @@ import { changeFeed } from './change-feed.ts';
 import { checkJournal } from './check-journal.ts';
 import { connect } from './connection.ts';
 import { evidenceOf } from './evidence.ts';
+import { keepFirstRows } from './first-rows.ts';
 import { readHead } from './head.ts';
 import { historyOfLot, historyOfSubject, lifeOfLot } from './history.ts';
 import { lotRevisions } from './lot-revisions.ts';
@@ -106,6 +107,7 @@ function storeOf(session: Session, stopWatching: () => void): Store {
     setAuthor: (name) => setAuthor(session, name),
     checkJournal: (noted) => checkJournal(session, noted),
     rebuildViews: () => rebuildViews(session),
+    keepFirstRows: (options) => keepFirstRows(session, options),
     subscribe: (listener) => session.feed.subscribe(listener),
     close() {
       stopWatching();

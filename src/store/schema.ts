@@ -31,6 +31,12 @@ export type Views = z.infer<typeof viewsSchema>;
 export const lastBackupSchema = z.strictObject({ at: instantSchema, entries: z.int() });
 export type LastBackup = z.infer<typeof lastBackupSchema>;
 
+/** The first rows of the list, in the words of the build that made them. */
+export interface FirstRows {
+  readonly build: string;
+  readonly rows: readonly unknown[];
+}
+
 /** The bytes of an attached file, under their SHA-256. */
 export interface StoredFile {
   readonly hash: string;
@@ -52,7 +58,7 @@ export interface HeadroomSchema extends DBSchema {
   setup: { key: 'sections'; value: Partial<Setup> };
   alerts: { key: string; value: ShownAlert };
   files: { key: string; value: StoredFile };
-  meta: { key: 'head' | 'views' | 'last-backup'; value: Head | Views | LastBackup };
+  meta: { key: 'head' | 'views' | 'last-backup' | 'first-rows'; value: Head | Views | LastBackup | FirstRows };
 }
 
 export const STORE_NAMES = ['entries', 'lots', 'setup', 'alerts', 'files', 'meta'] as const;

@@ -27,6 +27,7 @@ import type { Restored, RestoreOptions } from './backup/restore.ts';
 import type { BackupFile } from './backup/write-backup.ts';
 import type { JournalCheck } from './check-journal.ts';
 import type { Evidence as LotEvidence } from './evidence.ts';
+import type { FirstRowsOptions } from './first-rows.ts';
 import type { HistoryItem } from './history.ts';
 import type { ByCloseOptions } from './read-lots.ts';
 import type { Views } from './schema.ts';
@@ -150,6 +151,9 @@ export interface Store {
   checkJournal(noted?: ChainHead): Promise<JournalCheck>;
   /** Makes the views again from the journal. Never needed after a crash; for a user who doubts what he sees. */
   rebuildViews(): Promise<Outcome<Views>>;
+
+  /** Keeps the first rows of the list in words, for the next time the page is opened; false when they were overtaken. */
+  keepFirstRows(options: FirstRowsOptions): Promise<boolean>;
 
   /** Calls back after changes by anyone, here or in another tab, gathered over 40 ms (400 ms for many lots). Returns how to stop. */
   subscribe(listener: (change: StoreChange) => void): () => void;

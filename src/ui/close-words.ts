@@ -1,6 +1,6 @@
 import type { CloseDoubt, CloseTime } from '../domain/time/close-time.ts';
 import type { Instant } from '../domain/time/instant.ts';
-import { sayDuration } from '../domain/time/say-time.ts';
+import { sayDuration } from '../domain/time/say-duration.ts';
 
 const SECOND = 1000;
 const MINUTE = 60 * SECOND;

@@ -1,5 +1,6 @@
 import type { BrowserContext } from 'playwright-core';
 import { LOTS_SHOWN } from '../../src/ui/lots-shown.ts';
+import { waitUntil } from '../browser/drivers/wait-until.ts';
 import { atMost, type BenchRow, measureBoth } from './run-bench.ts';
 import { extensionUrl, openProgram, timeToOpen, withChromium } from './run-in-browser.ts';
 
@@ -25,6 +26,9 @@ export async function run(): Promise<BenchRow[]> {
 async function fill(context: BrowserContext, count: number): Promise<void> {
   const program = await openProgram(context, 'lots-program.ts');
   await program.evaluate((rows) => window.lotsProgram.import('headroom', rows), count);
+  // As a page does after each change; from then on the background sees to the first rows, whether or not a page is open.
+  await program.evaluate(() => chrome.runtime.sendMessage({ headroom: 'plan-again', request: {} }));
+  await waitUntil('the first rows to be kept', () => program.evaluate(() => window.lotsProgram.firstRowsAreKept()));
   await program.close();
 }
 

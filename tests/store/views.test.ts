@@ -1,79 +1,13 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { LotFacts, LotId } from '../../src/domain/lot/lot.ts';
-import { storeSchema } from '../../src/domain/setup/store.ts';
 import { foldAlertsShown } from '../../src/journal/fold-alerts.ts';
 import { foldLots } from '../../src/journal/fold-lots.ts';
 import { foldSetup } from '../../src/journal/fold-setup.ts';
-import type { EntryId } from '../../src/journal/ids.ts';
 import { verifyChain } from '../../src/journal/verify-chain.ts';
-import { readBackup } from '../../src/store/backup/read-backup.ts';
-import type { Store } from '../../src/store/store.ts';
-import { at, someFacts } from '../journal/journal-arbitrary.ts';
+import { at } from '../journal/journal-arbitrary.ts';
 import { freshBrowser, openTestStore, testRandom, value } from './open-test-store.ts';
 import { dump, journalOf, storedEntries } from './raw-database.ts';
-
-type Act =
-  | { do: 'add'; lots: LotFacts[] }
-  | { do: 'change'; lot: number; set: LotFacts }
-  | { do: 'drop'; lot: number }
-  | { do: 'setup'; name: string }
-  | { do: 'shown'; keys: string[] }
-  | { do: 'undo'; entries: number[] }
-  | { do: 'merge' };
-
-const act: fc.Arbitrary<Act> = fc.oneof(
-  fc.record({ do: fc.constant('add' as const), lots: fc.array(someFacts, { minLength: 1, maxLength: 3 }) }),
-  fc.record({ do: fc.constant('change' as const), lot: fc.nat(), set: someFacts }),
-  fc.record({ do: fc.constant('drop' as const), lot: fc.nat() }),
-  fc.record({ do: fc.constant('setup' as const), name: fc.string({ maxLength: 4 }) }),
-  fc.record({ do: fc.constant('shown' as const), keys: fc.array(fc.constantFrom('a', 'b', 'c'), { minLength: 1 }) }),
-  fc.record({ do: fc.constant('undo' as const), entries: fc.array(fc.nat(), { minLength: 1, maxLength: 2 }) }),
-  fc.record({ do: fc.constant('merge' as const) }),
-);
-
-/** Does what it can; a refusal (nothing to change, undone already) is fine here and writes nothing. */
-async function perform(store: Store, other: Store, step: Act): Promise<void> {
-  switch (step.do) {
-    case 'add':
-      value(
-        await store.addLots(
-          'typed',
-          step.lots.map((facts) => ({ facts })),
-          { batchSize: 2 },
-        ),
-      );
-      return;
-    case 'change':
-    case 'drop': {
-      const lots = await store.allLots();
-      if (lots.length === 0) return;
-      const id: LotId = at(lots, step.lot % lots.length).id;
-      value(await (step.do === 'drop' ? store.dropLot(id) : store.changeLot(id, { set: step.set, clear: ['notes'] })));
-      return;
-    }
-    case 'setup':
-      value(await store.saveSetup({ store: storeSchema.parse({ name: step.name, zone: 'America/Boise' }) }));
-      return;
-    case 'shown':
-      value(await store.recordShown(step.keys));
-      return;
-    case 'undo': {
-      const ids = (await storedEntries(nameOf.get(store))).map((entry) => entry.id);
-      if (ids.length === 0) return;
-      const chosen: EntryId[] = step.entries.map((n) => at(ids, n % ids.length));
-      const undone = await store.undo(...chosen);
-      if (!undone.ok) expect(undone.reason).toBe('already-undone');
-      return;
-    }
-    case 'merge': {
-      const { blob } = await other.backup();
-      value(await store.restore(value(await readBackup(blob)), { mode: 'merge' }));
-    }
-  }
-}
-
-const nameOf = new Map<Store, string>();
+import { act, nameOf, perform } from './store-acts.ts';
 
 test('views kept up step by step are what the journal folds to from scratch, on two devices that merge', async () => {
   await fc.assert(

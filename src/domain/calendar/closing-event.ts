@@ -7,7 +7,8 @@ import type { Ending } from '../sale/result.ts';
 import type { AlertRules } from '../setup/alert-rules.ts';
 import type { Store } from '../setup/store.ts';
 import { type Instant, instant } from '../time/instant.ts';
-import { sayDuration, sayTime } from '../time/say-time.ts';
+import { sayDuration } from '../time/say-duration.ts';
+import { sayTime } from '../time/say-time.ts';
 import type { CalendarEvent } from './calendar-event.ts';
 
 /** What a calendar is told of one lot. */

@@ -1,6 +1,7 @@
 import type { Weekday } from '../setup/store.ts';
 import type { Instant } from './instant.ts';
 import type { LocalDate } from './local-date.ts';
+import { sayDuration } from './say-duration.ts';
 import { type WallClock, wallClock, weekdayOf } from './wall-clock.ts';
 import type { Zone } from './zone.ts';
 
@@ -28,17 +29,6 @@ export const sayClock = (at: Instant, zone: Zone): string => twelveHours(wallClo
 export function sayTime(at: Instant, zone: Zone): string {
   const clock = wallClock(at, zone);
   return `${sayDate(clock.date)}, ${twelveHours(clock)}`;
-}
-
-/** A length of time in the two largest units that matter: "2 d 3 h", "2 h 13 min", "15 min", "40 s". Never negative. */
-export function sayDuration(ms: number): string {
-  const seconds = Math.max(0, Math.floor(ms / 1000));
-  const minutes = Math.floor(seconds / 60);
-  const hours = Math.floor(minutes / 60);
-  if (minutes === 0) return `${seconds} s`;
-  if (hours === 0) return `${minutes} min`;
-  if (hours < 24) return `${hours} h${minutes % 60 === 0 ? '' : ` ${minutes % 60} min`}`;
-  return `${Math.floor(hours / 24)} d${hours % 24 === 0 ? '' : ` ${hours % 24} h`}`;
 }
 
 /** "in 2 h 13 min", "13 min ago", "now" within a second. */

@@ -9,6 +9,7 @@ import { importResult } from '../../../src/intake/import-result.ts';
 import { openTable } from '../../../src/intake/open-table.ts';
 import { readInChunks } from '../../../src/intake/read-in-chunks.ts';
 import { openStore } from '../../../src/store/open-store.ts';
+import { readFirstRows } from '../../../src/store/read-first-rows.ts';
 import type { Store } from '../../../src/store/store.ts';
 import { manyRows } from './many-rows.ts';
 
@@ -60,6 +61,11 @@ const program = {
     const spent = performance.now() - started;
     database.close();
     return spent;
+  },
+
+  /** Whether the background has put the list's first rows into words. */
+  async firstRowsAreKept(): Promise<boolean> {
+    return (await readFirstRows(chrome.runtime.getManifest().version)).length > 0;
   },
 
   /** Throws a database away, so that the next round begins as this one did. */

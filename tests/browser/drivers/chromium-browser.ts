@@ -163,7 +163,8 @@ class ChromiumBrowser implements Browser {
     const { context } = this.#use();
     if (how === 'killed') {
       const gone = new Promise((resolve) => context.once('close', resolve));
-      endUsers(this.#profile);
+      // Until none is left: one that still held the databases would be in the way of the next start.
+      await waitUntil('every process of Chromium to be gone', async () => endUsers(this.#profile) === 0);
       await gone;
     } else await context.close();
     await this.start();

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { addDays, addDaysIn, daysBetween, mondayOf, startOfDay } from '../../../src/domain/time/calendar-day.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
-import { sayClock, sayDate, sayDuration, sayTime, sayWhen } from '../../../src/domain/time/say-time.ts';
+import { sayDuration } from '../../../src/domain/time/say-duration.ts';
+import { sayClock, sayDate, sayTime, sayWhen } from '../../../src/domain/time/say-time.ts';
 import { dateIn, wallClock, weekdayOf } from '../../../src/domain/time/wall-clock.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
 

@@ -1,0 +1,27 @@
+import '../src/ui/look.css';
+import { build } from '../src/browser/build.ts';
+import { readFirstRows } from '../src/store/read-first-rows.ts';
+import type { RowWords } from '../src/ui/row-words.ts';
+import { loadLater } from './load-later.ts';
+import { showFirstRows } from './show-first-rows.tsx';
+
+const SHOWS_LIST = new Set(['', '#', '#/', '#/lots']);
+/** A database that takes this long is being changed by another tab, and the program has words for that. */
+const PATIENCE_MS = 500;
+
+/**
+ * What the page begins with: the list's first rows as they were put into words when they last changed, so that a buyer
+ * can read the next closes while the program that works them out is still being loaded.
+ */
+async function start(): Promise<void> {
+  // Asked before the page itself is there: the browser takes as long to open a database.
+  const reading = SHOWS_LIST.has(location.hash) ? readFirstRows(build()) : [];
+  await new Promise((resolve) => document.addEventListener('DOMContentLoaded', resolve));
+  const late = new Promise<readonly unknown[]>((resolve) => setTimeout(() => resolve([]), PATIENCE_MS));
+  const rows = await Promise.race([reading, late]);
+  const page = document.getElementById('page');
+  if (page !== null) await showFirstRows(rows as readonly RowWords[], page);
+}
+
+// Whatever is wrong with the first rows, the list itself must come.
+start().catch(reportError).finally(loadLater);

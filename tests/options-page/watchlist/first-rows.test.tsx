@@ -1,0 +1,73 @@
+// @vitest-environment jsdom
+import { render } from 'preact';
+import { act } from 'preact/test-utils';
+import { afterEach, expect, test, vi } from 'vitest';
+import { showFirstRows } from '../../../options-page/show-first-rows.tsx';
+import { FIRST_VIEW } from '../../../options-page/watchlist/first-view.ts';
+import { orderLots } from '../../../options-page/watchlist/list-order.ts';
+import { LotTable } from '../../../options-page/watchlist/lot-table.tsx';
+import { demoScenario } from '../../../src/demo/demo-scenario.ts';
+import { instant } from '../../../src/domain/time/instant.ts';
+import type { LotState } from '../../../src/journal/lot-state.ts';
+import { ID_RANDOM_BYTES, nextLotId } from '../../../src/journal/sortable-id.ts';
+import { standingsUnder } from '../../../src/ui/standing.ts';
+import { wordsUnder } from '../../../src/ui/words-under.ts';
+import { openTestStore, testRandom, value } from '../../store/open-test-store.ts';
+
+const NOW = instant(Date.parse('2026-11-26T17:00Z'));
+const rowsOn = (page: HTMLElement) => [...page.querySelectorAll('.lot-row')].map(({ outerHTML }) => outerHTML);
+
+afterEach(() => {
+  vi.unstubAllGlobals();
+  vi.useRealTimers();
+  document.body.replaceChildren();
+});
+
+async function demoLots(): Promise<{ lots: readonly LotState[]; setup: ReturnType<typeof demoScenario>['setup'] }> {
+  const store = await openTestStore();
+  const random = testRandom(7);
+  const { setup, lots } = demoScenario(NOW, () => nextLotId(NOW, null, random(ID_RANDOM_BYTES)));
+  value(await store.addLots('typed', lots));
+  return { lots: await store.allLots(), setup };
+}
+
+test.each([false, true])('are drawn as the list draws them, on a screen that is narrow: %s', async (narrow) => {
+  const media = { matches: narrow, addEventListener: () => undefined, removeEventListener: () => undefined };
+  vi.stubGlobal('matchMedia', () => media);
+  vi.setSystemTime(NOW);
+  const { lots, setup } = await demoLots();
+  const standings = standingsUnder(setup);
+  const wordsOf = wordsUnder(setup, standings.of, lots);
+  const shown = orderLots(lots, FIRST_VIEW, standings.of, NOW);
+  const [early, list] = [document.createElement('div'), document.createElement('div')];
+  document.body.append(early, list);
+  act(() =>
+    render(
+      <LotTable
+        lots={shown}
+        view={FIRST_VIEW}
+        onView={() => undefined}
+        wordsOf={wordsOf}
+        now={NOW}
+        table={{ current: null }}
+      />,
+      list,
+    ),
+  );
+  // A lot that has closed since is no longer among them.
+  const over = lots.filter(({ facts }) => facts.close !== undefined && facts.close.instant <= NOW);
+  await showFirstRows([...over, ...shown].map(wordsOf), early);
+  const [drawn, wanted] = [rowsOn(early), rowsOn(list)];
+  expect(over.length).toBeGreaterThan(0);
+  expect(drawn.length).toBeGreaterThan(4);
+  const both = Math.min(drawn.length, wanted.length);
+  expect(drawn.slice(0, both)).toEqual(wanted.slice(0, both));
+  expect(early.querySelector('.lot-head')?.outerHTML).toBe(list.querySelector('.lot-head')?.outerHTML);
+});
+
+test('the page is left as it is when no lot is still open', async () => {
+  document.body.innerHTML = '<div id="page"><p>Opening your lots…</p></div>';
+  const page = document.body.firstElementChild as HTMLElement;
+  await showFirstRows([], page);
+  expect(page.textContent).toBe('Opening your lots…');
+});
