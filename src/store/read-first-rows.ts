@@ -11,7 +11,11 @@ export function readFirstRows(build: string, name = 'headroom'): Promise<readonl
     const opening = indexedDB.open(name);
     // There is no database yet, and what makes it is not here.
     opening.onupgradeneeded = () => opening.transaction?.abort();
-    opening.onerror = nothing;
+    opening.onerror = (event) => {
+      // Firefox would report it as a mistake of ours.
+      event.preventDefault();
+      nothing();
+    };
     opening.onblocked = nothing;
     opening.onsuccess = () => {
       const database = opening.result;

@@ -29,6 +29,14 @@ async function openList(): Promise<{ page: Page; drawn: number }> {
   return { page, drawn };
 }
 
+test('where nothing is kept yet the page comes as it is', async () => {
+  const page = await browser.open(LIST);
+  await page.until(() => document.querySelector('main h1') && document.querySelector('.store-clock .strong'));
+  expect(await page.count('#first-rows, #opening')).toBe(0);
+  expect(await page.run(() => performance.getEntriesByName('lots-shown').length)).toBe(1);
+  await page.close();
+});
+
 test('the first rows stand before the program has come, and the list takes their place', async () => {
   const demo = await openDemo(browser);
   await demo.until(() => document.querySelector('.list-count')?.textContent?.includes(' of '));
