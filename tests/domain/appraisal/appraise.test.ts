@@ -3,57 +3,20 @@ import { describe, expect, test } from 'vitest';
 import { appraise, appraiseMoney, riskCapOf } from '../../../src/domain/appraisal/appraise.ts';
 import { pricingContext } from '../../../src/domain/bid/pricing-context.ts';
 import { standingOf, worksheetOf } from '../../../src/domain/bid/worksheet-of.ts';
-import { type LotFacts, lotFactsSchema } from '../../../src/domain/lot/lot.ts';
+import type { LotFacts } from '../../../src/domain/lot/lot.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
 import { riskAt } from '../../../src/domain/risk/risk-at.ts';
 import { type Setup, setupSectionsSchema } from '../../../src/domain/setup/setup.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
+import { comp, SETUP, van } from './lot-for-tests.ts';
 
 const NOW = instant(Date.UTC(2026, 10, 27));
-const setup: Setup = setupSectionsSchema.parse({
-  store: { name: 'Cottonwood Truck & Van', zone: 'America/Boise' },
-  venues: [
-    {
-      id: 'sagebrush',
-      name: 'Sagebrush Fleet Sale',
-      zone: 'America/Phoenix',
-      feeScheduleIds: ['sagebrush'],
-      increments: [{ fromCents: 0, stepCents: 2500 }],
-      transport: { kind: 'flat', cents: 65_000 },
-    },
-  ],
-  feeSchedules: [
-    {
-      id: 'sagebrush',
-      name: 'Sagebrush',
-      editions: [{ tables: [{ label: 'Buy fee', bands: [{ fromCents: 0, flatCents: 30_000 }] }] }],
-    },
-  ],
-  titles: [
-    { id: 'clean', name: 'Clean' },
-    { id: 'flood', name: 'Flood', keepsPpm: 700_000, floorable: false },
-  ],
-  rules: { dollarsCents: 150_000 },
-  costs: {},
-  undone: {},
-  carrying: {
-    floorPlan: { annualRatePpm: 85_000 },
-    cashAnnualRatePpm: 120_000,
-    lotCentsPerDay: 400,
-    daysToSell: { kind: 'median', days: 40 },
-  },
-  rush: { weekly: [] },
-  alerts: {},
-});
+const setup: Setup = {
+  ...SETUP,
+  rules: setupSectionsSchema.shape.rules.parse({ dollarsCents: 150_000 }),
+  costs: setupSectionsSchema.shape.costs.parse({}),
+};
 const context = pricingContext(setup);
-const van = (over: object = {}): LotFacts =>
-  lotFactsSchema.parse({
-    year: 2020,
-    miles: 60_000,
-    venueId: 'sagebrush',
-    retail: { low: 16_000_00, likely: 18_000_00, high: 20_000_00 },
-    ...over,
-  });
 const maxBidOf = (facts: LotFacts): number => {
   const standing = standingOf(facts, context);
   if (!standing.ok) throw new Error(standing.message);
@@ -62,7 +25,6 @@ const maxBidOf = (facts: LotFacts): number => {
 const money = (facts: LotFacts) => appraiseMoney(facts, setup);
 
 const claim = { about: 'transmission', statement: 'Manual transmission', worthIfFalse: 6_400_00 };
-const comp = (price: number, over: object = {}) => ({ kind: 'sold', price, miles: 60_000, year: 2020, ...over });
 
 describe('the retail of a lot', () => {
   test('with a guess alone is the guess, with the range as it was typed', () => {
