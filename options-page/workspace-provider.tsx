@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Outcome, Refusal } from '../src/domain/outcome.ts';
-import { startingSetup } from '../src/domain/setup/starting-setup.ts';
+import { wholeSetup } from '../src/domain/setup/starting-setup.ts';
 import type { Entry } from '../src/journal/entry.ts';
 import type { EntryId } from '../src/journal/ids.ts';
 import type { LotState } from '../src/journal/lot-state.ts';
@@ -53,7 +53,7 @@ export function WorkspaceProvider({ first, onChanged, children }: WorkspaceProvi
     });
   }, [store, readAgain, onChanged]);
 
-  const setup = useMemo(() => ({ ...startingSetup(thisZone()), ...setupState }), [setupState]);
+  const setup = useMemo(() => wholeSetup(setupState, thisZone()), [setupState]);
   const say = useCallback<Workspace['say']>((sentence, undo) => setSaid({ sentence, ...(undo ? { undo } : {}) }), []);
   const closeToast = useCallback(() => setSaid(undefined), []);
 

@@ -4,7 +4,7 @@ import { type ExpectedPurchase, expectedPurchase } from '../../src/domain/books/
 import { type FolderSource, type PurchaseFolder, purchaseFolder } from '../../src/domain/books/folder/folder.ts';
 import type { LotId } from '../../src/domain/lot/lot.ts';
 import type { Setup } from '../../src/domain/setup/setup.ts';
-import { startingSetup } from '../../src/domain/setup/starting-setup.ts';
+import { wholeSetup } from '../../src/domain/setup/starting-setup.ts';
 import type { LocalDate } from '../../src/domain/time/local-date.ts';
 import { dateIn } from '../../src/domain/time/wall-clock.ts';
 import type { Belief } from '../../src/journal/belief-at.ts';
@@ -80,7 +80,7 @@ export function expectedAt(
     const result = lot.sale?.result;
     if (result?.result.ended !== 'won') continue;
     const name = JSON.stringify(belief.setup);
-    const context = contexts.get(name) ?? pricingContext({ ...startingSetup(zone), ...belief.setup });
+    const context = contexts.get(name) ?? pricingContext(wholeSetup(belief.setup, zone));
     contexts.set(name, context);
     found.set(result.entry, expectedPurchase(belief.facts, context, result.result.hammerCents));
   }

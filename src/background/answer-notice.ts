@@ -1,6 +1,6 @@
 import type { Offer } from '../domain/alerts/offer.ts';
 import { type LotId, lotIdSchema } from '../domain/lot/lot.ts';
-import { startingSetup } from '../domain/setup/starting-setup.ts';
+import { wholeSetup } from '../domain/setup/starting-setup.ts';
 import { changeForAct } from '../journal/lot-acts.ts';
 import { standingsUnder } from '../ui/standing.ts';
 import type { Lookout } from './look-again.ts';
@@ -38,7 +38,7 @@ async function keep(world: World, id: LotId, offer: Offer): Promise<string | nul
   try {
     const lot = await store.lot(id);
     if (lot === null) return 'This lot is not on the list any more.';
-    const setup = { ...startingSetup(world.zone()), ...(await store.setup()) };
+    const setup = wholeSetup(await store.setup(), world.zone());
     const maxBid = standingsUnder(setup).of(lot).maxBid;
     const change = changeForAct(lot, offer, { now: world.now(), rules: setup.alerts, maxBid });
     if (!change.ok) return change.message;

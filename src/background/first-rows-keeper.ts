@@ -1,4 +1,4 @@
-import { startingSetup } from '../domain/setup/starting-setup.ts';
+import { wholeSetup } from '../domain/setup/starting-setup.ts';
 import type { Instant } from '../domain/time/instant.ts';
 import type { NextLots } from '../store/first-rows.ts';
 import { readFirstRows } from '../store/read-first-rows.ts';
@@ -26,7 +26,7 @@ export async function seeToFirstRows(store: Store, build: string, now: Instant):
 async function inWords({ setup: kept, lots, sameCars }: NextLots): Promise<readonly RowWords[] | null> {
   // Without a store of his own, the user's zone is that of the computer, which may be another one tomorrow.
   if (lots.length === 0 || kept?.store === undefined) return null;
-  const setup = { ...startingSetup(thisZone()), ...kept };
+  const setup = wholeSetup(kept, thisZone());
   const watched = sameCars.filter(({ dropped }) => !dropped);
   return lots.map(wordsUnder(setup, standingsUnder(setup).of, [...lots, ...watched]));
 }

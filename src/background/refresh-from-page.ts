@@ -6,7 +6,7 @@ import type { DraftLots } from '../capture/draft-lot.ts';
 import type { LotFacts, LotId } from '../domain/lot/lot.ts';
 import type { Setup } from '../domain/setup/setup.ts';
 import { siteOf } from '../domain/setup/site.ts';
-import { startingSetup } from '../domain/setup/starting-setup.ts';
+import { wholeSetup } from '../domain/setup/starting-setup.ts';
 import { instant } from '../domain/time/instant.ts';
 import { isSameFact } from '../journal/same-fact.ts';
 import { lookUpSeen } from '../reading/look-up-seen.ts';
@@ -61,7 +61,7 @@ async function refresh(store: Store, { tab, url, isLast }: Visit, { lookAgain }:
     store.setup(),
     store.lotsByClose({ from: instant(Date.now() - RECENT_MS), limit: MOST_RECENT }),
   ]);
-  const setup = { ...startingSetup(thisZone()), ...kept };
+  const setup = wholeSetup(kept, thisZone());
   const site = siteOfUrl(url);
   const read = await readTab(tab, readingContext(site, setup, recent));
   // A page that was left again, or that the browser guards, is no news.

@@ -2,7 +2,7 @@ import type { Alert } from '../domain/alerts/alert.ts';
 import { offerWords } from '../domain/alerts/offer.ts';
 import { planAlerts } from '../domain/alerts/plan-alerts.ts';
 import { rushCalendar } from '../domain/rush/rush-bands.ts';
-import { startingSetup } from '../domain/setup/starting-setup.ts';
+import { wholeSetup } from '../domain/setup/starting-setup.ts';
 import { type Instant, instant } from '../domain/time/instant.ts';
 import { peopleHandedTo } from '../journal/people.ts';
 import type { Store } from '../store/store.ts';
@@ -36,7 +36,7 @@ export async function sayWhatIsDue(
     store.shownAlerts(),
     store.lotsByClose({ from: instant(Math.max(0, now - LOOK_BACK)), before: instant(now + LOOK_AHEAD) }),
   ]);
-  const setup = { ...startingSetup(world.zone()), ...kept };
+  const setup = wholeSetup(kept, world.zone());
   const shownKeys = await honestlyShown(store, recorded, now);
   const closing = alertLots(lots, standingsUnder(setup).of);
   const plan = planAlerts({

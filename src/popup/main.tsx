@@ -3,7 +3,7 @@ import { render } from 'preact';
 import { sendToBackground } from '../browser/messaging.ts';
 import { frontTab } from '../browser/page-access.ts';
 import { forgetPopupTask } from '../browser/popup.ts';
-import { startingSetup } from '../domain/setup/starting-setup.ts';
+import { wholeSetup } from '../domain/setup/starting-setup.ts';
 import { instant } from '../domain/time/instant.ts';
 import type { LotState } from '../journal/lot-state.ts';
 import { askBackground } from '../messages/ask-background.ts';
@@ -50,7 +50,7 @@ async function start(frame: HTMLElement): Promise<void> {
   render(
     <PopupFrame
       store={store}
-      setup={{ ...startingSetup(thisZone()), ...setup }}
+      setup={wholeSetup(setup, thisZone())}
       lots={lots}
       recent={recent}
       tab={tab}

@@ -24,3 +24,8 @@ export function startingSetup(zone: Zone): Setup {
     alerts: {},
   });
 }
+
+/** The sections that were ever saved, and the starting ones for the rest. */
+export function wholeSetup(kept: Partial<Setup> | null, zone: Zone): Setup {
+  return { ...startingSetup(zone), ...kept };
+}
