@@ -1,7 +1,7 @@
 import { INVOICE_ROLES, type InvoiceRole } from '../../../src/domain/books/invoice/invoice-mapping.ts';
 import type { InvoiceColumn } from '../../../src/intake/invoices/map-invoice.ts';
 import type { Table } from '../../../src/intake/open-table.ts';
-import { ScrollX } from '../../../src/ui/scroll-x.tsx';
+import { ColumnTable } from '../../../src/ui/column-table.tsx';
 import { ROLE_WORDS } from './role-words.ts';
 
 interface InvoiceColumnsProps {
@@ -9,6 +9,8 @@ interface InvoiceColumnsProps {
   readonly columns: readonly InvoiceColumn[];
   readonly onChange: (columns: readonly InvoiceColumn[]) => void;
 }
+
+const ROLES = INVOICE_ROLES.map((role) => ({ role, label: ROLE_WORDS[role] }));
 
 /** What each column of the file is taken for, with a few of its cells. It is remembered for the venue. */
 export function InvoiceColumns({ table, columns, onChange }: InvoiceColumnsProps) {
@@ -23,48 +25,7 @@ export function InvoiceColumns({ table, columns, onChange }: InvoiceColumnsProps
           ? 'Read as the last invoice of this venue was.'
           : 'Guessed from the headings; look once, it is remembered for this venue.'}
       </summary>
-      <ScrollX label="What the columns hold">
-        <table class="ledger">
-          <thead>
-            <tr>
-              <th scope="col">Column</th>
-              <th scope="col">Is read as</th>
-              <th scope="col">First cells</th>
-            </tr>
-          </thead>
-          <tbody>
-            {columns.map(({ column, heading, role }) => (
-              <tr key={column}>
-                <th scope="row">{heading}</th>
-                <td>
-                  <select
-                    aria-label={`${heading} is read as`}
-                    value={role ?? ''}
-                    onChange={(event) =>
-                      change(column, INVOICE_ROLES.find((each) => each === event.currentTarget.value) ?? null)
-                    }
-                  >
-                    <option value="">leave out</option>
-                    {INVOICE_ROLES.map((each) => (
-                      <option key={each} value={each}>
-                        {ROLE_WORDS[each]}
-                      </option>
-                    ))}
-                  </select>
-                </td>
-                <td class="small quiet">
-                  {table.sample
-                    .slice(0, 3)
-                    .map((row) => row[column]?.trim())
-                    .filter(Boolean)
-                    .join(' · ')
-                    .slice(0, 120)}
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </ScrollX>
+      <ColumnTable columns={columns} roles={ROLES} sample={table.sample} onChange={change} />
     </details>
   );
 }
