@@ -1,8 +1,9 @@
-import { useId, useMemo, useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import type { StockRecord } from '../../../src/domain/carrying/stock-record.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
 import { readPastedStock } from '../../../src/intake/stock/read-pasted-stock.ts';
 import { DateInput } from '../../../src/ui/date-input.tsx';
+import { PastedRows } from '../../../src/ui/pasted-rows.tsx';
 
 export interface PasteStockProps {
   readonly today: LocalDate;
@@ -17,64 +18,40 @@ const MOST = 2000;
 export function PasteStock({ today, onUse, onLeave }: PasteStockProps) {
   const [text, setText] = useState('');
   const [since, setSince] = useState<LocalDate>();
-  const id = useId();
   const { cars, faults } = useMemo(() => readPastedStock(text, today, since), [text, today, since]);
   const sold = cars.filter((car) => car.sold).length;
   const usable = cars.length > 0 && cars.length <= MOST;
   return (
     <div class="stack paste">
-      <div class="field">
-        <label class="label" for={id}>
-          Your cars, as they were copied
-        </label>
-        <textarea
-          id={id}
-          rows={Math.min(14, Math.max(5, text.split('\n').length + 1))}
-          value={text}
-          placeholder={EXAMPLE}
-          spellcheck={false}
-          aria-describedby={`${id}-hint`}
-          onInput={(event) => setText(event.currentTarget.value)}
-        />
-        <span class="quiet small" id={`${id}-hint`}>
-          One car a row: the day it came, and the day it sold, left empty while it has not. Or its days, and yes or no.
-          Columns may be named in a first line: came, sold, car.
-        </span>
-      </div>
-      <div class="fields">
-        <DateInput
-          label="It holds every car sold since"
-          value={since}
-          hint="Empty if it holds every car that ever came"
-          onCommit={setSince}
-        />
-      </div>
-      <div aria-live="polite" class="stack">
-        {faults.length > 0 && (
-          <ul class="note warning plain-list">
-            {faults.slice(0, 20).map((fault) => (
-              <li key={fault.line}>
-                <strong>Row {fault.line} is not taken.</strong> {fault.message}
-              </li>
-            ))}
-            {faults.length > 20 && <li>And {faults.length - 20} more rows.</li>}
-          </ul>
-        )}
+      <PastedRows
+        label="Your cars, as they were copied"
+        hint="One car a row: the day it came, and the day it sold, left empty while it has not. Or its days, and yes or no. Columns may be named in a first line: came, sold, car."
+        example={EXAMPLE}
+        text={text}
+        onText={setText}
+        between={
+          <div class="fields">
+            <DateInput
+              label="It holds every car sold since"
+              value={since}
+              hint="Empty if it holds every car that ever came"
+              onCommit={setSince}
+            />
+          </div>
+        }
+        faults={faults}
+        take={cars.length > 1 ? `Count these ${cars.length} cars` : 'Count this car'}
+        usable={usable}
+        onTake={() => onUse({ asOf: today, cars: [...cars] })}
+        onLeave={onLeave}
+      >
         {cars.length > 0 && (
           <p>
             {cars.length} cars were read: {sold} sold, {cars.length - sold} not yet.
           </p>
         )}
         {cars.length > MOST && <p class="fault">At most {MOST} cars: take the oldest out.</p>}
-      </div>
-      <p class="row">
-        <button type="button" class="main" disabled={!usable} onClick={() => onUse({ asOf: today, cars: [...cars] })}>
-          {cars.length > 1 ? `Count these ${cars.length} cars` : 'Count this car'}
-        </button>
-        <button type="button" onClick={onLeave}>
-          Leave
-        </button>
-      </p>
+      </PastedRows>
     </div>
   );
 }

@@ -1,8 +1,9 @@
-import { useId, useMemo, useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import type { Comp } from '../../../src/domain/retail/comp.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
 import { readPastedComps } from '../../../src/intake/comps/read-pasted-comps.ts';
+import { PastedRows } from '../../../src/ui/pasted-rows.tsx';
 import { ScrollX } from '../../../src/ui/scroll-x.tsx';
 
 export interface PasteCompsProps {
@@ -20,51 +21,26 @@ const EXAMPLE =
 /** Rows as they were copied, what they were read as, and which can't be read; nothing is taken before it is asked. */
 export function PasteComps({ text: pasted, today, room, onUse, onLeave }: PasteCompsProps) {
   const [text, setText] = useState(pasted);
-  const id = useId();
   const { comps, faults, unused } = useMemo(() => readPastedComps(text, today), [text, today]);
   const usable = comps.length > 0 && comps.length <= room;
   return (
     <div class="panel stack">
-      <div class="field">
-        <label class="label" for={id}>
-          Comparables, as they were copied
-        </label>
-        <textarea
-          id={id}
-          rows={Math.min(12, Math.max(4, text.split('\n').length + 1))}
-          value={text}
-          placeholder={EXAMPLE}
-          spellcheck={false}
-          aria-describedby={`${id}-hint`}
-          onInput={(event) => setText(event.currentTarget.value)}
-        />
-        <span class="quiet small" id={`${id}-hint`}>
-          One car a row. A first row may head the columns: price, sold or asking, miles, year, date, days, from,
-          differences. Without headings they are read in that order. A difference is written “Tow package +450”.
-        </span>
-      </div>
-      <div aria-live="polite" class="stack">
-        {faults.length > 0 && (
-          <ul class="note warning plain-list">
-            {faults.map((fault) => (
-              <li key={fault.line}>
-                <strong>Row {fault.line} is not taken.</strong> {fault.message}
-              </li>
-            ))}
-          </ul>
-        )}
+      <PastedRows
+        label="Comparables, as they were copied"
+        hint="One car a row. A first row may head the columns: price, sold or asking, miles, year, date, days, from, differences. Without headings they are read in that order. A difference is written “Tow package +450”."
+        example={EXAMPLE}
+        text={text}
+        onText={setText}
+        faults={faults}
+        take={comps.length > 1 ? `Add these ${comps.length} comparables` : 'Add this comparable'}
+        usable={usable}
+        onTake={() => onUse(comps.map(({ comp }) => comp))}
+        onLeave={onLeave}
+      >
         {comps.length > 0 && <ReadComps comps={comps.map(({ comp }) => comp)} />}
         {comps.length > room && <p class="fault">There is room for {room} more. Take some rows out.</p>}
         {unused.length > 0 && <p class="quiet small">Not used: {unused.join(', ')}.</p>}
-      </div>
-      <p class="row">
-        <button type="button" class="main" disabled={!usable} onClick={() => onUse(comps.map(({ comp }) => comp))}>
-          {comps.length > 1 ? `Add these ${comps.length} comparables` : 'Add this comparable'}
-        </button>
-        <button type="button" onClick={onLeave}>
-          Leave
-        </button>
-      </p>
+      </PastedRows>
     </div>
   );
 }
