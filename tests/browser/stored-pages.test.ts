@@ -8,42 +8,42 @@ import { type PageServer, servePages } from './drivers/page-server.ts';
 import { useBrowser } from './drivers/use-browser.ts';
 
 const browser = useBrowser('America/Boise');
-/** Tabs that are open at once: each mostly waits for its page to come to rest. */
-const AT_ONCE = 32;
+/** Pages that are open at once: each mostly waits until it has come to rest. */
+const AT_ONCE = 34;
 let server: PageServer;
 
 beforeAll(async () => {
-  server = await servePages((name) =>
-    /^[\w-]+$/.test(name) ? readFileSync(path.join(PAGES, `${name}.html`), 'utf8') : null,
-  );
+  server = await servePages((name) => {
+    if (name.startsWith(SHELF)) return shelf(name.slice(SHELF.length).split(','));
+    return /^[\w-]+$/.test(name) ? readFileSync(path.join(PAGES, `${name}.html`), 'utf8') : null;
+  });
 });
 afterAll(() => server.close());
 
-interface Wish {
-  readonly url: string;
-  readonly context: object;
+const SHELF = 'shelf/';
+/** Many pages in one, each in a window of its own that is as large as a screen: a tab for each takes much longer. */
+function shelf(names: readonly string[]): string {
+  const frames = names.map((name) => `<iframe src="/${name}" width="1280" height="800"></iframe>`);
+  return `<!doctype html><title>Stored pages</title>${frames.join('')}`;
 }
 
-/** Runs in the extension: opens pages behind the one in front, and has each read by the reader as it ships. */
-async function readAll(wishes: readonly Wish[]): Promise<unknown[]> {
-  return Promise.all(
-    wishes.map(async ({ url, context }) => {
-      const { id: tab = 0 } = await chrome.tabs.create({ url, active: false });
-      while (
-        (await chrome.tabs.get(tab)).status !== 'complete' ||
-        !(await chrome.tabs.get(tab)).url?.startsWith('http')
-      )
-        await new Promise((resolve) => setTimeout(resolve, 50));
-      await chrome.scripting.executeScript({ target: { tabId: tab }, files: ['/injected/reader.js'] });
-      const [frame] = await chrome.scripting.executeScript({
-        target: { tabId: tab },
-        func: (given: unknown) => (globalThis as { headroomReader?: PageReader }).headroomReader?.read(given),
-        args: [context],
-      });
-      await chrome.tabs.remove(tab);
-      return frame?.result;
-    }),
-  );
+/** Runs in the extension: has each page of the shelf that is in front read by the reader as it ships. */
+async function readAll(url: string, contexts: Readonly<Record<string, object>>): Promise<Record<string, unknown>> {
+  const { id: tabId = 0 } = (await chrome.tabs.query({})).find((tab) => tab.url?.startsWith(url)) ?? {};
+  const target = { tabId, allFrames: true };
+  await chrome.scripting.executeScript({ target, files: ['/injected/reader.js'] });
+  const frames = await chrome.scripting.executeScript({
+    target,
+    func: async (given: Readonly<Record<string, object>>) => {
+      const name = location.pathname.slice(1);
+      const context = parent === top && parent !== self ? given[name] : undefined;
+      const reader = (globalThis as { headroomReader?: PageReader }).headroomReader;
+      return { name, drafts: context === undefined ? null : await reader?.read(context) };
+    },
+    args: [contexts],
+  });
+  const read = frames.flatMap(({ result }) => (result?.drafts ? [[result.name, result.drafts] as const] : []));
+  return Object.fromEntries(read);
 }
 
 /** What does not depend on the day, or on the host that a page is served from. */
@@ -63,12 +63,11 @@ test('every stored page is read in this browser as it is read without one', asyn
   const read = new Map<string, unknown>();
   for (let at = 0; at < names.length; at += AT_ONCE) {
     const some = names.slice(at, at + AT_ONCE);
-    const wishes = some.map((name) => ({
-      url: server.allowed(name),
-      context: { storeZone: 'America/Boise', ...expectedPage(PAGES, name)?.context },
-    }));
-    const drafts = await browser.ask(readAll, wishes);
-    for (const [i, name] of some.entries()) read.set(name, drafts[i]);
+    const page = await browser.open(server.allowed(SHELF + some.join(',')));
+    const contexts = some.map((name) => [name, { storeZone: 'America/Boise', ...expectedPage(PAGES, name)?.context }]);
+    const drafts = await browser.ask(readAll, await page.url(), Object.fromEntries(contexts));
+    for (const name of some) read.set(name, drafts[name]);
+    await page.close();
   }
   const [found, wanted]: [Record<string, unknown>, Record<string, unknown>] = [{}, {}];
   for (const name of names) {
