@@ -39,14 +39,8 @@ const SCREENS = [
   '#/setup/file',
 ];
 
-/** The rules are the same program in both browsers, so one of them looks at the wide screens. */
-const STATES = {
-  chromium: [
-    [1280, false],
-    [400, true],
-  ],
-  firefox: [[400, true]],
-} as const;
+/** The rules are the same program in both browsers, so each of them has one of the two looks judged. */
+const JUDGED = { chromium: { width: 1280, dark: false }, firefox: { width: 400, dark: true } } as const;
 
 test('axe finds nothing on any screen, light or dark, wide or narrow', async () => {
   const page = await openDemo(browser);
@@ -59,12 +53,14 @@ test('axe finds nothing on any screen, light or dark, wide or narrow', async () 
     // The heading of the screen before stands for a frame or two; it is not the one to wait for.
     await new Promise((resolve) => setTimeout(resolve, 100));
     await page.until(() => document.querySelector('main h1'));
-    for (const [width, dark] of STATES[browser.name]) {
+    const judged = JUDGED[browser.name];
+    for (const width of [1280, 400]) {
       await page.resize(width, 800);
-      await page.showAs({ dark });
-      expect(await violations(page), `${hash} at ${width} px, ${dark ? 'dark' : 'light'}`).toEqual([]);
       const sideways = await page.run(() => document.documentElement.scrollWidth - innerWidth);
       expect(sideways, `${hash} scrolls sideways at ${width} px`).toBeLessThanOrEqual(0);
+      if (width !== judged.width) continue;
+      await page.showAs({ dark: judged.dark });
+      expect(await violations(page), `${hash} at ${width} px, ${judged.dark ? 'dark' : 'light'}`).toEqual([]);
     }
   }
 });

@@ -1,4 +1,4 @@
-import { writeFileSync } from 'node:fs';
+import { cpSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { GECKO_ID } from '../../../manifest/manifest.ts';
 import { TEST_FIREFOX_HOST } from '../../../manifest/test-identity.ts';
@@ -20,9 +20,12 @@ const CLOSED_MEANWHILE = [
   'Promise resolved while context is inactive',
 ];
 
-/** Starts Firefox, without a window, with the unpacked extension of `folder` packed and installed for good. */
-export async function startFirefox(folder: string, timeZone?: string): Promise<Browser> {
-  const browser = new FirefoxBrowser(timeZone);
+/**
+ * Starts Firefox, without a window, with the unpacked extension of `folder` packed and installed for good.
+ * @param usedProfile a profile to begin with a copy of
+ */
+export async function startFirefox(folder: string, timeZone?: string, usedProfile?: string | null): Promise<Browser> {
+  const browser = new FirefoxBrowser(timeZone, usedProfile);
   await browser.start();
   await browser.install(folder);
   return browser;
@@ -34,8 +37,9 @@ class FirefoxBrowser implements Browser {
   readonly #timeZone: string | undefined;
   #running: { process: FirefoxProcess; askPage: FirefoxPage } | undefined;
 
-  constructor(timeZone: string | undefined) {
+  constructor(timeZone: string | undefined, usedProfile?: string | null) {
     this.#timeZone = timeZone;
+    if (usedProfile) cpSync(usedProfile, this.#profile, { recursive: true });
   }
 
   async start(): Promise<void> {

@@ -11,8 +11,11 @@ import { startFirefox } from './firefox-browser.ts';
 export function useBrowser(timeZone?: string): Browser {
   let running: Browser | undefined;
   beforeAll(async () => {
-    const start = inject('browserName') === 'chromium' ? startChromium : startFirefox;
-    running = await start(inject('extensionFolder'), timeZone);
+    const folder = inject('extensionFolder');
+    running =
+      inject('browserName') === 'chromium'
+        ? await startChromium(folder, timeZone)
+        : await startFirefox(folder, timeZone, inject('usedProfile'));
   });
   afterEach(async () => {
     expect(await running?.takeComplaints(), 'errors on the console').toEqual([]);
