@@ -3,7 +3,7 @@ import { build } from '../src/browser/build.ts';
 import { readFirstRows } from '../src/store/read-first-rows.ts';
 import type { RowWords } from '../src/ui/row-words.ts';
 import { loadLater } from './load-later.ts';
-import { showFirstRows } from './show-first-rows.tsx';
+import { holdPainting, showFirstRows, startPainting } from './show-first-rows.tsx';
 
 const SHOWS_LIST = new Set(['', '#', '#/', '#/lots']);
 /** A database that takes this long is being changed by another tab, and the program has words for that. */
@@ -14,14 +14,27 @@ const PATIENCE_MS = 500;
  * can read the next closes while the program that works them out is still being loaded.
  */
 async function start(): Promise<void> {
+  const wholePage = new Promise<unknown>((resolve) => {
+    if (document.readyState === 'loading') document.addEventListener('DOMContentLoaded', resolve);
+    else resolve(undefined);
+  });
   // Asked before the page itself is there: the browser takes as long to open a database.
-  const reading = SHOWS_LIST.has(location.hash) ? readFirstRows(build()) : [];
-  await new Promise((resolve) => document.addEventListener('DOMContentLoaded', resolve));
-  const late = new Promise<readonly unknown[]>((resolve) => setTimeout(() => resolve([]), PATIENCE_MS));
-  const rows = await Promise.race([reading, late]);
+  const reading = SHOWS_LIST.has(location.hash) ? rowsKept() : [];
+  await wholePage;
   const page = document.getElementById('page');
-  if (page !== null) await showFirstRows(rows as readonly RowWords[], page);
+  if (page !== null) await showFirstRows(await reading, page);
+}
+
+function rowsKept(): Promise<readonly RowWords[]> {
+  holdPainting();
+  const late = new Promise<readonly unknown[]>((resolve) => setTimeout(() => resolve([]), PATIENCE_MS));
+  return Promise.race([readFirstRows(build()), late]) as Promise<readonly RowWords[]>;
 }
 
 // Whatever is wrong with the first rows, the list itself must come.
-start().catch(reportError).finally(loadLater);
+start()
+  .catch(reportError)
+  .finally(() => {
+    startPainting();
+    return loadLater();
+  });

@@ -1,6 +1,7 @@
 // First, so that the store is being opened while everything below is loaded.
 import { firstLook, onTakenOver } from './first-look.ts';
 import '../src/ui/look.css';
+import '../src/ui/look-font.css';
 import { type ComponentChild, render } from 'preact';
 import { sendToBackground } from '../src/browser/messaging.ts';
 import { askBackground } from '../src/messages/ask-background.ts';

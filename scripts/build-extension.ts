@@ -4,6 +4,7 @@ import path from 'node:path';
 import { type BuildOptions, build, type Metafile } from 'esbuild';
 import { type BrowserName, manifest, type Variant } from '../manifest/manifest.ts';
 import { drawIcon } from './draw-icon.ts';
+import { firstFrame } from './first-frame.ts';
 import { loadedBy } from './loaded-by.ts';
 import { noInnerHtml } from './no-inner-html.ts';
 
@@ -52,7 +53,12 @@ export async function bundleExtension(): Promise<Bundle> {
     build({ ...SHARED, entryPoints: BACKGROUND, format: 'esm' }),
     build({ ...SHARED, entryPoints: READER, format: 'iife' }),
     // One small file that need not wait for the page's own: what it asks for is on its way while the page is read.
-    build({ ...SHARED, entryPoints: FIRST, format: 'iife' }),
+    build({
+      ...SHARED,
+      entryPoints: FIRST,
+      format: 'iife',
+      alias: { 'preact/jsx-runtime': './options-page/plain-jsx.ts' },
+    }),
     // Each page by itself: shared with the other it would come in two dozen small files, and open later for it.
     build({ ...SHARED, entryPoints: POPUP, format: 'esm', splitting: true }),
     build({ ...SHARED, entryPoints: COMPANION, format: 'esm', splitting: true }),
@@ -72,7 +78,8 @@ export async function bundleExtension(): Promise<Bundle> {
   for (const size of ICON_SIZES) files.set(`icons/${size}.png`, drawIcon(size));
   for (const [place, source] of Object.entries(TEXTS)) files.set(place, await readFile(source));
   for (const [place, source] of Object.entries(HTML)) {
-    files.set(place, new TextEncoder().encode(withPreloads(await readFile(source, 'utf8'), place, metafile)));
+    const html = withFirstFrame(withPreloads(await readFile(source, 'utf8'), place, metafile));
+    files.set(place, new TextEncoder().encode(html));
   }
   for (const place of Object.keys(HTML)) demandLinkedFiles(place, files);
   return { files, metafile };
@@ -99,7 +106,7 @@ function inPackage(file: string): string {
   return path.relative('out', path.relative(process.cwd(), path.resolve(file))).replaceAll(path.sep, '/');
 }
 
-const SCRIPT = /<script (?:type="module" )?src="([^"]+)"/;
+const SCRIPT = /<script (?:type="module" |async )?src="([^"]+)"/;
 const LATER = /(<meta name="later" content=")([^ "]+)([^"]*)"/;
 
 /** A page that names all parts of its program at once, so that they are not asked for one after the other. */
@@ -119,6 +126,14 @@ function withPreloads(html: string, place: string, metafile: Metafile): string {
       const later = partsOf(program).filter((part) => !now.includes(part));
       return `${start}${[program + style, ...later].join(' ')}"`;
     });
+}
+
+/** A page that has the list's frame in it as markup, for a wide screen and for a narrow one. */
+function withFirstFrame(html: string): string {
+  return html.replace(
+    /(<template id="first-(wide|narrow)">)/g,
+    (start, _, width) => start + firstFrame(width === 'narrow'),
+  );
 }
 
 function demandLinkedFiles(page: string, files: ReadonlyMap<string, Uint8Array>): void {

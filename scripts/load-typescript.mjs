@@ -21,6 +21,8 @@ export async function loadTypescript(file) {
       target: 'node20',
       jsx: 'automatic',
       jsxImportSource: 'preact',
+      // A screen that is written as markup brings its style sheet along, which is for browsers.
+      loader: { '.css': 'empty' },
       sourcemap: 'inline',
       logLevel: 'warning',
     });

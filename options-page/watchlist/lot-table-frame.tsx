@@ -63,7 +63,11 @@ export function LotTableFrame({ narrow, count, view, onView, table, children }: 
         </div>
       </div>
       <div class="lot-scroll" ref={table} role="rowgroup">
-        <div role="presentation" style={{ height: `${count * rowHeight(narrow)}px`, position: 'relative' }}>
+        <div
+          role="presentation"
+          class="lot-all"
+          style={count === 0 ? undefined : { height: `${count * rowHeight(narrow)}px` }}
+        >
           {children}
         </div>
       </div>

@@ -1,4 +1,5 @@
 import '../ui/look.css';
+import '../ui/look-font.css';
 import { render } from 'preact';
 import { sendToBackground } from '../browser/messaging.ts';
 import { frontTab } from '../browser/page-access.ts';

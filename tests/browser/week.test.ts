@@ -1,4 +1,6 @@
 import { expect, test } from 'vitest';
+import { comingSaturday } from '../../src/demo/demo-closes.ts';
+import { instant } from '../../src/domain/time/instant.ts';
 import { readCalendar } from '../domain/calendar/read-calendar.ts';
 import { goTo, openDemo } from './demo.ts';
 import { useBrowser } from './drivers/use-browser.ts';
@@ -9,14 +11,7 @@ test('the week is walked by keyboard: one stop, arrows from mark to mark, Enter 
   const page = await openDemo(browser);
   await page.resize(1280, 900);
   // The demo's busy Saturday may be next week's.
-  const saturday = await page.run(() => {
-    const days = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'].indexOf(
-      new Intl.DateTimeFormat('en-US', { weekday: 'short', timeZone: 'America/Boise' }).format(Date.now()),
-    );
-    const at = new Date(Date.now() + (((6 - days + 7) % 7) + 0) * 86_400_000);
-    return new Intl.DateTimeFormat('en-CA', { timeZone: 'America/Boise' }).format(at);
-  });
-  await goTo(page, `#/week/of/${saturday}`);
+  await goTo(page, `#/week/of/${comingSaturday(instant(Date.now()))}`);
   await page.until(() => document.querySelectorAll('fieldset .time-mark').length > 3);
   expect(await page.count('fieldset .time-mark[tabindex="0"]')).toBe(1);
   const first = await page.run(() => {

@@ -6,6 +6,7 @@ import { showFirstRows } from '../../../options-page/show-first-rows.tsx';
 import { FIRST_VIEW } from '../../../options-page/watchlist/first-view.ts';
 import { orderLots } from '../../../options-page/watchlist/list-order.ts';
 import { LotTable } from '../../../options-page/watchlist/lot-table.tsx';
+import { firstFrame } from '../../../scripts/first-frame.ts';
 import { demoScenario } from '../../../src/demo/demo-scenario.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import type { LotState } from '../../../src/journal/lot-state.ts';
@@ -23,6 +24,15 @@ afterEach(() => {
   document.body.replaceChildren();
 });
 
+/** The page as the build makes it, before any program of ours has run. */
+function openedPage(): HTMLElement {
+  const frames = [false, true].map(
+    (narrow) => `<template id="first-${narrow ? 'narrow' : 'wide'}">${firstFrame(narrow)}</template>`,
+  );
+  document.body.innerHTML = `<div id="page"><p id="opening">Opening your lots…</p></div>${frames.join('')}`;
+  return document.body.firstElementChild as HTMLElement;
+}
+
 async function demoLots(): Promise<{ lots: readonly LotState[]; setup: ReturnType<typeof demoScenario>['setup'] }> {
   const store = await openTestStore();
   const random = testRandom(7);
@@ -38,9 +48,11 @@ test.each([false, true])('are drawn as the list draws them, on a screen that is 
   const { lots, setup } = await demoLots();
   const standings = standingsUnder(setup);
   const wordsOf = wordsUnder(setup, standings.of, lots);
-  const shown = orderLots(lots, FIRST_VIEW, standings.of, NOW);
-  const [early, list] = [document.createElement('div'), document.createElement('div')];
-  document.body.append(early, list);
+  // What has no close yet comes last in the list, and never among the first to close.
+  const shown = orderLots(lots, FIRST_VIEW, standings.of, NOW).filter(({ facts }) => facts.close !== undefined);
+  const early = openedPage();
+  const list = document.createElement('div');
+  document.body.append(list);
   act(() =>
     render(
       <LotTable
@@ -62,12 +74,17 @@ test.each([false, true])('are drawn as the list draws them, on a screen that is 
   expect(drawn.length).toBeGreaterThan(3);
   const both = Math.min(drawn.length, wanted.length);
   expect(drawn.slice(0, both)).toEqual(wanted.slice(0, both));
+  const around = (page: HTMLElement) =>
+    ['.lot-table', '.lot-all'].map((part) => (page.querySelector(part)?.cloneNode() as Element | undefined)?.outerHTML);
+  expect(around(early)).toEqual(around(list));
   expect(early.querySelector('.lot-head')?.outerHTML).toBe(list.querySelector('.lot-head')?.outerHTML);
+  expect(early.querySelector('#opening')).toBeNull();
 });
 
 test('the page is left as it is when no lot is still open', async () => {
-  document.body.innerHTML = '<div id="page"><p>Opening your lots…</p></div>';
-  const page = document.body.firstElementChild as HTMLElement;
+  vi.stubGlobal('matchMedia', () => ({ matches: false }));
+  const page = openedPage();
+  const before = page.innerHTML;
   await showFirstRows([], page);
-  expect(page.textContent).toBe('Opening your lots…');
+  expect(page.innerHTML).toBe(before);
 });
