@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { openCompanion } from '../browser/pages.ts';
 import { lotTitle } from '../domain/lot/car-name.ts';
 import { formatMoney } from '../domain/money/format-money.ts';
@@ -17,6 +17,9 @@ import './popup.css';
 
 const loadNote = () => import('./sale/sale-note.tsx').then((m) => m.SaleNote);
 
+/** More than fit the list's height; the others come once these stand. */
+const IN_SIGHT = 8;
+
 interface PopupProps {
   readonly store: Store;
   readonly setup: Setup;
@@ -29,6 +32,8 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
   const [lots, setLots] = useState(first);
   const [standings] = useState(() => standingsUnder(setup));
   const [noting, setNoting] = useState<string>();
+  const [firstStand, setFirstStand] = useState(false);
+  useEffect(() => setFirstStand(true), []);
   const replaced = (lot: LotState) => setLots((before) => before.map((one) => (one.id === lot.id ? lot : one)));
   const open = (route: string) => openCompanion(route).then(() => window.close());
   return (
@@ -54,7 +59,7 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
         </p>
       ) : (
         <ul class="popup-list">
-          {lots.map((lot) => {
+          {(firstStand ? lots : lots.slice(0, IN_SIGHT)).map((lot) => {
             const standing = standings.of(lot);
             const close = lot.facts.close?.instant;
             return (
