@@ -2,7 +2,7 @@ import type { ComponentChild, ComponentChildren, VNode } from 'preact';
 
 /**
  * Draws what a screen's parts say, once and for all: without state, without handlers, and so without the program that
- * sees to both. It is for the moments in which that program would take longer than all it draws.
+ * sees to both. HTML elements only. It is for the moments in which that program would take longer than all it draws.
  */
 export function drawOnce(what: ComponentChildren): Node[] {
   if (Array.isArray(what)) return what.flatMap(drawOnce);

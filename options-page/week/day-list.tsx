@@ -57,7 +57,7 @@ export function DayList({ groups, standingOf, startAt }: DayListProps) {
           <tbody key={group.key} class={group.colliding > 0 ? 'collides' : ''}>
             {group.items.map((item, i) =>
               item.kind === 'edge' ? (
-                <tr key={`${item.edge.kind}-${item.edge.at}`} class={`day-edge ${item.edge.kind}`}>
+                <tr key={`${item.edge.kind}-${item.edge.at}`} class={`day-edge at-${item.edge.kind}`}>
                   {group.colliding === 0 && <td />}
                   <th scope="rowgroup" colSpan={5}>
                     {item.edge.words}

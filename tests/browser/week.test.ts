@@ -92,6 +92,7 @@ test('the day sheet prints in black on white: closes in order, boxes to fill in,
       ).length,
       times: [...document.querySelectorAll<HTMLAnchorElement>('.day-row a')].map(({ dataset }) => dataset.time ?? ''),
       brackets: document.querySelectorAll('.day-bracket').length,
+      edges: [...document.querySelectorAll<HTMLElement>('.day-edge th')].map(({ offsetWidth }) => offsetWidth),
       // Letter is 279 mm high, less the margins of 26 mm, at 96 px an inch.
       pages: (document.querySelector('main')?.scrollHeight ?? 0) / ((253 / 25.4) * 96),
       sideways: document.documentElement.scrollWidth - innerWidth,
@@ -108,6 +109,9 @@ test('the day sheet prints in black on white: closes in order, boxes to fill in,
     expect(printed.brackets).toBeGreaterThanOrEqual(3);
     expect(printed.head).toContain('Reach the buyer: The buyer’s cell');
     expect(printed.head).toContain('10:00 AM to 5:00 PM');
+    // A line across the list goes across it, whatever its moment: the rush, and on the day itself now.
+    expect(printed.edges.filter((width) => width < 600)).toEqual([]);
+    expect(printed.edges.length).toBeGreaterThanOrEqual(2);
     expect(printed.times).toEqual([...printed.times].sort());
     expect(printed.sideways).toBeLessThanOrEqual(0);
   }
