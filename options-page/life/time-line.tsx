@@ -16,7 +16,7 @@ export function TimeLine({ history }: { history: readonly HistoryItem[] }) {
   return (
     <section class="stack" aria-label="What happened, in order">
       <h2>What happened, in order</h2>
-      <ol class="time-line">
+      <ol class="life-line">
         {history.map((item) => (
           <Moment key={item.id} item={item} words={words} />
         ))}

@@ -32,8 +32,8 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
   const [lots, setLots] = useState(first);
   const [standings] = useState(() => standingsUnder(setup));
   const [noting, setNoting] = useState<string>();
-  const [firstStand, setFirstStand] = useState(false);
-  useEffect(() => setFirstStand(true), []);
+  const [wholeList, setWholeList] = useState(false);
+  useEffect(() => setWholeList(true), []);
   const replaced = (lot: LotState) => setLots((before) => before.map((one) => (one.id === lot.id ? lot : one)));
   const open = (route: string) => openCompanion(route).then(() => window.close());
   return (
@@ -59,7 +59,7 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
         </p>
       ) : (
         <ul class="popup-list">
-          {(firstStand ? lots : lots.slice(0, IN_SIGHT)).map((lot) => {
+          {(wholeList ? lots : lots.slice(0, IN_SIGHT)).map((lot) => {
             const standing = standings.of(lot);
             const close = lot.facts.close?.instant;
             return (

@@ -29,11 +29,23 @@ async function openList(): Promise<{ page: Page; drawn: number }> {
   return { page, drawn };
 }
 
+/** Runs in the page: whether the room that is left for the list's tools, before they come, is as high as they are. */
+function toolsFit(tolerance: number): boolean {
+  const room = document.createElement('div');
+  room.className = 'list-tools-room';
+  document.body.append(room);
+  const off = room.offsetHeight - (document.querySelector<HTMLElement>('.list-tools')?.offsetHeight ?? 0);
+  room.remove();
+  return Math.abs(off) <= tolerance;
+}
+
 test('where nothing is kept yet the page comes as it is', async () => {
   const page = await browser.open(LIST);
   await page.until(() => document.querySelector('main h1') && document.querySelector('.store-clock .strong'));
   expect(await page.count('#first-rows, #opening')).toBe(0);
   expect(await page.run(() => performance.getEntriesByName('lots-shown').length)).toBe(1);
+  // Not only there: seen.
+  expect(await page.count('.store-clock')).toBe(1);
   await page.close();
 });
 
@@ -45,6 +57,14 @@ test('the first rows stand before the program has come, and the list takes their
   expect(drawn).toBe(2);
   expect(await page.count('.lot-table')).toBe(1);
   expect(await page.count('#first-rows, #opening')).toBe(0);
+  for (const width of [1280, 1000, 600, 500, 400, 360]) {
+    await page.resize(width, 800);
+    // On a narrow screen a line more or less depends on the figures in it, and on the browser.
+    await waitUntil(`the room for the tools to be as high as they are at ${width} px`, () =>
+      page.run(toolsFit, width < 720 ? 28 : 4),
+    );
+  }
+  await page.resize(1280, 800);
   await page.click('.lot-row .lot-name');
   await page.until(() => document.querySelector('.worksheet'));
   await page.close();

@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import { comingSaturday } from '../../src/demo/demo-closes.ts';
 import { instant } from '../../src/domain/time/instant.ts';
+import { dateIn } from '../../src/domain/time/wall-clock.ts';
+import { zone } from '../../src/domain/time/zone.ts';
 import { readCalendar } from '../domain/calendar/read-calendar.ts';
 import { goTo, openDemo } from './demo.ts';
 import { useBrowser } from './drivers/use-browser.ts';
@@ -56,6 +58,19 @@ test('a calendar file of the week is read by another program, and one saved afte
   const now = after.find(({ uid }) => uid === moved?.uid);
   expect(now?.sequence).toBeGreaterThan(moved?.sequence ?? 0);
   expect(now?.description).toContain('Proxy $4,200 placed');
+});
+
+test('on the day itself a line across the list says where now is', async () => {
+  const page = await browser.pageAt('options-page/index.html');
+  await page.resize(1280, 900);
+  await goTo(page, `#/week/${dateIn(zone('America/Boise'), instant(Date.now()))}`);
+  const widths = await page.until(() => {
+    const line = document.querySelector<HTMLElement>('.day-edge.at-now th');
+    return line && { line: line.offsetWidth, list: line.closest('table')?.offsetWidth ?? Number.NaN };
+  });
+  expect(widths.line).toBeGreaterThan(0.8 * widths.list);
+  await page.run(() => history.back());
+  await page.until(() => document.querySelector('.week-head a'));
 });
 
 test('the day sheet prints in black on white: closes in order, boxes to fill in, the buyer’s number, no controls', async () => {

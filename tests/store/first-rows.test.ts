@@ -9,7 +9,7 @@ import { readFirstRows } from '../../src/store/read-first-rows.ts';
 import type { Store } from '../../src/store/store.ts';
 import { at } from '../journal/journal-arbitrary.ts';
 import { freshBrowser, openTestStore, testRandom, value } from './open-test-store.ts';
-import { act, nameOf, perform } from './store-acts.ts';
+import { stepsFor, takeStep, threeStores } from './store-acts.ts';
 
 beforeEach(freshBrowser);
 
@@ -86,16 +86,10 @@ test('where there is no database none is left behind, and rows that nobody wants
 test('whatever is done, rows that are found are those that would be made now', async () => {
   let found = 0;
   await fc.assert(
-    fc.asyncProperty(fc.array(fc.tuple(fc.nat(2), act), { minLength: 5, maxLength: 20 }), async (steps) => {
-      freshBrowser();
-      const stores = [
-        await openTestStore({ name: 'here', random: testRandom(1) }),
-        await openTestStore({ name: 'here', random: testRandom(2) }),
-        await openTestStore({ name: 'there', random: testRandom(3) }),
-      ];
-      for (const [i, store] of stores.entries()) nameOf.set(store, i < 2 ? 'here' : 'there');
-      for (const [who, step] of steps) {
-        await perform(at(stores, who), at(stores, who < 2 ? 2 : 0), step);
+    fc.asyncProperty(stepsFor(20), async (steps) => {
+      const stores = await threeStores();
+      for (const step of steps) {
+        await takeStep(stores, step);
         const kept = await readFirstRows('1', 'here');
         await keep(at(stores, 0));
         const made = await readFirstRows('1', 'here');

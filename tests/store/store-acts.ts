@@ -6,11 +6,11 @@ import type { EntryId } from '../../src/journal/ids.ts';
 import { readBackup } from '../../src/store/backup/read-backup.ts';
 import type { Store } from '../../src/store/store.ts';
 import { at, someFacts } from '../journal/journal-arbitrary.ts';
-import { value } from './open-test-store.ts';
+import { freshBrowser, openTestStore, testRandom, value } from './open-test-store.ts';
 import { storedEntries } from './raw-database.ts';
 
 /** What a user may do to a store. */
-export type Act =
+type Act =
   | { do: 'add'; lots: LotFacts[] }
   | { do: 'change'; lot: number; set: LotFacts }
   | { do: 'drop'; lot: number }
@@ -19,7 +19,7 @@ export type Act =
   | { do: 'undo'; entries: number[] }
   | { do: 'merge' };
 
-export const act: fc.Arbitrary<Act> = fc.oneof(
+const act: fc.Arbitrary<Act> = fc.oneof(
   fc.record({ do: fc.constant('add' as const), lots: fc.array(someFacts, { minLength: 1, maxLength: 3 }) }),
   fc.record({ do: fc.constant('change' as const), lot: fc.nat(), set: someFacts }),
   fc.record({ do: fc.constant('drop' as const), lot: fc.nat() }),
@@ -29,8 +29,25 @@ export const act: fc.Arbitrary<Act> = fc.oneof(
   fc.record({ do: fc.constant('merge' as const) }),
 );
 
+/** What three stores are told, one thing after the other: which of them, and what. */
+export const stepsFor = (most: number) => fc.array(fc.tuple(fc.nat(2), act), { minLength: 5, maxLength: most });
+
+/** Two tabs of one browser, and another browser; none has anything yet. */
+export async function threeStores(): Promise<readonly Store[]> {
+  freshBrowser();
+  const names = ['here', 'here', 'there'];
+  const stores = await Promise.all(names.map((name, i) => openTestStore({ name, random: testRandom(i + 1) })));
+  for (const [i, store] of stores.entries()) nameOf.set(store, at(names, i));
+  return stores;
+}
+
+/** One of the three does something; who merges does so with the other browser. */
+export function takeStep(stores: readonly Store[], [who, step]: readonly [number, Act]): Promise<void> {
+  return perform(at(stores, who), at(stores, who < 2 ? 2 : 0), step);
+}
+
 /** Does what it can; a refusal (nothing to change, undone already) is fine here and writes nothing. */
-export async function perform(store: Store, other: Store, step: Act): Promise<void> {
+async function perform(store: Store, other: Store, step: Act): Promise<void> {
   switch (step.do) {
     case 'add':
       value(
@@ -71,4 +88,4 @@ export async function perform(store: Store, other: Store, step: Act): Promise<vo
 }
 
 /** Under which name each store was opened. */
-export const nameOf = new Map<Store, string>();
+const nameOf = new Map<Store, string>();

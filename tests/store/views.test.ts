@@ -5,22 +5,15 @@ import { foldLots } from '../../src/journal/fold-lots.ts';
 import { foldSetup } from '../../src/journal/fold-setup.ts';
 import { verifyChain } from '../../src/journal/verify-chain.ts';
 import { at } from '../journal/journal-arbitrary.ts';
-import { freshBrowser, openTestStore, testRandom, value } from './open-test-store.ts';
+import { value } from './open-test-store.ts';
 import { dump, journalOf, storedEntries } from './raw-database.ts';
-import { act, nameOf, perform } from './store-acts.ts';
+import { stepsFor, takeStep, threeStores } from './store-acts.ts';
 
 test('views kept up step by step are what the journal folds to from scratch, on two devices that merge', async () => {
   await fc.assert(
-    fc.asyncProperty(fc.array(fc.tuple(fc.nat(2), act), { minLength: 5, maxLength: 25 }), async (steps) => {
-      freshBrowser();
-      // Two tabs of one browser, and another browser.
-      const stores = [
-        await openTestStore({ name: 'here', random: testRandom(1) }),
-        await openTestStore({ name: 'here', random: testRandom(2) }),
-        await openTestStore({ name: 'there', random: testRandom(3) }),
-      ];
-      for (const [i, store] of stores.entries()) nameOf.set(store, i < 2 ? 'here' : 'there');
-      for (const [who, step] of steps) await perform(at(stores, who), at(stores, who < 2 ? 2 : 0), step);
+    fc.asyncProperty(stepsFor(25), async (steps) => {
+      const stores = await threeStores();
+      for (const step of steps) await takeStep(stores, step);
 
       for (const [store, name] of [
         [at(stores, 0), 'here'],

@@ -2,7 +2,7 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, expect, test, vi } from 'vitest';
-import { showFirstRows } from '../../../options-page/show-first-rows.tsx';
+import { holdPainting, showFirstRows } from '../../../options-page/show-first-rows.tsx';
 import { FIRST_VIEW } from '../../../options-page/watchlist/first-view.ts';
 import { orderLots } from '../../../options-page/watchlist/list-order.ts';
 import { LotTable } from '../../../options-page/watchlist/lot-table.tsx';
@@ -68,7 +68,12 @@ test.each([false, true])('are drawn as the list draws them, on a screen that is 
   );
   // A lot that has closed since is no longer among them.
   const over = lots.filter(({ facts }) => facts.close !== undefined && facts.close.instant <= NOW);
-  await showFirstRows([...over, ...shown].map(wordsOf), early);
+  holdPainting();
+  expect(document.documentElement.className).toBe('held');
+  const drawing = showFirstRows([...over, ...shown].map(wordsOf), early);
+  // At once: what it waits for is that they have been seen.
+  expect(document.documentElement.className).toBe('');
+  await drawing;
   const [drawn, wanted] = [rowsOn(early), rowsOn(list)];
   expect(over.length).toBeGreaterThan(0);
   expect(drawn.length).toBeGreaterThan(3);
