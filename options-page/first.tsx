@@ -1,9 +1,9 @@
-import '../src/ui/look.css';
+import '../src/ui/look/look.css';
 import { build } from '../src/browser/build.ts';
-import { readFirstRows } from '../src/store/read-first-rows.ts';
-import type { RowWords } from '../src/ui/row-words.ts';
-import { loadLater } from './load-later.ts';
-import { holdPainting, showFirstRows, startPainting } from './show-first-rows.tsx';
+import { readFirstRows } from '../src/store/views/read-first-rows.ts';
+import type { RowWords } from '../src/views/lots/row-words.ts';
+import { loadLater } from './first/load-later.ts';
+import { holdPainting, showFirstRows, startPainting } from './first/show-first-rows.tsx';
 
 const SHOWS_LIST = new Set(['', '#', '#/', '#/lots']);
 /** A database that takes this long is being changed by another tab, and the program has words for that. */

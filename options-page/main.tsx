@@ -1,14 +1,14 @@
 // First, so that the store is being opened while everything below is loaded.
-import { firstLook, onTakenOver } from './first-look.ts';
-import '../src/ui/look.css';
-import '../src/ui/look-font.css';
+import { firstLook, onTakenOver } from './shell/first-look.ts';
+import '../src/ui/look/look.css';
+import '../src/ui/look/look-font.css';
 import { type ComponentChild, render } from 'preact';
 import { sendToBackground } from '../src/browser/messaging.ts';
 import { askBackground } from '../src/messages/ask-background.ts';
-import { markLotsShown } from '../src/ui/lots-shown.ts';
-import { App } from './app.tsx';
-import { CannotOpen } from './cannot-open.tsx';
-import { WorkspaceProvider } from './workspace-provider.tsx';
+import { markLotsShown } from '../src/views/lots/lots-shown.ts';
+import { App } from './shell/app.tsx';
+import { CannotOpen } from './shell/cannot-open.tsx';
+import { WorkspaceProvider } from './shell/workspace-provider.tsx';
 
 /** A start that takes this long is no usual one. */
 const UNUSUAL_MS = 2_500;

@@ -57,7 +57,7 @@ export async function bundleExtension(): Promise<Bundle> {
       ...SHARED,
       entryPoints: FIRST,
       format: 'iife',
-      alias: { 'preact/jsx-runtime': './options-page/plain-jsx.ts' },
+      alias: { 'preact/jsx-runtime': './options-page/first/plain-jsx.ts' },
     }),
     // Each page by itself: shared with the other it would come in two dozen small files, and open later for it.
     build({ ...SHARED, entryPoints: POPUP, format: 'esm', splitting: true }),

@@ -1,6 +1,6 @@
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
-import { FirstFrame } from '../options-page/first-frame.tsx';
+import { FirstFrame } from '../options-page/first/first-frame.tsx';
 
 /** The list's frame as markup, in which there is no style that the page's content security policy would refuse. */
 export function firstFrame(narrow: boolean): string {

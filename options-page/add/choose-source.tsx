@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { FieldFrame } from '../../src/ui/field.tsx';
+import { FieldFrame } from '../../src/ui/inputs/field.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 
 interface ChooseSourceProps {

@@ -1,7 +1,7 @@
 import { COLUMN_FIELDS, type ColumnFieldId } from '../../src/intake/columns/column-fields.ts';
 import type { Table } from '../../src/intake/open-table.ts';
 import type { ColumnChoice } from '../../src/intake/rows/read-row.ts';
-import { ColumnTable } from '../../src/ui/column-table.tsx';
+import { ColumnTable } from '../../src/ui/tables/column-table.tsx';
 
 interface ColumnChoicesProps {
   readonly table: Table;

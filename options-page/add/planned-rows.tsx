@@ -3,7 +3,7 @@ import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import { sayTime } from '../../src/domain/time/say-time.ts';
 import type { PlannedRow, RowAction } from '../../src/intake/import-plan.ts';
-import { ScrollX } from '../../src/ui/scroll-x.tsx';
+import { ScrollX } from '../../src/ui/tables/scroll-x.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 
 interface PlannedRowsProps {

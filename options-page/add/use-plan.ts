@@ -1,12 +1,12 @@
 import { useEffect, useState } from 'preact/hooks';
 import { instant } from '../../src/domain/time/instant.ts';
 import { readCloseTime } from '../../src/domain/time/read-close-time.ts';
+import type { LotState } from '../../src/folds/lot-state.ts';
 import { type ImportPlan, importPlan } from '../../src/intake/import-plan.ts';
 import type { Table } from '../../src/intake/open-table.ts';
 import { readInChunks } from '../../src/intake/read-in-chunks.ts';
 import type { ReadContext } from '../../src/intake/rows/read-context.ts';
 import type { ColumnChoice } from '../../src/intake/rows/read-row.ts';
-import type { LotState } from '../../src/journal/lot-state.ts';
 import type { Store } from '../../src/store/store.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 

@@ -3,12 +3,12 @@ import type { FolderStage, PurchaseFolder } from '../../src/domain/books/folder/
 import { type Month, monthInWords, monthOf } from '../../src/domain/books/month.ts';
 import { type Cents, cents } from '../../src/domain/money/cents.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
-import { plainWords } from '../../src/domain/setup/plain-words.ts';
-import { ChoiceInput } from '../../src/ui/choice-input.tsx';
-import { countWords } from '../../src/ui/count-words.ts';
-import { dateInWords } from '../../src/ui/date-words.ts';
-import { type SortColumn, SortTable } from '../../src/ui/sort-table.tsx';
-import { folderName } from './folder-name.ts';
+import { plainWords } from '../../src/domain/text/plain-words.ts';
+import { ChoiceInput } from '../../src/ui/inputs/choice-input.tsx';
+import { type SortColumn, SortTable } from '../../src/ui/tables/sort-table.tsx';
+import { folderName } from '../../src/views/books/folder-name.ts';
+import { countWords } from '../../src/views/words/count-words.ts';
+import { dateInWords } from '../../src/views/words/date-words.ts';
 import { SearchBox } from './search-box.tsx';
 import { useBooks } from './use-books.ts';
 

@@ -1,4 +1,4 @@
-import { FieldFrame } from '../../src/ui/field.tsx';
+import { FieldFrame } from '../../src/ui/inputs/field.tsx';
 
 /** Narrows a list down while one types. */
 export function SearchBox({

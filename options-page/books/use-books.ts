@@ -1,18 +1,18 @@
 import { createContext } from 'preact';
 import { useContext, useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { type Bookkeeping, STARTING_BOOKKEEPING } from '../../src/domain/books/accounts.ts';
+import { type Bookkeeping, STARTING_BOOKKEEPING } from '../../src/domain/accounts/accounts.ts';
 import type { ExpectedPurchase } from '../../src/domain/books/folder/expected.ts';
 import type { PurchaseFolder } from '../../src/domain/books/folder/folder.ts';
 import type { PostedBooks } from '../../src/domain/books/post/post-months.ts';
 import type { LocalDate } from '../../src/domain/time/local-date.ts';
 import { dateIn } from '../../src/domain/time/wall-clock.ts';
-import type { BooksState } from '../../src/journal/fold-books.ts';
+import type { BooksState } from '../../src/folds/fold-books.ts';
+import type { LotState } from '../../src/folds/lot-state.ts';
 import type { EntryId } from '../../src/journal/ids.ts';
-import type { LotState } from '../../src/journal/lot-state.ts';
-import { useNow } from '../../src/ui/use-now.ts';
+import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import { expectedAt, foldersOf, hasFolder, lotsInBooks } from './folders-of.ts';
-import { postedBooks } from './posted-books.ts';
+import { expectedAt, foldersOf, hasFolder, lotsInBooks } from '../../src/views/books/folders-of.ts';
+import { postedBooks } from '../../src/views/books/posted-books.ts';
 
 /** What every part of the Books screen looks at. */
 export interface Books {

@@ -3,12 +3,12 @@ import type { CLEARABLE, DisputeChange } from '../../src/domain/dispute/dispute.
 import { REASON_WORDS } from '../../src/domain/dispute/reason-words.ts';
 import { DISPUTE_REASONS } from '../../src/domain/setup/after-sale-rules.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
-import { ChoiceInput } from '../../src/ui/choice-input.tsx';
-import { MomentInput } from '../../src/ui/moment-input.tsx';
-import { MoneyInput } from '../../src/ui/money-input.tsx';
+import { useAfterVerbs } from '../../src/ui/hooks/use-after-verbs.ts';
+import { ChoiceInput } from '../../src/ui/inputs/choice-input.tsx';
+import { MomentInput } from '../../src/ui/inputs/moment-input.tsx';
+import { MoneyInput } from '../../src/ui/inputs/money-input.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import { useAfterVerbs } from '../after-sale/use-after-verbs.ts';
-import type { ShownDispute } from './use-disputes.ts';
+import type { ShownDispute } from '../../src/views/after-sale/shown-dispute.ts';
 
 /** The particulars, when they turn out otherwise. */
 export function Changes({ shown: { lot, dispute } }: { shown: ShownDispute }) {

@@ -1,12 +1,13 @@
 import { useState } from 'preact/hooks';
 import { instant } from '../../src/domain/time/instant.ts';
-import { countWords } from '../../src/ui/count-words.ts';
+import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { StillReading } from '../../src/ui/still-reading.tsx';
-import { useNow } from '../../src/ui/use-now.ts';
+import { type DisputeFilter, filterDisputes } from '../../src/views/after-sale/shown-dispute.ts';
+import { countWords } from '../../src/views/words/count-words.ts';
 import { DisputeRow } from './dispute-row.tsx';
 import { NoDisputes } from './no-disputes.tsx';
 import { PressedChoice } from './pressed-choice.tsx';
-import { type DisputeFilter, filterDisputes, useDisputes } from './use-disputes.ts';
+import { useDisputes } from './use-disputes.ts';
 import './disputes.css';
 
 const MINUTE = 60_000;

@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
-import type { DisputeDue } from '../../src/domain/dispute/dispute-due.ts';
+import type { DisputeDue } from '../../src/domain/after-sale/dispute-due.ts';
 import { type Instant, instant } from '../../src/domain/time/instant.ts';
-import { MomentInput } from '../../src/ui/moment-input.tsx';
+import { DueText, WhyDue } from '../../src/ui/after-sale/due-text.tsx';
+import { useAfterVerbs } from '../../src/ui/hooks/use-after-verbs.ts';
+import { MomentInput } from '../../src/ui/inputs/moment-input.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import { DueText, WhyDue } from '../after-sale/due-text.tsx';
-import { useAfterVerbs } from '../after-sale/use-after-verbs.ts';
-import type { ShownDispute } from './use-disputes.ts';
+import type { ShownDispute } from '../../src/views/after-sale/shown-dispute.ts';
 
 /** What is to be done and until when, each done with a tap, and the way to set the next date. */
 export function DuesPart({ shown, now }: { shown: ShownDispute; now: Instant }) {

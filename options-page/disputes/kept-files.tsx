@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { LotState } from '../../src/journal/lot-state.ts';
+import type { LotState } from '../../src/folds/lot-state.ts';
 import { saveFile } from '../../src/ui/save-file.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import { instant } from '../../src/domain/time/instant.ts';
-import { useAfterVerbs } from '../after-sale/use-after-verbs.ts';
+import { useAfterVerbs } from '../../src/ui/hooks/use-after-verbs.ts';
+import type { ShownDispute } from '../../src/views/after-sale/shown-dispute.ts';
 import { FilePick } from './file-pick.tsx';
-import type { ShownDispute } from './use-disputes.ts';
 import { useKeepFiles } from './use-keep-files.ts';
 
 /** The papers and pictures that the case stands on: what is here, and what is still missing. */

@@ -2,10 +2,10 @@ import { useMemo, useState } from 'preact/hooks';
 import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import type { LotId } from '../../src/domain/lot/lot.ts';
 import { sayTime } from '../../src/domain/time/say-time.ts';
-import type { LotState } from '../../src/journal/lot-state.ts';
-import { lotsToLink } from '../../src/journal/lots-to-link.ts';
-import { ChoiceInput } from '../../src/ui/choice-input.tsx';
-import { TextInput } from '../../src/ui/text-input.tsx';
+import type { LotState } from '../../src/folds/lot-state.ts';
+import { lotsToLink } from '../../src/folds/lots-to-link.ts';
+import { ChoiceInput } from '../../src/ui/inputs/choice-input.tsx';
+import { TextInput } from '../../src/ui/inputs/text-input.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 
 const MOST = 40;

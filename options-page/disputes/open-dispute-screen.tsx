@@ -2,10 +2,10 @@ import { useMemo, useState } from 'preact/hooks';
 import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { sayTime } from '../../src/domain/time/say-time.ts';
+import { useNow } from '../../src/ui/hooks/use-now.ts';
+import { useOneLot } from '../../src/ui/hooks/use-one-lot.ts';
 import { StillReading } from '../../src/ui/still-reading.tsx';
-import { useNow } from '../../src/ui/use-now.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import { useOneLot } from '../after-sale/use-one-lot.ts';
 import { OpenDisputeForm } from './open-dispute-form.tsx';
 import './disputes.css';
 

@@ -1,6 +1,6 @@
 import { useCallback } from 'preact/hooks';
 import type { AttachmentKind } from '../../src/domain/sale/attachment.ts';
-import type { LotState } from '../../src/journal/lot-state.ts';
+import type { LotState } from '../../src/folds/lot-state.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 
 /** Keeps files with a lot. Resolves to their hashes, or to null when one could not be kept; what is wrong is said. */

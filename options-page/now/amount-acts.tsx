@@ -1,9 +1,9 @@
 import { useId, useRef, useState } from 'preact/hooks';
+import type { LotAct } from '../../src/acts/lot-acts.ts';
 import type { Cents } from '../../src/domain/money/cents.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import { parseMoney } from '../../src/domain/money/parse-money.ts';
-import type { LotAct } from '../../src/journal/lot-acts.ts';
-import { useBoxText } from '../../src/ui/use-box-text.ts';
+import { useBoxText } from '../../src/ui/inputs/use-box-text.ts';
 
 export interface AmountAct {
   /** What the button says with an amount in the box, and without. */

@@ -1,6 +1,6 @@
+import type { LotAct } from '../../src/acts/lot-acts.ts';
 import { leadsOf } from '../../src/domain/alerts/lot-calls.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
-import type { LotAct } from '../../src/journal/lot-acts.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { type AmountAct, AmountActs } from './amount-acts.tsx';
 import { HandOver } from './hand-over.tsx';

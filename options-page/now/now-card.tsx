@@ -1,11 +1,11 @@
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
 import { sayTime } from '../../src/domain/time/say-time.ts';
-import { timeLeft } from '../../src/ui/close-words.ts';
-import { RUSH_WORDS, rushOf } from '../../src/ui/rush-words.ts';
-import type { Standing } from '../../src/ui/standing.ts';
-import { useLotAct } from '../../src/ui/use-lot-act.ts';
+import { useLotAct } from '../../src/ui/hooks/use-lot-act.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
+import { RUSH_WORDS, rushOf } from '../../src/views/lots/rush-words.ts';
+import type { Standing } from '../../src/views/lots/standing.ts';
+import { timeLeft } from '../../src/views/words/close-words.ts';
 import { LotActs } from './lot-acts.tsx';
 import type { NowLot } from './now-lot.ts';
 

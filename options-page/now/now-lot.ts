@@ -1,7 +1,7 @@
 import type { AlertLot } from '../../src/domain/alerts/alert-lot.ts';
-import type { LotState } from '../../src/journal/lot-state.ts';
-import { alertLot } from '../../src/ui/alert-lots.ts';
-import type { Standing } from '../../src/ui/standing.ts';
+import type { LotState } from '../../src/folds/lot-state.ts';
+import { alertLot } from '../../src/views/lots/alert-lots.ts';
+import type { Standing } from '../../src/views/lots/standing.ts';
 
 /** A lot as the Now view needs it: as the alerts see it, with all that is known of it. */
 export interface NowLot extends AlertLot {

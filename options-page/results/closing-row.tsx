@@ -5,10 +5,10 @@ import { readResult } from '../../src/domain/sale/read-result.ts';
 import { resultDoubt } from '../../src/domain/sale/result-doubt.ts';
 import { sayResult } from '../../src/domain/sale/result-words.ts';
 import { sayTime } from '../../src/domain/time/say-time.ts';
-import type { LotState } from '../../src/journal/lot-state.ts';
-import type { Standing } from '../../src/ui/standing.ts';
-import type { SaleLog } from '../../src/ui/use-sale-log.ts';
+import type { LotState } from '../../src/folds/lot-state.ts';
+import type { SaleLog } from '../../src/ui/hooks/use-sale-log.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
+import type { Standing } from '../../src/views/lots/standing.ts';
 
 interface ClosingRowProps {
   readonly lot: LotState;

@@ -1,14 +1,14 @@
 import { useCallback, useMemo, useRef, useState } from 'preact/hooks';
 import { RESULT_KEYS } from '../../src/domain/sale/read-result.ts';
 import { ENDING_WORDS } from '../../src/domain/sale/result-words.ts';
-import type { LotState } from '../../src/journal/lot-state.ts';
-import { standingsUnder } from '../../src/ui/standing.ts';
-import { useMedia } from '../../src/ui/use-media.ts';
-import { useSaleLog } from '../../src/ui/use-sale-log.ts';
-import { useVirtualRows } from '../../src/ui/use-virtual-rows.ts';
+import type { LotState } from '../../src/folds/lot-state.ts';
+import { useMedia } from '../../src/ui/hooks/use-media.ts';
+import { useSaleLog } from '../../src/ui/hooks/use-sale-log.ts';
+import { useVirtualRows } from '../../src/ui/tables/use-virtual-rows.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
+import { standingsUnder } from '../../src/views/lots/standing.ts';
+import { byClose, isOpenClosing } from '../../src/views/results/open-closings.ts';
 import { ClosingRow } from './closing-row.tsx';
-import { byClose, isOpenClosing } from './open-closings.ts';
 import { readDrafts, writeDrafts } from './result-drafts.ts';
 
 const HEIGHT = 72;

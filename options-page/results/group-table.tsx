@@ -1,6 +1,6 @@
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import { ENDING_WORDS } from '../../src/domain/sale/result-words.ts';
-import { GROUPS, OUTCOMES, type ResultGroup, type ResultView } from './result-view.ts';
+import { GROUPS, OUTCOMES, type ResultGroup, type ResultView } from '../../src/views/results/result-view.ts';
 
 interface GroupTableProps {
   readonly groups: readonly ResultGroup[];

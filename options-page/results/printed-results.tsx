@@ -1,8 +1,8 @@
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import { sayResult } from '../../src/domain/sale/result-words.ts';
 import { sayDate } from '../../src/domain/time/say-time.ts';
-import type { ResultRow } from './result-row.ts';
-import { sayReview } from './review-words.ts';
+import type { ResultRow } from '../../src/views/results/result-row.ts';
+import { sayReview } from '../../src/views/results/review-words.ts';
 
 /** More rows than this are no sheet that anyone reads. */
 const MOST = 1000;

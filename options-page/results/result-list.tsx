@@ -2,10 +2,10 @@ import { useRef } from 'preact/hooks';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import { sayResult } from '../../src/domain/sale/result-words.ts';
 import { sayDate } from '../../src/domain/time/say-time.ts';
-import { useMedia } from '../../src/ui/use-media.ts';
-import { useVirtualRows } from '../../src/ui/use-virtual-rows.ts';
-import type { ResultRow } from './result-row.ts';
-import { sayReview } from './review-words.ts';
+import { useMedia } from '../../src/ui/hooks/use-media.ts';
+import { useVirtualRows } from '../../src/ui/tables/use-virtual-rows.ts';
+import type { ResultRow } from '../../src/views/results/result-row.ts';
+import { sayReview } from '../../src/views/results/review-words.ts';
 
 const HEIGHT = 56;
 const HEIGHT_NARROW = 84;

@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
+import type { ResultRow } from '../../src/views/results/result-row.ts';
+import { OUTCOMES, type ResultView, SORTS, sayWeek } from '../../src/views/results/result-view.ts';
 import { OUTCOME_WORDS } from './group-table.tsx';
-import type { ResultRow } from './result-row.ts';
-import { OUTCOMES, type ResultView, SORTS, sayWeek } from './result-view.ts';
 import { SavedViews } from './saved-views.tsx';
 
 interface ResultToolsProps {

@@ -1,7 +1,7 @@
-import { useNow } from '../../src/ui/use-now.ts';
+import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
+import { isOpenClosing } from '../../src/views/results/open-closings.ts';
 import { Closings } from './closings.tsx';
-import { isOpenClosing } from './open-closings.ts';
 import { Review } from './review.tsx';
 import './results.css';
 

@@ -1,11 +1,11 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { totalResults } from '../../src/domain/sale/result-totals.ts';
-import { useMedia } from '../../src/ui/use-media.ts';
+import { useMedia } from '../../src/ui/hooks/use-media.ts';
+import { FIRST_VIEW, groupsOf, type ResultView, rowsInView } from '../../src/views/results/result-view.ts';
 import { GroupTable } from './group-table.tsx';
 import { PrintedResults } from './printed-results.tsx';
 import { ResultList } from './result-list.tsx';
 import { ResultTools } from './result-tools.tsx';
-import { FIRST_VIEW, groupsOf, type ResultView, rowsInView } from './result-view.ts';
 import { Totals } from './totals.tsx';
 import { useResultRows } from './use-result-rows.ts';
 

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import * as z from 'zod/mini';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import { FIRST_VIEW, type ResultView, resultViewSchema } from './result-view.ts';
+import { FIRST_VIEW, type ResultView, resultViewSchema } from '../../src/views/results/result-view.ts';
 
 const KEY = 'headroom.result-views';
 const MOST = 30;

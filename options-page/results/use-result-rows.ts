@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import type { LotState } from '../../src/journal/lot-state.ts';
+import type { LotState } from '../../src/folds/lot-state.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import { type ResultRow, rowsUnder } from './result-row.ts';
+import { type ResultRow, rowsUnder } from '../../src/views/results/result-row.ts';
 
 /** Every lot with a result, those no longer watched too: what happened stays, whoever still looks at the lot. */
 export function useResultRows(): readonly ResultRow[] {

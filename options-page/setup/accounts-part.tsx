@@ -1,7 +1,7 @@
-import { type AccountKey, type Bookkeeping, STARTING_BOOKKEEPING } from '../../src/domain/books/accounts.ts';
-import { COST_KINDS, type CostKind } from '../../src/domain/books/booking.ts';
-import { CheckInput } from '../../src/ui/check-input.tsx';
-import { TextInput } from '../../src/ui/text-input.tsx';
+import { type AccountKey, type Bookkeeping, STARTING_BOOKKEEPING } from '../../src/domain/accounts/accounts.ts';
+import { COST_KINDS, type CostKind } from '../../src/domain/accounts/cost-kind.ts';
+import { CheckInput } from '../../src/ui/inputs/check-input.tsx';
+import { TextInput } from '../../src/ui/inputs/text-input.tsx';
 import { FaultsAt } from './faults-at.tsx';
 import { PartFrame } from './part-frame.tsx';
 import { useSetupEdit } from './setup-edit.ts';

@@ -1,8 +1,8 @@
 import { ppm } from '../../src/domain/money/rate.ts';
-import { DEFAULT_ESTIMATION, type Doubt, type Estimation } from '../../src/domain/setup/estimation.ts';
+import { DEFAULT_ESTIMATION, type Doubt, type Estimation } from '../../src/domain/retail/estimation.ts';
 import { percentInWords } from '../../src/domain/setup/value-words.ts';
-import { NumberInput } from '../../src/ui/number-input.tsx';
-import { RateInput } from '../../src/ui/rate-input.tsx';
+import { NumberInput } from '../../src/ui/inputs/number-input.tsx';
+import { RateInput } from '../../src/ui/inputs/rate-input.tsx';
 import { FaultsAt } from './faults-at.tsx';
 import { PartFrame } from './part-frame.tsx';
 import { useSetupEdit } from './setup-edit.ts';

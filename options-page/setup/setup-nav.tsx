@@ -1,5 +1,5 @@
 import { useRef } from 'preact/hooks';
-import { useMedia } from '../../src/ui/use-media.ts';
+import { useMedia } from '../../src/ui/hooks/use-media.ts';
 import { isUnkept } from './section-drafts.ts';
 import { useSetupEdit } from './setup-edit.ts';
 import { partState, SETUP_PARTS, type SetupPart } from './setup-parts.ts';

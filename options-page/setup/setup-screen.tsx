@@ -18,7 +18,7 @@ import { TitlesPart } from './titles-part.tsx';
 import { useSectionDrafts } from './use-section-drafts.ts';
 import { VenuesPart } from './venues/venues-part.tsx';
 import './setup.css';
-import '../../src/ui/cells/cells.css';
+import '../../src/ui/tables/cells/cells.css';
 
 // It alone of all parts asks the browser itself.
 const loadSites = () => import('./sites/sites-part.tsx').then((m) => m.SitesPart);

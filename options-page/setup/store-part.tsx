@@ -1,6 +1,6 @@
-import { TextInput } from '../../src/ui/text-input.tsx';
+import { TextInput } from '../../src/ui/inputs/text-input.tsx';
+import { ZoneInput } from '../../src/ui/inputs/zone-input.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import { ZoneInput } from '../../src/ui/zone-input.tsx';
 import { PartFrame } from './part-frame.tsx';
 import { useSetupEdit } from './setup-edit.ts';
 import type { SetupPart } from './setup-parts.ts';

@@ -1,10 +1,10 @@
 import { PPM, ppm } from '../../src/domain/money/rate.ts';
 import type { TitleBrand } from '../../src/domain/setup/money-rules.ts';
-import { CheckInput } from '../../src/ui/check-input.tsx';
-import { removeAt, replaceAt, withField } from '../../src/ui/list-edit.ts';
-import { RateInput } from '../../src/ui/rate-input.tsx';
-import { TextInput } from '../../src/ui/text-input.tsx';
-import { useFocusNext } from '../../src/ui/use-focus-next.ts';
+import { useFocusNext } from '../../src/ui/hooks/use-focus-next.ts';
+import { CheckInput } from '../../src/ui/inputs/check-input.tsx';
+import { RateInput } from '../../src/ui/inputs/rate-input.tsx';
+import { TextInput } from '../../src/ui/inputs/text-input.tsx';
+import { removeAt, replaceAt, withField } from '../../src/ui/tables/list-edit.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { FaultsAt } from './faults-at.tsx';
 import { freshId } from './fresh-id.ts';

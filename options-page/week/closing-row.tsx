@@ -2,9 +2,9 @@ import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import { sayClock } from '../../src/domain/time/say-time.ts';
 import type { Zone } from '../../src/domain/time/zone.ts';
-import type { Standing } from '../../src/ui/standing.ts';
-import type { Closing } from './closing.ts';
-import { needWords } from './closing-words.ts';
+import type { Standing } from '../../src/views/lots/standing.ts';
+import type { Closing } from '../../src/views/week/closing.ts';
+import { needWords } from '../../src/views/week/closing-words.ts';
 
 interface ClosingRowProps {
   readonly closing: Closing;

@@ -1,8 +1,8 @@
 import { sayDate } from '../../src/domain/time/say-time.ts';
 import type { DayFrame } from '../../src/domain/week/day-frame.ts';
-import type { Closing } from './closing.ts';
-import { countsOf } from './closing-words.ts';
-import { shiftWords } from './shift-words.ts';
+import type { Closing } from '../../src/views/week/closing.ts';
+import { countsOf } from '../../src/views/week/closing-words.ts';
+import { shiftWords } from '../../src/views/week/shift-words.ts';
 
 interface DayHeadProps {
   readonly frame: DayFrame;

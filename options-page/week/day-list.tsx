@@ -1,10 +1,10 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { LocalTime } from '../../src/domain/time/local-date.ts';
-import type { LotState } from '../../src/journal/lot-state.ts';
-import type { Standing } from '../../src/ui/standing.ts';
+import type { LotState } from '../../src/folds/lot-state.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
+import type { Standing } from '../../src/views/lots/standing.ts';
+import type { DayGroup } from '../../src/views/week/day-groups.ts';
 import { ClosingRow } from './closing-row.tsx';
-import type { DayGroup } from './day-groups.ts';
 
 interface DayListProps {
   readonly groups: readonly DayGroup[];

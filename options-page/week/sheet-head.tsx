@@ -1,9 +1,9 @@
 import type { RushBand } from '../../src/domain/rush/rush-bands.ts';
 import type { LocalDate } from '../../src/domain/time/local-date.ts';
 import { sayClock, sayTime } from '../../src/domain/time/say-time.ts';
-import { dayInWords } from '../../src/ui/date-words.ts';
-import { useNow } from '../../src/ui/use-now.ts';
+import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
+import { dayInWords } from '../../src/views/words/date-words.ts';
 
 interface SheetHeadProps {
   readonly date: LocalDate;

@@ -5,11 +5,11 @@ import type { Setup } from '../../src/domain/setup/setup.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
 import { dateIn } from '../../src/domain/time/wall-clock.ts';
 import type { DayFrame } from '../../src/domain/week/day-frame.ts';
-import type { LotState } from '../../src/journal/lot-state.ts';
-import type { Standing } from '../../src/ui/standing.ts';
-import type { TimeRow, TimeWords } from '../../src/ui/time-line/time-mark.ts';
-import { type Closing, isOpen } from './closing.ts';
-import { closingWords, crowdWords } from './closing-words.ts';
+import type { LotState } from '../../src/folds/lot-state.ts';
+import type { TimeRow, TimeWords } from '../../src/ui/charts/time-line/time-row.ts';
+import type { Standing } from '../../src/views/lots/standing.ts';
+import { type Closing, isOpen } from '../../src/views/week/closing.ts';
+import { closingWords, crowdWords } from '../../src/views/week/closing-words.ts';
 
 /** A day of the time line. */
 export function timeRowOf(

@@ -4,12 +4,12 @@ import { type Instant, instant } from '../../src/domain/time/instant.ts';
 import type { LocalTime } from '../../src/domain/time/local-date.ts';
 import { wallClock } from '../../src/domain/time/wall-clock.ts';
 import { needOf } from '../../src/domain/week/closing-need.ts';
-import type { LotState } from '../../src/journal/lot-state.ts';
-import { rushOf } from '../../src/ui/rush-words.ts';
-import type { Standing } from '../../src/ui/standing.ts';
-import { useStandings } from '../../src/ui/use-standings.ts';
+import type { LotState } from '../../src/folds/lot-state.ts';
+import { useStandings } from '../../src/ui/hooks/use-standings.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import type { Closing } from './closing.ts';
+import { rushOf } from '../../src/views/lots/rush-words.ts';
+import type { Standing } from '../../src/views/lots/standing.ts';
+import type { Closing } from '../../src/views/week/closing.ts';
 
 const MINUTE = 60_000;
 

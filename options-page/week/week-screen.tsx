@@ -1,7 +1,7 @@
 import { mondayOf } from '../../src/domain/time/calendar-day.ts';
 import type { LocalDate, LocalTime } from '../../src/domain/time/local-date.ts';
 import { dateIn } from '../../src/domain/time/wall-clock.ts';
-import { useNow } from '../../src/ui/use-now.ts';
+import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { DayView } from './day-view.tsx';
 import { WeekView } from './week-view.tsx';

@@ -6,13 +6,13 @@ import { sayDate } from '../../src/domain/time/say-time.ts';
 import { dayFrame } from '../../src/domain/week/day-frame.ts';
 import { hoursShown } from '../../src/domain/week/hours-shown.ts';
 import { SaveCalendar } from '../../src/ui/calendar/save-calendar.tsx';
-import { TimeLine } from '../../src/ui/time-line/time-line.tsx';
+import { TimeLine } from '../../src/ui/charts/time-line/time-line.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
+import { clockTimes, timesOfDay } from '../../src/views/week/times-of-day.ts';
 import { DayHead } from './day-head.tsx';
 import { Legend } from './legend.tsx';
 import { NothingCloses } from './nothing-closes.tsx';
 import { timeRowOf, timeWordsOf } from './time-row-of.ts';
-import { clockTimes, timesOfDay } from './times-of-day.ts';
 import { useCallsAhead } from './use-calls-ahead.ts';
 import { useClosings } from './use-closings.ts';
 

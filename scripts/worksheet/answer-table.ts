@@ -1,4 +1,4 @@
-import type { LimitedBy } from '../../src/domain/bid/max-bid.ts';
+import type { LimitedBy } from '../../src/domain/deal/max-bid.ts';
 import { cents } from '../../src/domain/money/cents.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import type { LotAnswer } from './lot-answer.ts';

@@ -1,10 +1,10 @@
-import type { Line } from '../../src/domain/bid/price-breakdown.ts';
-import type { PricingContext } from '../../src/domain/bid/pricing-context.ts';
-import { walkOf } from '../../src/domain/bid/walk-of.ts';
-import { type Worksheet, worksheetOf } from '../../src/domain/bid/worksheet-of.ts';
+import type { Line } from '../../src/domain/deal/price-breakdown.ts';
 import { carName } from '../../src/domain/lot/car-name.ts';
 import type { Cents } from '../../src/domain/money/cents.ts';
 import { FACTOR_UNIT } from '../../src/domain/money/rate.ts';
+import type { PricingContext } from '../../src/domain/worksheet/pricing-context.ts';
+import { walkOf } from '../../src/domain/worksheet/walk-of.ts';
+import { type Worksheet, worksheetOf } from '../../src/domain/worksheet/worksheet-of.ts';
 import type { CellFault } from '../../src/intake/rows/row-reading.ts';
 import type { LotRow } from './read-rows.ts';
 

@@ -1,10 +1,10 @@
-import { pricingContext } from '../../src/domain/bid/pricing-context.ts';
 import type { Outcome } from '../../src/domain/outcome.ts';
 import type { Setup } from '../../src/domain/setup/setup.ts';
 import { setupCautions } from '../../src/domain/setup/setup-cautions.ts';
 import { faultSentence } from '../../src/domain/setup/setup-faults.ts';
 import { readSetupFile } from '../../src/domain/setup/setup-file.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
+import { pricingContext } from '../../src/domain/worksheet/pricing-context.ts';
 import { decodeText } from '../../src/intake/csv/decode-text.ts';
 import { answerTable } from './answer-table.ts';
 import { readCommand } from './command-line.ts';

@@ -1,8 +1,8 @@
+import { changeForAct } from '../acts/lot-acts.ts';
 import type { Offer } from '../domain/alerts/offer.ts';
 import { type LotId, lotIdSchema } from '../domain/lot/lot.ts';
 import { wholeSetup } from '../domain/setup/starting-setup.ts';
-import { changeForAct } from '../journal/lot-acts.ts';
-import { standingsUnder } from '../ui/standing.ts';
+import { standingsUnder } from '../views/lots/standing.ts';
 import type { Lookout } from './look-again.ts';
 import { lotOfNotice, readNoticeId } from './notice-id.ts';
 import { clearNotices } from './say-what-is-due.ts';

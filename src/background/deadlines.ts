@@ -1,8 +1,8 @@
 import type { Deadline } from '../domain/alerts/deadline.ts';
 import type { Setup } from '../domain/setup/setup.ts';
 import type { Instant } from '../domain/time/instant.ts';
-import { afterSaleDeadlines } from '../journal/after-sale-deadlines.ts';
 import type { Store } from '../store/store.ts';
+import { afterSaleDeadlines } from '../views/after-sale/after-sale-deadlines.ts';
 
 /** Where deadlines come from that are no closings. Each gives those in which something is left to do at `now`. */
 export type DeadlineSource = (given: {

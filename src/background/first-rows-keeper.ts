@@ -1,12 +1,12 @@
+import { thisZone } from '../browser/this-zone.ts';
 import { wholeSetup } from '../domain/setup/starting-setup.ts';
 import type { Instant } from '../domain/time/instant.ts';
-import type { NextLots } from '../store/first-rows.ts';
-import { readFirstRows } from '../store/read-first-rows.ts';
 import type { Store } from '../store/store.ts';
-import type { RowWords } from '../ui/row-words.ts';
-import { standingsUnder } from '../ui/standing.ts';
-import { thisZone } from '../ui/this-zone.ts';
-import { wordsUnder } from '../ui/words-under.ts';
+import type { NextLots } from '../store/views/first-rows.ts';
+import { readFirstRows } from '../store/views/read-first-rows.ts';
+import type { RowWords } from '../views/lots/row-words.ts';
+import { standingsUnder } from '../views/lots/standing.ts';
+import { wordsUnder } from '../views/lots/words-under.ts';
 
 /** More than fit any screen, since some will have closed when they are shown. */
 const ROWS = 40;

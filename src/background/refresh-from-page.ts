@@ -1,6 +1,7 @@
 import { clearTabBadge, showTabBadge } from '../browser/badge.ts';
 import { forgetPopupTask, preparedFor, preparePopup } from '../browser/popup.ts';
 import { mayRead } from '../browser/site-permission.ts';
+import { thisZone } from '../browser/this-zone.ts';
 import { type DraftFacts, factsOf } from '../capture/draft-facts.ts';
 import type { DraftLots } from '../capture/draft-lot.ts';
 import type { LotFacts, LotId } from '../domain/lot/lot.ts';
@@ -8,16 +9,15 @@ import type { Setup } from '../domain/setup/setup.ts';
 import { siteOf } from '../domain/setup/site.ts';
 import { wholeSetup } from '../domain/setup/starting-setup.ts';
 import { instant } from '../domain/time/instant.ts';
-import { isSameFact } from '../journal/same-fact.ts';
+import { isSameFact } from '../folds/same-fact.ts';
 import { lookUpSeen } from '../reading/look-up-seen.ts';
 import { readTab } from '../reading/read-tab.ts';
 import { readingContext, siteOfUrl } from '../reading/reading-context.ts';
 import { refreshPlan } from '../reading/refresh-plan.ts';
+import { openThisStore } from '../store/open-this-store.ts';
 import type { Store } from '../store/store.ts';
-import { headroomBadge } from '../ui/headroom-badge.ts';
-import { openThisStore } from '../ui/open-this-store.ts';
-import { standingsUnder } from '../ui/standing.ts';
-import { thisZone } from '../ui/this-zone.ts';
+import { headroomBadge } from '../views/lots/headroom-badge.ts';
+import { standingsUnder } from '../views/lots/standing.ts';
 import type { Lookout } from './look-again.ts';
 
 const RECENT_MS = 30 * 24 * 3_600_000;

@@ -1,9 +1,9 @@
 import { cancelWake, wakeAt } from '../browser/alarms.ts';
 import { showBadge } from '../browser/badge.ts';
 import { clearNotice, noticeIds, noticesAllowed, showNotice } from '../browser/notifications.ts';
+import { thisZone } from '../browser/this-zone.ts';
 import { instant } from '../domain/time/instant.ts';
-import { openThisStore } from '../ui/open-this-store.ts';
-import { thisZone } from '../ui/this-zone.ts';
+import { openThisStore } from '../store/open-this-store.ts';
 
 /** All that the background asks of the browser and the clock, so that a test can be the browser and the clock. */
 export const THIS_WORLD = {

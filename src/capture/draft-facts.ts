@@ -1,10 +1,10 @@
+import type { Evidence } from '../domain/lot/evidence.ts';
 import type { LotFacts } from '../domain/lot/lot.ts';
 import type { Outcome } from '../domain/outcome.ts';
 import { matchTitle } from '../domain/setup/match-title.ts';
 import { matchVenue } from '../domain/setup/match-venue.ts';
 import type { TitleBrand } from '../domain/setup/money-rules.ts';
 import type { Venue } from '../domain/setup/venue.ts';
-import type { Evidence } from '../journal/evidence.ts';
 import type { DraftFieldName, DraftFields, DraftLot, FieldValue } from './draft-lot.ts';
 
 /** A drafted lot in the journal's own terms, ready to be added once it has an id. */

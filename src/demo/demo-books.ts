@@ -1,4 +1,3 @@
-import { type PricingContext, pricingContext } from '../domain/bid/pricing-context.ts';
 import { expectedPurchase } from '../domain/books/folder/expected.ts';
 import { floorPlanInterest } from '../domain/carrying/floor-plan-interest.ts';
 import type { LotFacts, LotId } from '../domain/lot/lot.ts';
@@ -6,6 +5,7 @@ import { type Cents, cents, ZERO } from '../domain/money/cents.ts';
 import type { Setup } from '../domain/setup/setup.ts';
 import { addDays } from '../domain/time/calendar-day.ts';
 import type { LocalDate } from '../domain/time/local-date.ts';
+import { type PricingContext, pricingContext } from '../domain/worksheet/pricing-context.ts';
 import type { BookedHappening } from '../journal/happenings/books.ts';
 
 /** A lot of the demo that was won. */

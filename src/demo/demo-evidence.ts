@@ -1,4 +1,4 @@
-import type { Claim } from '../domain/claims/claim.ts';
+import type { Claim } from '../domain/lot/claim.ts';
 import { type Cents, cents, ZERO } from '../domain/money/cents.ts';
 import { ppm } from '../domain/money/rate.ts';
 import type { Ceiling } from '../domain/retail/ceiling.ts';

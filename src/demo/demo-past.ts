@@ -1,5 +1,3 @@
-import { pricingContext } from '../domain/bid/pricing-context.ts';
-import { standingOf } from '../domain/bid/worksheet-of.ts';
 import type { LotFacts, LotId } from '../domain/lot/lot.ts';
 import { type Cents, cents } from '../domain/money/cents.ts';
 import type { BidAction } from '../domain/sale/bid-action.ts';
@@ -8,6 +6,8 @@ import type { Setup } from '../domain/setup/setup.ts';
 import { addDays } from '../domain/time/calendar-day.ts';
 import { type Instant, instant } from '../domain/time/instant.ts';
 import type { LocalDate } from '../domain/time/local-date.ts';
+import { pricingContext } from '../domain/worksheet/pricing-context.ts';
+import { standingOf } from '../domain/worksheet/worksheet-of.ts';
 import type { Happening } from '../journal/happening.ts';
 import type { NewLot } from '../journal/happenings/watching.ts';
 import { closeInStoreTime, type DemoVenue } from './demo-closes.ts';

@@ -1,3 +1,4 @@
+import type { Evidence } from '../domain/lot/evidence.ts';
 import type { LotFacts, LotId } from '../domain/lot/lot.ts';
 import { type Cents, cents } from '../domain/money/cents.ts';
 import { ppm } from '../domain/money/rate.ts';
@@ -7,7 +8,6 @@ import type { CloseTime } from '../domain/time/close-time.ts';
 import type { Instant } from '../domain/time/instant.ts';
 import type { LocalDate } from '../domain/time/local-date.ts';
 import { dateIn } from '../domain/time/wall-clock.ts';
-import type { Evidence } from '../journal/evidence.ts';
 import type { NewLot } from '../journal/happenings/watching.ts';
 import { type AftermathSale, demoAftermath } from './demo-aftermath.ts';
 import { type DemoCall, demoCalls } from './demo-calls.ts';

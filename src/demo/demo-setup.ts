@@ -1,5 +1,5 @@
-import { STARTING_TITLES } from '../domain/claims/starting-titles.ts';
 import { type Setup, setupSectionsSchema } from '../domain/setup/setup.ts';
+import { STARTING_TITLES } from '../domain/setup/starting-titles.ts';
 import type { LocalDate } from '../domain/time/local-date.ts';
 import { zone } from '../domain/time/zone.ts';
 import { demoFees } from './demo-fees.ts';

@@ -1,7 +1,7 @@
 import type { Instant } from '../domain/time/instant.ts';
-import { changesTo } from '../journal/fact-changes.ts';
-import type { LotState } from '../journal/lot-state.ts';
-import { isSameSale } from '../journal/same-sale.ts';
+import { changesTo } from '../folds/fact-changes.ts';
+import type { LotState } from '../folds/lot-state.ts';
+import { isSameSale } from '../folds/same-sale.ts';
 import type { RowReading } from './rows/row-reading.ts';
 import { type SeenAgain, seenOnWatchlist } from './seen-again.ts';
 

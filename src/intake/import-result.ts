@@ -1,6 +1,6 @@
+import type { Evidence } from '../domain/lot/evidence.ts';
 import type { LotFacts, LotId } from '../domain/lot/lot.ts';
-import type { Evidence } from '../journal/evidence.ts';
-import type { FactChange } from '../journal/fact-changes.ts';
+import type { FactChange } from '../folds/fact-changes.ts';
 import type { NewLot } from '../journal/happenings/watching.ts';
 import type { PlannedRow } from './import-plan.ts';
 

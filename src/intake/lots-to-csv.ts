@@ -1,6 +1,6 @@
 import type { LotFacts, LotField } from '../domain/lot/lot.ts';
-import type { LotState } from '../journal/lot-state.ts';
-import { isSameFact } from '../journal/same-fact.ts';
+import type { LotState } from '../folds/lot-state.ts';
+import { isSameFact } from '../folds/same-fact.ts';
 import type { ColumnField } from './columns/column-field.ts';
 import { COLUMN_FIELDS, type ColumnFieldId } from './columns/column-fields.ts';
 import { csvRow } from './csv/csv-row.ts';

@@ -1,16 +1,16 @@
-import '../ui/look.css';
-import '../ui/look-font.css';
+import '../ui/look/look.css';
+import '../ui/look/look-font.css';
 import { render } from 'preact';
 import { sendToBackground } from '../browser/messaging.ts';
 import { frontTab } from '../browser/page-access.ts';
 import { forgetPopupTask } from '../browser/popup.ts';
+import { thisZone } from '../browser/this-zone.ts';
 import { wholeSetup } from '../domain/setup/starting-setup.ts';
 import { instant } from '../domain/time/instant.ts';
-import type { LotState } from '../journal/lot-state.ts';
+import type { LotState } from '../folds/lot-state.ts';
 import { askBackground } from '../messages/ask-background.ts';
-import { markLotsShown } from '../ui/lots-shown.ts';
-import { openThisStore } from '../ui/open-this-store.ts';
-import { thisZone } from '../ui/this-zone.ts';
+import { openThisStore } from '../store/open-this-store.ts';
+import { markLotsShown } from '../views/lots/lots-shown.ts';
 import { pageNews } from './page/page-news.ts';
 import { PopupFrame } from './popup-frame.tsx';
 

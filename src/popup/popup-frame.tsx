@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { FrontTab } from '../browser/page-access.ts';
 import type { Setup } from '../domain/setup/setup.ts';
-import type { LotState } from '../journal/lot-state.ts';
+import type { LotState } from '../folds/lot-state.ts';
 import { siteOfUrl } from '../reading/reading-context.ts';
 import type { Store } from '../store/store.ts';
 import { Lazy } from '../ui/lazy.tsx';

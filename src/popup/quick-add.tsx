@@ -7,13 +7,13 @@ import { instant } from '../domain/time/instant.ts';
 import { readCloseTime } from '../domain/time/read-close-time.ts';
 import { sayTime } from '../domain/time/say-time.ts';
 import { readVin } from '../domain/vin/read-vin.ts';
-import type { LotState } from '../journal/lot-state.ts';
+import type { LotState } from '../folds/lot-state.ts';
 import type { Store } from '../store/store.ts';
-import { ChoiceInput } from '../ui/choice-input.tsx';
-import { wordsOfDoubt } from '../ui/close-words.ts';
-import { MoneyInput } from '../ui/money-input.tsx';
-import { ReadInput } from '../ui/read-input.tsx';
-import { TextInput } from '../ui/text-input.tsx';
+import { ChoiceInput } from '../ui/inputs/choice-input.tsx';
+import { MoneyInput } from '../ui/inputs/money-input.tsx';
+import { ReadInput } from '../ui/inputs/read-input.tsx';
+import { TextInput } from '../ui/inputs/text-input.tsx';
+import { wordsOfDoubt } from '../views/words/close-words.ts';
 
 interface QuickAddProps {
   readonly store: Store;

@@ -1,7 +1,7 @@
 import { compareWithWatched, type SeenBefore } from '../capture/seen-before.ts';
 import type { LotFacts } from '../domain/lot/lot.ts';
 import type { Instant } from '../domain/time/instant.ts';
-import type { LotState } from '../journal/lot-state.ts';
+import type { LotState } from '../folds/lot-state.ts';
 import type { Store } from '../store/store.ts';
 
 /** What the watchlist knows of a lot: by its VIN among all lots ever watched, without one among `recent` by its page. */

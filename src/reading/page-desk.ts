@@ -1,5 +1,6 @@
 import { showTabBadge } from '../browser/badge.ts';
 import type { SeenBefore } from '../capture/seen-before.ts';
+import type { Evidence } from '../domain/lot/evidence.ts';
 import type { LotFacts, LotId } from '../domain/lot/lot.ts';
 import { type Outcome, ok, refuse } from '../domain/outcome.ts';
 import { type Comp, compsSchema } from '../domain/retail/comp.ts';
@@ -7,13 +8,12 @@ import { withComps } from '../domain/retail/with-comps.ts';
 import type { Setup } from '../domain/setup/setup.ts';
 import { type PointedPlace, siteOf, withPlace, withSite } from '../domain/setup/site.ts';
 import { type Instant, instant } from '../domain/time/instant.ts';
-import type { Evidence } from '../journal/evidence.ts';
+import type { LotState } from '../folds/lot-state.ts';
 import type { EntryId } from '../journal/ids.ts';
-import type { LotState } from '../journal/lot-state.ts';
-import type { LotToAdd } from '../store/add-lots.ts';
 import type { Store } from '../store/store.ts';
-import { headroomBadge } from '../ui/headroom-badge.ts';
-import { standingsUnder } from '../ui/standing.ts';
+import type { LotToAdd } from '../store/write/add-lots.ts';
+import { headroomBadge } from '../views/lots/headroom-badge.ts';
+import { standingsUnder } from '../views/lots/standing.ts';
 import { lookUpSeen } from './look-up-seen.ts';
 
 /** As many as anybody looks through in a list to choose from. */

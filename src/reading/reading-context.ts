@@ -1,7 +1,7 @@
 import type { ReadContext } from '../capture/read-context.ts';
 import type { Setup } from '../domain/setup/setup.ts';
 import { siteOf } from '../domain/setup/site.ts';
-import type { LotState } from '../journal/lot-state.ts';
+import type { LotState } from '../folds/lot-state.ts';
 
 const MOST_MAKES = 300;
 

@@ -1,7 +1,7 @@
 import type { DraftFacts } from '../capture/draft-facts.ts';
+import type { Evidence } from '../domain/lot/evidence.ts';
 import type { LotFacts, LotField } from '../domain/lot/lot.ts';
-import type { Evidence } from '../journal/evidence.ts';
-import type { FactChange } from '../journal/fact-changes.ts';
+import type { FactChange } from '../folds/fact-changes.ts';
 
 /** What a page may change of its lot without being asked each time. */
 const REFRESHED: ReadonlySet<LotField> = new Set(['priceNow', 'close']);

@@ -1,16 +1,6 @@
 import type { Instant } from '../domain/time/instant.ts';
-import { timeLeft } from './close-words.ts';
-
-/** What there is to say of a close, but for how long that is from now. */
-export interface CloseLook {
-  readonly instant: Instant;
-  /** On the store's clock, with a question mark when it is in doubt. */
-  readonly when: string;
-  /** How it stands to the busy hours. */
-  readonly rush: string;
-  /** It is well away from them. */
-  readonly clear: boolean;
-}
+import type { CloseLook } from '../views/lots/close-look.ts';
+import { timeLeft } from '../views/words/close-words.ts';
 
 const HOUR_MS = 3_600_000;
 

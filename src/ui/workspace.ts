@@ -1,11 +1,11 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
+import type { Evidence } from '../domain/lot/evidence.ts';
 import type { LotFacts, LotField, LotId, LotSource } from '../domain/lot/lot.ts';
 import type { Outcome } from '../domain/outcome.ts';
 import type { Setup } from '../domain/setup/setup.ts';
-import type { Evidence } from '../journal/evidence.ts';
+import type { LotState } from '../folds/lot-state.ts';
 import type { EntryId } from '../journal/ids.ts';
-import type { LotState } from '../journal/lot-state.ts';
 import type { Store } from '../store/store.ts';
 
 /** A change that was kept, and the entry to undo if it was a slip. */

@@ -4,10 +4,10 @@ import { demoScenario } from '../../src/demo/demo-scenario.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { zone } from '../../src/domain/time/zone.ts';
 import { ID_RANDOM_BYTES, nextLotId } from '../../src/journal/sortable-id.ts';
-import { readFirstRows } from '../../src/store/read-first-rows.ts';
 import type { Store } from '../../src/store/store.ts';
-import type { RowWords } from '../../src/ui/row-words.ts';
-import { at } from '../journal/journal-arbitrary.ts';
+import { readFirstRows } from '../../src/store/views/read-first-rows.ts';
+import type { RowWords } from '../../src/views/lots/row-words.ts';
+import { at } from '../folds/journal-arbitrary.ts';
 import { freshBrowser, openTestStore, testRandom, value } from '../store/open-test-store.ts';
 
 const NOW = instant(Date.parse('2026-11-26T17:00Z'));

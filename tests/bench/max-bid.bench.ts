@@ -1,5 +1,5 @@
-import type { Deal } from '../../src/domain/bid/deal.ts';
-import { maxBid } from '../../src/domain/bid/max-bid.ts';
+import type { Deal } from '../../src/domain/deal/deal.ts';
+import { maxBid } from '../../src/domain/deal/max-bid.ts';
 import { cents } from '../../src/domain/money/cents.ts';
 import { holeDeal } from '../reference/worked-deals.ts';
 import { type BenchRow, timeBoth } from './run-bench.ts';

@@ -1,5 +1,5 @@
 import type { BrowserContext } from 'playwright-core';
-import { LOTS_SHOWN } from '../../src/ui/lots-shown.ts';
+import { LOTS_SHOWN } from '../../src/views/lots/lots-shown.ts';
 import { atMost, type BenchRow, measureBoth } from './run-bench.ts';
 import { openProgram, timeToPopUp, withChromium } from './run-in-browser.ts';
 

@@ -5,7 +5,7 @@ import { TEST_CHROMIUM_ID } from '../../manifest/test-identity.ts';
 import { bundleExtension, writePackage } from '../../scripts/build-extension.ts';
 import { launchChromium } from '../../scripts/launch-chromium.ts';
 import { removeFolder, temporaryFolder } from '../../scripts/temporary-folder.ts';
-import type { LOTS_SHOWN } from '../../src/ui/lots-shown.ts';
+import type { LOTS_SHOWN } from '../../src/views/lots/lots-shown.ts';
 import { ChromiumPopup } from '../browser/drivers/chromium-popup.ts';
 import { waitUntil } from '../browser/drivers/wait-until.ts';
 

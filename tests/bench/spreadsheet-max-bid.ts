@@ -1,5 +1,5 @@
 import { HyperFormula } from 'hyperformula';
-import type { Deal } from '../../src/domain/bid/deal.ts';
+import type { Deal } from '../../src/domain/deal/deal.ts';
 
 /** A worksheet kept open: put a lot's figures in, read its max bid. */
 export interface MaxBidSheet {

@@ -1,12 +1,12 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { BACKUP_VERSION } from '../../src/store/backup/backup-format.ts';
-import { MIGRATIONS } from '../../src/store/migrations/list.ts';
+import { MIGRATIONS } from '../../src/store/connection/migrations/list.ts';
 import { useBrowser } from './drivers/use-browser.ts';
 import { openStoreTab } from './open-store-tab.ts';
 
 const browser = useBrowser();
-const BACKUPS = new URL('../fixtures/backups/', import.meta.url);
+const BACKUPS = new URL('../fixtures/backups', import.meta.url);
 
 const openTab = (name: string) => openStoreTab(browser, name);
 

@@ -1,6 +1,6 @@
 import { beforeEach, expect, test } from 'vitest';
-import { loadDemoBooks } from '../../options-page/demo-books-load.ts';
-import { loadDemo } from '../../options-page/load-demo.ts';
+import { loadDemoBooks } from '../../options-page/demo-load/demo-books-load.ts';
+import { loadDemo } from '../../options-page/demo-load/load-demo.ts';
 import { demoScenario } from '../../src/demo/demo-scenario.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { ID_RANDOM_BYTES, nextLotId } from '../../src/journal/sortable-id.ts';

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { demoScenario } from '../../src/demo/demo-scenario.ts';
-import { pricingContext } from '../../src/domain/bid/pricing-context.ts';
-import { worksheetOf } from '../../src/domain/bid/worksheet-of.ts';
 import { type LotId, lotFactsSchema } from '../../src/domain/lot/lot.ts';
 import { setupSectionsSchema } from '../../src/domain/setup/setup.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { checkDigitMatches } from '../../src/domain/vin/check-digit.ts';
 import { vinSchema } from '../../src/domain/vin/vin.ts';
+import { pricingContext } from '../../src/domain/worksheet/pricing-context.ts';
+import { worksheetOf } from '../../src/domain/worksheet/worksheet-of.ts';
 import { happeningSchema } from '../../src/journal/happening.ts';
 
 const at = (text: string) => demoScenario(instant(Date.parse(text)), () => '' as LotId);

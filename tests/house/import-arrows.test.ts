@@ -1,11 +1,23 @@
 import { existsSync } from 'node:fs';
 import { build } from 'esbuild';
 import { describe, expect, test } from 'vitest';
+import { folderCircles } from './folder-circles.ts';
 import { importsOf } from './imports.ts';
 import { ROOMS, type Room, roomOf } from './rooms.ts';
 import { type SourceFile, sourceFiles } from './source-files.ts';
 
 const program = sourceFiles(['src', 'options-page'], ['.ts', '.tsx']);
+
+/** Rooms whose folders are layers, too. */
+const LAYERED = [
+  'src/domain',
+  'src/intake',
+  'src/journal',
+  'src/popup',
+  'src/ui',
+  'src/views',
+  'options-page',
+] as const;
 
 function arrowsAgainst(files: readonly SourceFile[]): readonly string[] {
   return files.flatMap((file) => {
@@ -48,6 +60,20 @@ describe('the arrows between the rooms', () => {
       }
     };
     for (const room of Object.keys(ROOMS) as Room[]) reach(room, [room]);
+  });
+
+  test.each(LAYERED)('have no circle of folders within %s either', (room) => {
+    expect(folderCircles(room, program)).toEqual([]);
+  });
+
+  test('a circle of folders would be seen, in types too', () => {
+    const text = (target: string) => `import type { One } from '${target}';`;
+    const files = [
+      { path: 'src/domain/fees/fee.ts', text: text('../price/price.ts') },
+      { path: 'src/domain/price/price.ts', text: text('../money/cents.ts') },
+      { path: 'src/domain/money/cents.ts', text: text('../fees/fee.ts') },
+    ];
+    expect(folderCircles('src/domain', files)).toEqual(['fees → price → money → fees']);
   });
 
   test('are read from the text as the bundler sees them', async () => {

@@ -35,7 +35,7 @@ describe.each(Object.keys(PURE_PACKAGES) as (keyof typeof PURE_PACKAGES)[])('%s'
   });
 
   test('has files to look at', () => {
-    expect(files.length).toBeGreaterThan(3);
+    expect(files.length).toBeGreaterThan(0);
   });
 });
 

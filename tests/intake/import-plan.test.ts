@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { type LotFacts, type LotId, lotFactsSchema, lotIdSchema } from '../../src/domain/lot/lot.ts';
+import type { LotState } from '../../src/folds/lot-state.ts';
 import { countPlan, importPlan, type PlannedRow, rowPlanner } from '../../src/intake/import-plan.ts';
 import { importResult } from '../../src/intake/import-result.ts';
 import type { RowReading } from '../../src/intake/rows/row-reading.ts';
-import type { LotState } from '../../src/journal/lot-state.ts';
 import { NOW } from './intake-context.ts';
 import { processorSeconds } from './processor-time.ts';
 

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { demoScenario } from '../../src/demo/demo-scenario.ts';
-import { dealOf } from '../../src/domain/bid/deal-of.ts';
-import { pricingContext } from '../../src/domain/bid/pricing-context.ts';
 import { type LotId, lotFactsSchema } from '../../src/domain/lot/lot.ts';
 import { instant } from '../../src/domain/time/instant.ts';
+import { dealOf } from '../../src/domain/worksheet/deal-of.ts';
+import { pricingContext } from '../../src/domain/worksheet/pricing-context.ts';
 import { COLUMN_FIELDS, type ColumnFieldId } from '../../src/intake/columns/column-fields.ts';
 import { guessColumns } from '../../src/intake/columns/guess-columns.ts';
 import { openTable } from '../../src/intake/open-table.ts';

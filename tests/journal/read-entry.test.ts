@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { JOURNAL_VERSION } from '../../src/journal/entry.ts';
 import { entryHash } from '../../src/journal/entry-hash.ts';
 import { readEntry } from '../../src/journal/read-entry.ts';
-import { at, play } from './journal-arbitrary.ts';
+import { at, play } from '../folds/journal-arbitrary.ts';
 
 const entry = at(at(play([{ device: 0, wait: 0, do: 'setup', name: 'a', pack: 5 }], 1), 0), 0);
 /** As somebody else's program would have stored it. */

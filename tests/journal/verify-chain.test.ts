@@ -5,7 +5,7 @@ import type { Entry } from '../../src/journal/entry.ts';
 import { entryHash } from '../../src/journal/entry-hash.ts';
 import { type Envelope, envelopeSchema } from '../../src/journal/read-entry.ts';
 import { linkOf, verifyChain } from '../../src/journal/verify-chain.ts';
-import { at, play, type Step, stepsOn, union } from './journal-arbitrary.ts';
+import { at, play, type Step, stepsOn, union } from '../folds/journal-arbitrary.ts';
 
 const asStored = (entries: readonly Entry[]): Envelope[] =>
   [...entries].sort((a, b) => (a.id < b.id ? -1 : 1)).map((entry) => envelopeSchema.parse(structuredClone(entry)));

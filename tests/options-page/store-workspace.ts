@@ -1,7 +1,7 @@
 import { act } from 'preact/test-utils';
 import type { Setup } from '../../src/domain/setup/setup.ts';
+import type { LotState } from '../../src/folds/lot-state.ts';
 import type { EntryId } from '../../src/journal/ids.ts';
-import type { LotState } from '../../src/journal/lot-state.ts';
 import type { Store } from '../../src/store/store.ts';
 import type { Workspace } from '../../src/ui/workspace.ts';
 import { value } from '../store/open-test-store.ts';

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
+import type { Evidence } from '../../src/domain/lot/evidence.ts';
 import type { LotFacts } from '../../src/domain/lot/lot.ts';
 import { cents } from '../../src/domain/money/cents.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { zone } from '../../src/domain/time/zone.ts';
-import type { Evidence } from '../../src/journal/evidence.ts';
-import { changesTo } from '../../src/journal/fact-changes.ts';
+import { changesTo } from '../../src/folds/fact-changes.ts';
 import { refreshPlan } from '../../src/reading/refresh-plan.ts';
 
 const close = (hours: number, doubts: 'no-zone'[] = []): LotFacts['close'] => ({

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { type DayCount, floorPlanSchema } from '../../src/domain/carrying/carrying-rules.ts';
 import { daysBetween, yearShare } from '../../src/domain/carrying/day-count.ts';
 import { floorPlanInterest } from '../../src/domain/carrying/floor-plan-interest.ts';
 import { cents } from '../../src/domain/money/cents.ts';
-import { type DayCount, floorPlanSchema } from '../../src/domain/setup/carrying.ts';
 import { type LocalDate, localDateSchema } from '../../src/domain/time/local-date.ts';
 
 const date = (text: string): LocalDate => localDateSchema.parse(text);

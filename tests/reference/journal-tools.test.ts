@@ -5,7 +5,7 @@ import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { ensureJournalTool } from '../../scripts/ensure-journal-tool.ts';
 import { removeFolder, temporaryFolder } from '../../scripts/temporary-folder.ts';
-import { type AccountKey, STARTING_BOOKKEEPING } from '../../src/domain/books/accounts.ts';
+import { type AccountKey, STARTING_BOOKKEEPING } from '../../src/domain/accounts/accounts.ts';
 import type { Month } from '../../src/domain/books/month.ts';
 import { beancountJournal } from '../../src/domain/books/out/beancount-journal.ts';
 import { plainTextJournal } from '../../src/domain/books/out/plain-text-journal.ts';

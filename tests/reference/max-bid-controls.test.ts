@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Deal } from '../../src/domain/bid/deal.ts';
-import { maxBid } from '../../src/domain/bid/max-bid.ts';
+import type { Deal } from '../../src/domain/deal/deal.ts';
+import { maxBid } from '../../src/domain/deal/max-bid.ts';
 import { cents, ZERO } from '../../src/domain/money/cents.ts';
 import { PPM } from '../../src/domain/money/rate.ts';
-import { dealArbitrary } from '../domain/bid/random-deal.ts';
+import { dealArbitrary } from '../domain/deal/random-deal.ts';
 import { oracleAccepted, oracleFees, oracleGrid, oracleRuns, oracleSums } from './max-bid-oracle.ts';
 import { dollars, flatBandsDeal, holeDeal } from './worked-deals.ts';
 

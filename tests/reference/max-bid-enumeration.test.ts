@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Deal } from '../../src/domain/bid/deal.ts';
-import { maxBid, maxBidOnly } from '../../src/domain/bid/max-bid.ts';
-import { breakdownAt } from '../../src/domain/bid/price-breakdown.ts';
+import type { Deal } from '../../src/domain/deal/deal.ts';
+import { maxBid, maxBidOnly } from '../../src/domain/deal/max-bid.ts';
+import { breakdownAt } from '../../src/domain/deal/price-breakdown.ts';
 import { cents } from '../../src/domain/money/cents.ts';
-import { dealArbitrary } from '../domain/bid/random-deal.ts';
+import { dealArbitrary } from '../domain/deal/random-deal.ts';
 import { oracleAccepted, oracleGrid, oracleRuns, oracleSums } from './max-bid-oracle.ts';
 
 const DEALS = 4000;

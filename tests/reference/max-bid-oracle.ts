@@ -3,7 +3,7 @@
  * guarded doubles, a loop over every price instead of a search, and not one line shared with the code it checks (types
  * aside).
  */
-import type { Deal } from '../../src/domain/bid/deal.ts';
+import type { Deal } from '../../src/domain/deal/deal.ts';
 
 export interface OracleSums {
   readonly fees: bigint;

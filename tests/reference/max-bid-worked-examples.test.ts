@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { goOnTo } from '../../src/domain/bid/go-on-to.ts';
-import { maxBid, maxBidOnly } from '../../src/domain/bid/max-bid.ts';
-import { breakdownAt } from '../../src/domain/bid/price-breakdown.ts';
+import { goOnTo } from '../../src/domain/deal/go-on-to.ts';
+import { maxBid, maxBidOnly } from '../../src/domain/deal/max-bid.ts';
+import { breakdownAt } from '../../src/domain/deal/price-breakdown.ts';
 import { dollars, flatBandsDeal, holeDeal } from './worked-deals.ts';
 
 describe('three flat bands, all cash (computed independently)', () => {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { ppm } from '../../src/domain/money/rate.ts';
 import { compSchema } from '../../src/domain/retail/comp.ts';
+import { DEFAULT_ESTIMATION } from '../../src/domain/retail/estimation.ts';
 import { slopesFromComps } from '../../src/domain/retail/slopes-from-comps.ts';
-import { DEFAULT_ESTIMATION } from '../../src/domain/setup/estimation.ts';
 import { type LeastSquares, leastSquares, type Row } from '../../src/domain/statistics/least-squares.ts';
 
 const numbers = (text: string): number[] => text.trim().split(/\s+/).map(Number);

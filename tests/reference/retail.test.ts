@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { cents } from '../../src/domain/money/cents.ts';
 import { ppm } from '../../src/domain/money/rate.ts';
 import { compSchema } from '../../src/domain/retail/comp.ts';
+import { DEFAULT_ESTIMATION } from '../../src/domain/retail/estimation.ts';
 import { retailFromComps } from '../../src/domain/retail/retail-from-comps.ts';
-import { DEFAULT_ESTIMATION } from '../../src/domain/setup/estimation.ts';
 
 const dollars = (amount: number) => cents(Math.round(amount * 100));
 

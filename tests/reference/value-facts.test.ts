@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { cents } from '../../src/domain/money/cents.ts';
 import { applyCeilings, ceilingSchema } from '../../src/domain/retail/ceiling.ts';
-import { DEFAULT_ESTIMATION } from '../../src/domain/setup/estimation.ts';
+import { DEFAULT_ESTIMATION } from '../../src/domain/retail/estimation.ts';
 import { type LeastSquares, leastSquares, type Row } from '../../src/domain/statistics/least-squares.ts';
 import { tQuantile } from '../../src/domain/statistics/student-t.ts';
 

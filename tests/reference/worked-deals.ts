@@ -1,4 +1,4 @@
-import type { Deal } from '../../src/domain/bid/deal.ts';
+import type { Deal } from '../../src/domain/deal/deal.ts';
 import { type FeeTable, feeTableSchema } from '../../src/domain/fees/fee-schedule.ts';
 import { cents, ZERO } from '../../src/domain/money/cents.ts';
 import { factor, PPM, ppm } from '../../src/domain/money/rate.ts';

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { beforeEach, expect, test } from 'vitest';
 import type { LotId } from '../../src/domain/lot/lot.ts';
 import type { Store } from '../../src/store/store.ts';
-import { at } from '../journal/journal-arbitrary.ts';
+import { at } from '../folds/journal-arbitrary.ts';
 import { failWrite } from './fault.ts';
 import { freshBrowser, openTestStore, value } from './open-test-store.ts';
 import { dump } from './raw-database.ts';

@@ -10,7 +10,7 @@ import { subjectOfLot } from '../../src/journal/subject.ts';
 import type { Backup } from '../../src/store/backup/read-backup.ts';
 import { readBackup } from '../../src/store/backup/read-backup.ts';
 import type { Store } from '../../src/store/store.ts';
-import { at } from '../journal/journal-arbitrary.ts';
+import { at } from '../folds/journal-arbitrary.ts';
 import { openTestStore, testRandom, value } from './open-test-store.ts';
 
 /** Fills the database `name` with a bit of everything that this version can write, and some of what a newer one could. */

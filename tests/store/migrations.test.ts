@@ -1,16 +1,18 @@
 import { readdirSync } from 'node:fs';
 import { openDB } from 'idb';
 import { beforeEach, expect, test } from 'vitest';
-import { MIGRATIONS } from '../../src/store/migrations/list.ts';
-import { openDatabase } from '../../src/store/open-database.ts';
-import { STORE_NAMES } from '../../src/store/schema.ts';
+import { MIGRATIONS } from '../../src/store/connection/migrations/list.ts';
+import { openDatabase } from '../../src/store/connection/open-database.ts';
+import { STORE_NAMES } from '../../src/store/connection/schema.ts';
 import { freshBrowser, value } from './open-test-store.ts';
 
 beforeEach(freshBrowser);
 
 test('migrations are numbered from 1 without a gap, and each stands in a file of its number and name', () => {
   expect(MIGRATIONS.map(({ number }) => number)).toEqual(MIGRATIONS.map((_, i) => i + 1));
-  const files = readdirSync(new URL('../../src/store/migrations', import.meta.url)).filter((name) => /^\d/.test(name));
+  const files = readdirSync(new URL('../../src/store/connection/migrations', import.meta.url)).filter((name) =>
+    /^\d/.test(name),
+  );
   expect(files.sort()).toEqual(MIGRATIONS.map(({ number, name }) => `${`${number}`.padStart(4, '0')}-${name}.ts`));
 });
 

@@ -5,7 +5,7 @@ import { storeSchema } from '../../src/domain/setup/store.ts';
 import type { EntryId } from '../../src/journal/ids.ts';
 import { readBackup } from '../../src/store/backup/read-backup.ts';
 import type { Store } from '../../src/store/store.ts';
-import { at, someFacts } from '../journal/journal-arbitrary.ts';
+import { at, someFacts } from '../folds/journal-arbitrary.ts';
 import { freshBrowser, openTestStore, testRandom, value } from './open-test-store.ts';
 import { storedEntries } from './raw-database.ts';
 

@@ -1,9 +1,9 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { beforeEach, expect, test } from 'vitest';
-import { FOLD_VERSION } from '../../src/journal/fold-version.ts';
+import { FOLD_VERSION } from '../../src/folds/fold-version.ts';
 import { verifyChain } from '../../src/journal/verify-chain.ts';
-import { MIGRATIONS } from '../../src/store/migrations/list.ts';
-import { viewsSchema } from '../../src/store/schema.ts';
+import { MIGRATIONS } from '../../src/store/connection/migrations/list.ts';
+import { viewsSchema } from '../../src/store/connection/schema.ts';
 import { writeScenario } from './database-scenario.ts';
 import { freshBrowser, openTestStore, testRandom, value } from './open-test-store.ts';
 import { dump, storedEntries } from './raw-database.ts';

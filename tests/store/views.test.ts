@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { foldAlertsShown } from '../../src/journal/fold-alerts.ts';
-import { foldLots } from '../../src/journal/fold-lots.ts';
-import { foldSetup } from '../../src/journal/fold-setup.ts';
+import { foldAlertsShown } from '../../src/folds/fold-alerts.ts';
+import { foldLots } from '../../src/folds/fold-lots.ts';
+import { foldSetup } from '../../src/folds/fold-setup.ts';
 import { verifyChain } from '../../src/journal/verify-chain.ts';
-import { at } from '../journal/journal-arbitrary.ts';
+import { at } from '../folds/journal-arbitrary.ts';
 import { value } from './open-test-store.ts';
 import { dump, journalOf, storedEntries } from './raw-database.ts';
 import { stepsFor, takeStep, threeStores } from './store-acts.ts';

@@ -1,18 +1,18 @@
 import { useState } from 'preact/hooks';
-import { COST_KINDS, type CostKind } from '../../../src/domain/books/booking.ts';
+import { COST_KINDS, type CostKind } from '../../../src/domain/accounts/cost-kind.ts';
 import { answeredBy } from '../../../src/domain/books/folder/compare-lines.ts';
 import type { PurchaseFolder } from '../../../src/domain/books/folder/folder.ts';
 import { type Cents, cents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
-import { CheckInput } from '../../../src/ui/check-input.tsx';
-import { ChoiceInput } from '../../../src/ui/choice-input.tsx';
-import { DateInput } from '../../../src/ui/date-input.tsx';
-import { MoneyInput } from '../../../src/ui/money-input.tsx';
-import { TextInput } from '../../../src/ui/text-input.tsx';
+import { CheckInput } from '../../../src/ui/inputs/check-input.tsx';
+import { ChoiceInput } from '../../../src/ui/inputs/choice-input.tsx';
+import { DateInput } from '../../../src/ui/inputs/date-input.tsx';
+import { MoneyInput } from '../../../src/ui/inputs/money-input.tsx';
+import { TextInput } from '../../../src/ui/inputs/text-input.tsx';
+import { COST_WORDS } from '../../../src/views/books/cost-words.ts';
 import { useBook } from '../use-book.ts';
 import { useBooks } from '../use-books.ts';
-import { COST_WORDS } from './cost-words.ts';
 
 /** A bill for this car, typed in. */
 export function BillForm({ folder }: { folder: PurchaseFolder }) {

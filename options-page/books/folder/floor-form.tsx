@@ -3,9 +3,9 @@ import type { PurchaseFolder } from '../../../src/domain/books/folder/folder.ts'
 import type { Cents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
-import { DateInput } from '../../../src/ui/date-input.tsx';
-import { MoneyInput } from '../../../src/ui/money-input.tsx';
-import { RadioChoice } from '../../../src/ui/radio-choice.tsx';
+import { DateInput } from '../../../src/ui/inputs/date-input.tsx';
+import { MoneyInput } from '../../../src/ui/inputs/money-input.tsx';
+import { RadioChoice } from '../../../src/ui/inputs/radio-choice.tsx';
 import { useBook } from '../use-book.ts';
 import { useBooks } from '../use-books.ts';
 

@@ -1,9 +1,9 @@
 import type { PurchaseFolder } from '../../../src/domain/books/folder/folder.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
-import { dateInWords } from '../../../src/ui/date-words.ts';
+import { folderName } from '../../../src/views/books/folder-name.ts';
+import { dateInWords } from '../../../src/views/words/date-words.ts';
 import { STAGE_WORDS } from '../folder-list.tsx';
-import { folderName } from '../folder-name.ts';
 import { useBooks } from '../use-books.ts';
 import { BillForm } from './bill-form.tsx';
 import { FloorForm } from './floor-form.tsx';

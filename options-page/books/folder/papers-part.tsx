@@ -1,8 +1,8 @@
 import { PAPERS } from '../../../src/domain/books/booking.ts';
 import type { PurchaseFolder } from '../../../src/domain/books/folder/folder.ts';
 import { PAPER_WORDS } from '../../../src/domain/books/folder/missing-papers.ts';
-import { CheckInput } from '../../../src/ui/check-input.tsx';
-import { dateInWords } from '../../../src/ui/date-words.ts';
+import { CheckInput } from '../../../src/ui/inputs/check-input.tsx';
+import { dateInWords } from '../../../src/views/words/date-words.ts';
 import { useBook } from '../use-book.ts';
 import { useBooks } from '../use-books.ts';
 

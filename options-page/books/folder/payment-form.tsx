@@ -3,14 +3,14 @@ import type { PurchaseFolder } from '../../../src/domain/books/folder/folder.ts'
 import { type Cents, cents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
-import { CheckInput } from '../../../src/ui/check-input.tsx';
-import { ChoiceInput } from '../../../src/ui/choice-input.tsx';
-import { DateInput } from '../../../src/ui/date-input.tsx';
-import { MoneyInput } from '../../../src/ui/money-input.tsx';
-import { TextInput } from '../../../src/ui/text-input.tsx';
+import { CheckInput } from '../../../src/ui/inputs/check-input.tsx';
+import { ChoiceInput } from '../../../src/ui/inputs/choice-input.tsx';
+import { DateInput } from '../../../src/ui/inputs/date-input.tsx';
+import { MoneyInput } from '../../../src/ui/inputs/money-input.tsx';
+import { TextInput } from '../../../src/ui/inputs/text-input.tsx';
+import { owedTo } from '../../../src/views/books/owed-to.ts';
 import { useBook } from '../use-book.ts';
 import { useBooks } from '../use-books.ts';
-import { owedTo } from './owed-to.ts';
 
 /** Money from the bank to whoever is owed, whole or in part, or back from him. */
 export function PaymentForm({ folder }: { folder: PurchaseFolder }) {

@@ -1,10 +1,10 @@
 import type { PurchaseFolder } from '../../../src/domain/books/folder/folder.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
-import type { NotedFloorMove, NotedPayment } from '../../../src/journal/fold-books.ts';
-import { dateInWords } from '../../../src/ui/date-words.ts';
-import { ScrollX } from '../../../src/ui/scroll-x.tsx';
+import type { NotedFloorMove, NotedPayment } from '../../../src/folds/fold-books.ts';
+import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
-import type { StepPayment } from '../after-sale-of.ts';
+import type { StepPayment } from '../../../src/views/books/after-sale-of.ts';
+import { dateInWords } from '../../../src/views/words/date-words.ts';
 
 /** What was paid, by whom and when. */
 export function PaymentsTable({ folder }: { folder: PurchaseFolder }) {

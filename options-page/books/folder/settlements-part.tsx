@@ -2,7 +2,7 @@ import type { OpenSettlement, PurchaseFolder } from '../../../src/domain/books/f
 import { cents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { entryIdSchema } from '../../../src/journal/ids.ts';
-import { dateInWords } from '../../../src/ui/date-words.ts';
+import { dateInWords } from '../../../src/views/words/date-words.ts';
 import { useBook } from '../use-book.ts';
 
 /** Money by which a dispute ended, each booked with a tap. Nothing is booked by itself. */

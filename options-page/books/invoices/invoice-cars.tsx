@@ -2,9 +2,9 @@ import type { JudgedLine, Verdict } from '../../../src/domain/books/invoice/judg
 import { isPlain, type MatchedCar } from '../../../src/domain/books/invoice/match-invoice.ts';
 import type { LotId } from '../../../src/domain/lot/lot.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
-import { countWords } from '../../../src/ui/count-words.ts';
-import { ScrollX } from '../../../src/ui/scroll-x.tsx';
-import { folderName } from '../folder-name.ts';
+import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
+import { folderName } from '../../../src/views/books/folder-name.ts';
+import { countWords } from '../../../src/views/words/count-words.ts';
 import { useBooks } from '../use-books.ts';
 
 export interface InvoiceCarsProps {

@@ -1,7 +1,7 @@
 import { INVOICE_ROLES, type InvoiceRole } from '../../../src/domain/books/invoice/invoice-mapping.ts';
 import type { InvoiceColumn } from '../../../src/intake/invoices/map-invoice.ts';
 import type { Table } from '../../../src/intake/open-table.ts';
-import { ColumnTable } from '../../../src/ui/column-table.tsx';
+import { ColumnTable } from '../../../src/ui/tables/column-table.tsx';
 import { ROLE_WORDS } from './role-words.ts';
 
 interface InvoiceColumnsProps {

@@ -10,8 +10,8 @@ import { type InvoiceColumn, mapInvoice, mappingFault, mappingOf } from '../../.
 import { readInvoice } from '../../../src/intake/invoices/read-invoice.ts';
 import type { Table } from '../../../src/intake/open-table.ts';
 import type { BookedHappening } from '../../../src/journal/happenings/books.ts';
-import { countWords } from '../../../src/ui/count-words.ts';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
+import { countWords } from '../../../src/views/words/count-words.ts';
 import { type Books, useBooks } from '../use-books.ts';
 import { InvoiceCars } from './invoice-cars.tsx';
 import { InvoiceColumns } from './invoice-columns.tsx';

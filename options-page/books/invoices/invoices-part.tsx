@@ -5,8 +5,8 @@ import type { PurchaseFolder } from '../../../src/domain/books/folder/folder.ts'
 import { openInvoice } from '../../../src/intake/invoices/open-invoice.ts';
 import { openFile } from '../../../src/intake/open-file.ts';
 import { openTable, type Table } from '../../../src/intake/open-table.ts';
-import { ChoiceInput } from '../../../src/ui/choice-input.tsx';
-import { FieldFrame } from '../../../src/ui/field.tsx';
+import { ChoiceInput } from '../../../src/ui/inputs/choice-input.tsx';
+import { FieldFrame } from '../../../src/ui/inputs/field.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { useBooks } from '../use-books.ts';
 import { InvoiceReview } from './invoice-review.tsx';

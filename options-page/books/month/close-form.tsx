@@ -1,11 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
 import { type Month, monthInWords, monthOf } from '../../../src/domain/books/month.ts';
 import { toClose } from '../../../src/domain/books/post/post-months.ts';
-import type { NotedClose } from '../../../src/journal/fold-books.ts';
-import { countWords } from '../../../src/ui/count-words.ts';
-import { TextInput } from '../../../src/ui/text-input.tsx';
+import type { NotedClose } from '../../../src/folds/fold-books.ts';
+import { TextInput } from '../../../src/ui/inputs/text-input.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
-import { folderName } from '../folder-name.ts';
+import { folderName } from '../../../src/views/books/folder-name.ts';
+import { countWords } from '../../../src/views/words/count-words.ts';
 import { useBook } from '../use-book.ts';
 import { useBooks } from '../use-books.ts';
 

@@ -1,9 +1,9 @@
 import { monthInWords } from '../../../src/domain/books/month.ts';
 import type { Transaction } from '../../../src/domain/books/post/transaction.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
-import { countWords } from '../../../src/ui/count-words.ts';
-import { dateInWords } from '../../../src/ui/date-words.ts';
-import { ScrollX } from '../../../src/ui/scroll-x.tsx';
+import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
+import { countWords } from '../../../src/views/words/count-words.ts';
+import { dateInWords } from '../../../src/views/words/date-words.ts';
 import { useBooks } from '../use-books.ts';
 
 /** Every entry of a month, corrections first, each with a way back to its folder. */

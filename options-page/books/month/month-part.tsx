@@ -1,4 +1,4 @@
-import { ACCOUNT_KEYS, type AccountKey } from '../../../src/domain/books/accounts.ts';
+import { ACCOUNT_KEYS, type AccountKey } from '../../../src/domain/accounts/accounts.ts';
 import {
   type Month,
   monthBefore,
@@ -12,9 +12,9 @@ import type { Transaction } from '../../../src/domain/books/post/transaction.ts'
 import { type Cents, cents, ZERO } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { sayTime } from '../../../src/domain/time/say-time.ts';
-import { countWords } from '../../../src/ui/count-words.ts';
-import { ScrollX } from '../../../src/ui/scroll-x.tsx';
+import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
+import { countWords } from '../../../src/views/words/count-words.ts';
 import { useBooks } from '../use-books.ts';
 import { CloseForm } from './close-form.tsx';
 import { ExportPart } from './export-part.tsx';

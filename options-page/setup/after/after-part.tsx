@@ -1,4 +1,4 @@
-import { replaceAt } from '../../../src/ui/list-edit.ts';
+import { replaceAt } from '../../../src/ui/tables/list-edit.ts';
 import { PartFrame } from '../part-frame.tsx';
 import { useSetupEdit } from '../setup-edit.ts';
 import type { SetupPart } from '../setup-parts.ts';

@@ -1,12 +1,12 @@
 import type { BusinessCalendar } from '../../../src/domain/deadline/business-calendar.ts';
 import { HOLIDAY_IDS, HOLIDAY_NAMES, holidaysOf } from '../../../src/domain/deadline/us-holidays.ts';
 import { weekdayWord } from '../../../src/domain/setup/setup-words.ts';
-import { WEEKDAYS } from '../../../src/domain/setup/store.ts';
 import { sayDate } from '../../../src/domain/time/say-time.ts';
 import { dateIn } from '../../../src/domain/time/wall-clock.ts';
+import { WEEKDAYS } from '../../../src/domain/time/weekdays.ts';
 import type { Zone } from '../../../src/domain/time/zone.ts';
-import { RadioChoice } from '../../../src/ui/radio-choice.tsx';
-import { useNow } from '../../../src/ui/use-now.ts';
+import { useNow } from '../../../src/ui/hooks/use-now.ts';
+import { RadioChoice } from '../../../src/ui/inputs/radio-choice.tsx';
 import { FaultsAt } from '../faults-at.tsx';
 import { DatesFields } from './dates-fields.tsx';
 

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { BusinessCalendar } from '../../../src/domain/deadline/business-calendar.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
-import { DateInput } from '../../../src/ui/date-input.tsx';
-import { dayInWords } from '../../../src/ui/date-words.ts';
-import { removeAt } from '../../../src/ui/list-edit.ts';
+import { DateInput } from '../../../src/ui/inputs/date-input.tsx';
+import { removeAt } from '../../../src/ui/tables/list-edit.ts';
+import { dayInWords } from '../../../src/views/words/date-words.ts';
 
 export interface DatesFieldsProps {
   readonly legend: string;

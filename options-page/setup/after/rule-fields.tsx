@@ -4,11 +4,11 @@ import { COUNTED_FROM, type CountedFrom, type DeadlineRule } from '../../../src/
 import { FROM_WORDS, ruleInWords, skippedInWords } from '../../../src/domain/deadline/deadline-words.ts';
 import { sayTime } from '../../../src/domain/time/say-time.ts';
 import type { Zone } from '../../../src/domain/time/zone.ts';
-import { CheckInput } from '../../../src/ui/check-input.tsx';
-import { ChoiceInput } from '../../../src/ui/choice-input.tsx';
-import { NumberInput } from '../../../src/ui/number-input.tsx';
-import { TimeOfDayInput } from '../../../src/ui/time-of-day-input.tsx';
-import { useNow } from '../../../src/ui/use-now.ts';
+import { useNow } from '../../../src/ui/hooks/use-now.ts';
+import { CheckInput } from '../../../src/ui/inputs/check-input.tsx';
+import { ChoiceInput } from '../../../src/ui/inputs/choice-input.tsx';
+import { NumberInput } from '../../../src/ui/inputs/number-input.tsx';
+import { TimeOfDayInput } from '../../../src/ui/inputs/time-of-day-input.tsx';
 import { FaultsAt } from '../faults-at.tsx';
 import { newRule } from './new-rule.ts';
 

@@ -1,9 +1,9 @@
 import type { AlertRules } from '../../../src/domain/setup/alert-rules.ts';
 import type { LocalTime } from '../../../src/domain/time/local-date.ts';
-import { NumberInput } from '../../../src/ui/number-input.tsx';
-import { ReadInput } from '../../../src/ui/read-input.tsx';
-import { TimeOfDayInput } from '../../../src/ui/time-of-day-input.tsx';
-import { timeInWords } from '../../../src/ui/time-of-day-words.ts';
+import { NumberInput } from '../../../src/ui/inputs/number-input.tsx';
+import { ReadInput } from '../../../src/ui/inputs/read-input.tsx';
+import { TimeOfDayInput } from '../../../src/ui/inputs/time-of-day-input.tsx';
+import { timeInWords } from '../../../src/views/words/time-of-day-words.ts';
 import { PartFrame } from '../part-frame.tsx';
 import { useSetupEdit } from '../setup-edit.ts';
 import type { SetupPart } from '../setup-parts.ts';

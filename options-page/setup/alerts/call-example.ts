@@ -1,5 +1,5 @@
 import type { AlertRules } from '../../../src/domain/setup/alert-rules.ts';
-import { minutesInWords } from '../../../src/ui/time-of-day-words.ts';
+import { minutesInWords } from '../../../src/views/words/time-of-day-words.ts';
 
 /** The close that the examples are about: five past two in the afternoon. */
 const CLOSE = 14 * 60 + 5;

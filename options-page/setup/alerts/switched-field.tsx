@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
-import { CheckInput } from '../../../src/ui/check-input.tsx';
+import { CheckInput } from '../../../src/ui/inputs/check-input.tsx';
 
 export interface SwitchedFieldProps<Value> {
   readonly label: string;

@@ -4,8 +4,8 @@ import { sendToBackground } from '../../../src/browser/messaging.ts';
 import { noticesAllowed, noticesHaveButtons, noticesStay } from '../../../src/browser/notifications.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import { askBackground } from '../../../src/messages/ask-background.ts';
-import { timeWords } from '../../../src/ui/call-words.ts';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
+import { timeWords } from '../../../src/views/words/call-words.ts';
 import { type Abilities, abilityLines, trialWords } from './ability-words.ts';
 
 type Trial = 'taken' | 'not-taken' | 'seen' | 'not-seen' | { readonly fault: string };

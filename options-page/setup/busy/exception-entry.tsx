@@ -1,7 +1,7 @@
 import type { RushException } from '../../../src/domain/setup/store.ts';
-import { removeAt, replaceAt } from '../../../src/ui/list-edit.ts';
-import { TextInput } from '../../../src/ui/text-input.tsx';
-import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
+import { useFocusNext } from '../../../src/ui/hooks/use-focus-next.ts';
+import { TextInput } from '../../../src/ui/inputs/text-input.tsx';
+import { removeAt, replaceAt } from '../../../src/ui/tables/list-edit.ts';
 import { nextSpan } from './next-span.ts';
 import { SpanRow } from './span-row.tsx';
 

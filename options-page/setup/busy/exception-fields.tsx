@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { RushException } from '../../../src/domain/setup/store.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
-import { DateInput } from '../../../src/ui/date-input.tsx';
-import { dayInWords } from '../../../src/ui/date-words.ts';
-import { removeAt, replaceAt } from '../../../src/ui/list-edit.ts';
-import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
+import { useFocusNext } from '../../../src/ui/hooks/use-focus-next.ts';
+import { DateInput } from '../../../src/ui/inputs/date-input.tsx';
+import { removeAt, replaceAt } from '../../../src/ui/tables/list-edit.ts';
+import { dayInWords } from '../../../src/views/words/date-words.ts';
 import { ExceptionEntry } from './exception-entry.tsx';
 import { nextSpan } from './next-span.ts';
 

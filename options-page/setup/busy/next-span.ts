@@ -1,5 +1,5 @@
 import type { LocalTime } from '../../../src/domain/time/local-date.ts';
-import { minutesOfDay } from '../../../src/ui/time-of-day-words.ts';
+import { minutesOfDay } from '../../../src/views/words/time-of-day-words.ts';
 import type { Span } from './span-row.tsx';
 
 const LAST_MINUTE = 23 * 60 + 59;

@@ -1,6 +1,6 @@
 import type { LocalTime } from '../../../src/domain/time/local-date.ts';
-import { TimeOfDayInput } from '../../../src/ui/time-of-day-input.tsx';
-import { timeInWords } from '../../../src/ui/time-of-day-words.ts';
+import { TimeOfDayInput } from '../../../src/ui/inputs/time-of-day-input.tsx';
+import { timeInWords } from '../../../src/views/words/time-of-day-words.ts';
 import { FaultsAt } from '../faults-at.tsx';
 
 export interface Span {

@@ -1,8 +1,9 @@
 import { weekdayWord } from '../../../src/domain/setup/setup-words.ts';
-import { type RushHours, WEEKDAYS, type Weekday } from '../../../src/domain/setup/store.ts';
-import { removeAt, replaceAt } from '../../../src/ui/list-edit.ts';
-import { timeInWords } from '../../../src/ui/time-of-day-words.ts';
-import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
+import type { RushHours } from '../../../src/domain/setup/store.ts';
+import { WEEKDAYS, type Weekday } from '../../../src/domain/time/weekdays.ts';
+import { useFocusNext } from '../../../src/ui/hooks/use-focus-next.ts';
+import { removeAt, replaceAt } from '../../../src/ui/tables/list-edit.ts';
+import { timeInWords } from '../../../src/views/words/time-of-day-words.ts';
 import { nextSpan } from './next-span.ts';
 import { type Span, SpanRow } from './span-row.tsx';
 

@@ -1,6 +1,7 @@
 import { weekdayWord } from '../../../src/domain/setup/setup-words.ts';
-import { type RushHours, WEEKDAYS } from '../../../src/domain/setup/store.ts';
-import { minutesInWords, minutesOfDay, timeInWords } from '../../../src/ui/time-of-day-words.ts';
+import type { RushHours } from '../../../src/domain/setup/store.ts';
+import { WEEKDAYS } from '../../../src/domain/time/weekdays.ts';
+import { minutesInWords, minutesOfDay, timeInWords } from '../../../src/views/words/time-of-day-words.ts';
 
 const DAY_MINUTES = 24 * 60;
 const HOURS = [0, 6, 12, 18];

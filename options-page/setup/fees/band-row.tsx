@@ -2,9 +2,9 @@ import type { FeeBand } from '../../../src/domain/fees/fee-schedule.ts';
 import { ZERO } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { ppm } from '../../../src/domain/money/rate.ts';
-import { withField } from '../../../src/ui/list-edit.ts';
-import { MoneyCell } from '../../../src/ui/money-cell.tsx';
-import { RateInput } from '../../../src/ui/rate-input.tsx';
+import { RateInput } from '../../../src/ui/inputs/rate-input.tsx';
+import { withField } from '../../../src/ui/tables/list-edit.ts';
+import { MoneyCell } from '../../../src/ui/tables/money-cell.tsx';
 import { CellFaults } from '../cell-faults.tsx';
 import type { FeeFall } from './band-edit.ts';
 

@@ -1,9 +1,9 @@
 import type { TargetedClipboardEvent } from 'preact';
 import type { FeeBand } from '../../../src/domain/fees/fee-schedule.ts';
 import type { RoundingMode } from '../../../src/domain/money/rounding.ts';
-import { moveBetweenRows } from '../../../src/ui/cells/move-between-rows.ts';
-import { insertAt, removeAt, replaceAt } from '../../../src/ui/list-edit.ts';
-import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
+import { useFocusNext } from '../../../src/ui/hooks/use-focus-next.ts';
+import { moveBetweenRows } from '../../../src/ui/tables/cells/move-between-rows.ts';
+import { insertAt, removeAt, replaceAt } from '../../../src/ui/tables/list-edit.ts';
 import { FaultsAt } from '../faults-at.tsx';
 import { bandAfter, fallAt } from './band-edit.ts';
 import { BandRow } from './band-row.tsx';

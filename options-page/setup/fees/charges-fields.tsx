@@ -1,9 +1,9 @@
 import type { Charge } from '../../../src/domain/fees/fee-schedule.ts';
 import { ZERO } from '../../../src/domain/money/cents.ts';
-import { removeAt, replaceAt } from '../../../src/ui/list-edit.ts';
-import { MoneyInput } from '../../../src/ui/money-input.tsx';
-import { TextInput } from '../../../src/ui/text-input.tsx';
-import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
+import { useFocusNext } from '../../../src/ui/hooks/use-focus-next.ts';
+import { MoneyInput } from '../../../src/ui/inputs/money-input.tsx';
+import { TextInput } from '../../../src/ui/inputs/text-input.tsx';
+import { removeAt, replaceAt } from '../../../src/ui/tables/list-edit.ts';
 import { FaultsAt } from '../faults-at.tsx';
 
 export interface ChargesFieldsProps {

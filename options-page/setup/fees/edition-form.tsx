@@ -1,7 +1,7 @@
 import type { FeeEdition } from '../../../src/domain/fees/fee-schedule.ts';
-import { DateInput } from '../../../src/ui/date-input.tsx';
-import { removeAt, replaceAt, withField } from '../../../src/ui/list-edit.ts';
-import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
+import { useFocusNext } from '../../../src/ui/hooks/use-focus-next.ts';
+import { DateInput } from '../../../src/ui/inputs/date-input.tsx';
+import { removeAt, replaceAt, withField } from '../../../src/ui/tables/list-edit.ts';
 import { FaultsAt } from '../faults-at.tsx';
 import { ChargesFields } from './charges-fields.tsx';
 import { FeeTableForm } from './fee-table-form.tsx';

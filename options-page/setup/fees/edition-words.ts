@@ -1,6 +1,6 @@
 import type { FeeEdition } from '../../../src/domain/fees/fee-schedule.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
-import { dateInWords } from '../../../src/ui/date-words.ts';
+import { dateInWords } from '../../../src/views/words/date-words.ts';
 
 /** When a price list holds, in words. */
 export function editionDates({ validFrom, validTo }: FeeEdition): string {

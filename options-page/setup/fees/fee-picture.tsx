@@ -4,7 +4,7 @@ import type { Charge, FeeTable } from '../../../src/domain/fees/fee-schedule.ts'
 import { totalFees } from '../../../src/domain/fees/fees-at.ts';
 import { type Cents, cents, sumCents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
-import { useWidth } from '../../../src/ui/use-width.ts';
+import { useWidth } from '../../../src/ui/hooks/use-width.ts';
 
 export interface FeePictureProps {
   readonly tables: readonly FeeTable[];

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { FeeTable } from '../../../src/domain/fees/fee-schedule.ts';
 import { ROUNDING_MODES, type RoundingMode } from '../../../src/domain/money/rounding.ts';
-import { ChoiceInput } from '../../../src/ui/choice-input.tsx';
-import { TextInput } from '../../../src/ui/text-input.tsx';
-import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
+import { useFocusNext } from '../../../src/ui/hooks/use-focus-next.ts';
+import { ChoiceInput } from '../../../src/ui/inputs/choice-input.tsx';
+import { TextInput } from '../../../src/ui/inputs/text-input.tsx';
 import { FaultsAt } from '../faults-at.tsx';
 import { BandsTable } from './bands-table.tsx';
 import { PasteFeeTable } from './paste-fee-table.tsx';

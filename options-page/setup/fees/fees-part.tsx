@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { FeeSchedule } from '../../../src/domain/fees/fee-schedule.ts';
-import { removeAt, replaceAt } from '../../../src/ui/list-edit.ts';
-import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
+import { useFocusNext } from '../../../src/ui/hooks/use-focus-next.ts';
+import { removeAt, replaceAt } from '../../../src/ui/tables/list-edit.ts';
 import { PartFrame } from '../part-frame.tsx';
 import { useSetupEdit } from '../setup-edit.ts';
 import type { SetupPart } from '../setup-parts.ts';

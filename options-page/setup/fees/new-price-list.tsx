@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
-import { DateInput } from '../../../src/ui/date-input.tsx';
+import { DateInput } from '../../../src/ui/inputs/date-input.tsx';
 
 export interface NewPriceListProps {
   /** Starts it, or says why not. */

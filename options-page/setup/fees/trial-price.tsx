@@ -4,7 +4,7 @@ import type { FeeEdition } from '../../../src/domain/fees/fee-schedule.ts';
 import { feesAt } from '../../../src/domain/fees/fees-at.ts';
 import { type Cents, cents, sumCents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
-import { MoneyInput } from '../../../src/ui/money-input.tsx';
+import { MoneyInput } from '../../../src/ui/inputs/money-input.tsx';
 import { FeePicture } from './fee-picture.tsx';
 
 /** What one hammer price pays by this price list, line by line, so that it can be held against an invoice. */

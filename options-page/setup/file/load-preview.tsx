@@ -1,5 +1,5 @@
-import { STARTING_BOOKKEEPING } from '../../../src/domain/books/accounts.ts';
-import { DEFAULT_ESTIMATION } from '../../../src/domain/setup/estimation.ts';
+import { STARTING_BOOKKEEPING } from '../../../src/domain/accounts/accounts.ts';
+import { DEFAULT_ESTIMATION } from '../../../src/domain/retail/estimation.ts';
 import type { Setup } from '../../../src/domain/setup/setup.ts';
 import { setupCautions } from '../../../src/domain/setup/setup-cautions.ts';
 import { type SetupChange, setupChanges } from '../../../src/domain/setup/setup-changes.ts';

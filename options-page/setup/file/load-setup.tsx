@@ -1,7 +1,7 @@
 import { useId, useState } from 'preact/hooks';
 import { faultSentence } from '../../../src/domain/setup/setup-faults.ts';
 import { LARGEST_SETUP_BYTES, readSetupFile, type SetupReading } from '../../../src/domain/setup/setup-file.ts';
-import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
+import { useFocusNext } from '../../../src/ui/hooks/use-focus-next.ts';
 import { LoadPreview } from './load-preview.tsx';
 
 interface ChosenFile {

@@ -1,10 +1,10 @@
+import type { FloorPlan } from '../../../src/domain/carrying/carrying-rules.ts';
 import { PPM, ppm } from '../../../src/domain/money/rate.ts';
-import type { FloorPlan } from '../../../src/domain/setup/carrying.ts';
-import { moveBetweenRows } from '../../../src/ui/cells/move-between-rows.ts';
-import { removeAt, replaceAt } from '../../../src/ui/list-edit.ts';
-import { NumberInput } from '../../../src/ui/number-input.tsx';
-import { RateInput } from '../../../src/ui/rate-input.tsx';
-import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
+import { useFocusNext } from '../../../src/ui/hooks/use-focus-next.ts';
+import { NumberInput } from '../../../src/ui/inputs/number-input.tsx';
+import { RateInput } from '../../../src/ui/inputs/rate-input.tsx';
+import { moveBetweenRows } from '../../../src/ui/tables/cells/move-between-rows.ts';
+import { removeAt, replaceAt } from '../../../src/ui/tables/list-edit.ts';
 import { CellFaults } from '../cell-faults.tsx';
 import { FaultsAt } from '../faults-at.tsx';
 

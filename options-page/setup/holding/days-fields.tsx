@@ -1,6 +1,6 @@
-import type { Carrying } from '../../../src/domain/setup/carrying.ts';
-import { NumberInput } from '../../../src/ui/number-input.tsx';
-import { RadioChoice } from '../../../src/ui/radio-choice.tsx';
+import type { Carrying } from '../../../src/domain/carrying/carrying-rules.ts';
+import { NumberInput } from '../../../src/ui/inputs/number-input.tsx';
+import { RadioChoice } from '../../../src/ui/inputs/radio-choice.tsx';
 
 export interface DaysFieldsProps {
   readonly carrying: Carrying;

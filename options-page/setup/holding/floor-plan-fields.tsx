@@ -1,11 +1,11 @@
+import { DAY_COUNTS, type DayCount, type FloorPlan } from '../../../src/domain/carrying/carrying-rules.ts';
 import { ZERO } from '../../../src/domain/money/cents.ts';
 import { PPM, ppm } from '../../../src/domain/money/rate.ts';
-import { DAY_COUNTS, type DayCount, type FloorPlan } from '../../../src/domain/setup/carrying.ts';
-import { CheckInput } from '../../../src/ui/check-input.tsx';
-import { ChoiceInput } from '../../../src/ui/choice-input.tsx';
-import { withField } from '../../../src/ui/list-edit.ts';
-import { MoneyInput } from '../../../src/ui/money-input.tsx';
-import { RateInput } from '../../../src/ui/rate-input.tsx';
+import { CheckInput } from '../../../src/ui/inputs/check-input.tsx';
+import { ChoiceInput } from '../../../src/ui/inputs/choice-input.tsx';
+import { MoneyInput } from '../../../src/ui/inputs/money-input.tsx';
+import { RateInput } from '../../../src/ui/inputs/rate-input.tsx';
+import { withField } from '../../../src/ui/tables/list-edit.ts';
 import { CurtailmentsTable } from './curtailments-table.tsx';
 
 export interface FloorPlanFieldsProps {

@@ -1,9 +1,9 @@
+import type { Carrying } from '../../../src/domain/carrying/carrying-rules.ts';
 import type { StockCar } from '../../../src/domain/carrying/days-to-sell.ts';
 import { holdFactors } from '../../../src/domain/carrying/hold-factors.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { factorOf } from '../../../src/domain/money/rounding.ts';
-import type { Carrying } from '../../../src/domain/setup/carrying.ts';
 
 const TEN_THOUSAND = cents(1_000_000);
 

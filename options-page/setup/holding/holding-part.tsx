@@ -1,12 +1,12 @@
 import { useRef } from 'preact/hooks';
+import type { Carrying, FloorPlan } from '../../../src/domain/carrying/carrying-rules.ts';
 import { stockOf } from '../../../src/domain/carrying/stock-record.ts';
 import { ZERO } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { PPM, ppm } from '../../../src/domain/money/rate.ts';
-import type { Carrying, FloorPlan } from '../../../src/domain/setup/carrying.ts';
-import { CheckInput } from '../../../src/ui/check-input.tsx';
-import { MoneyInput } from '../../../src/ui/money-input.tsx';
-import { RateInput } from '../../../src/ui/rate-input.tsx';
+import { CheckInput } from '../../../src/ui/inputs/check-input.tsx';
+import { MoneyInput } from '../../../src/ui/inputs/money-input.tsx';
+import { RateInput } from '../../../src/ui/inputs/rate-input.tsx';
 import { PartFrame } from '../part-frame.tsx';
 import { useSetupEdit } from '../setup-edit.ts';
 import type { SetupPart } from '../setup-parts.ts';

@@ -6,7 +6,7 @@ import type { Setup } from '../../../src/domain/setup/setup.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import { sayDate } from '../../../src/domain/time/say-time.ts';
 import { dateIn } from '../../../src/domain/time/wall-clock.ts';
-import { SurvivalCurve } from '../../../src/ui/survival-curve.tsx';
+import { SurvivalCurve } from '../../../src/ui/charts/survival-curve.tsx';
 import { useSetupEdit } from '../setup-edit.ts';
 import { PasteStock } from './paste-stock.tsx';
 

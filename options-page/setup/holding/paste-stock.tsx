@@ -2,8 +2,8 @@ import { useMemo, useState } from 'preact/hooks';
 import type { StockRecord } from '../../../src/domain/carrying/stock-record.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
 import { readPastedStock } from '../../../src/intake/stock/read-pasted-stock.ts';
-import { DateInput } from '../../../src/ui/date-input.tsx';
-import { PastedRows } from '../../../src/ui/pasted-rows.tsx';
+import { DateInput } from '../../../src/ui/inputs/date-input.tsx';
+import { PastedRows } from '../../../src/ui/tables/pasted-rows.tsx';
 
 export interface PasteStockProps {
   readonly today: LocalDate;

@@ -3,8 +3,8 @@ import { giveSiteBack, requestSite } from '../../../src/browser/site-permission.
 import { fieldWords } from '../../../src/domain/setup/field-words.ts';
 import type { Site } from '../../../src/domain/setup/site.ts';
 import type { Venue } from '../../../src/domain/setup/venue.ts';
-import { ChoiceInput } from '../../../src/ui/choice-input.tsx';
-import { ScrollX } from '../../../src/ui/scroll-x.tsx';
+import { ChoiceInput } from '../../../src/ui/inputs/choice-input.tsx';
+import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
 
 interface SiteEntryProps {
   readonly site: Site;

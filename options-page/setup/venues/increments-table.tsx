@@ -1,9 +1,9 @@
-import type { Increments } from '../../../src/domain/bid/increments.ts';
 import { cents, ZERO } from '../../../src/domain/money/cents.ts';
-import { moveBetweenRows } from '../../../src/ui/cells/move-between-rows.ts';
-import { removeAt, replaceAt } from '../../../src/ui/list-edit.ts';
-import { MoneyCell } from '../../../src/ui/money-cell.tsx';
-import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
+import type { Increments } from '../../../src/domain/price/increments.ts';
+import { useFocusNext } from '../../../src/ui/hooks/use-focus-next.ts';
+import { moveBetweenRows } from '../../../src/ui/tables/cells/move-between-rows.ts';
+import { removeAt, replaceAt } from '../../../src/ui/tables/list-edit.ts';
+import { MoneyCell } from '../../../src/ui/tables/money-cell.tsx';
 import { CellFaults } from '../cell-faults.tsx';
 import { FaultsAt } from '../faults-at.tsx';
 

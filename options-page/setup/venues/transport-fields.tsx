@@ -1,9 +1,9 @@
 import { cents, ZERO } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import type { TransportRule } from '../../../src/domain/setup/venue.ts';
-import { MoneyInput } from '../../../src/ui/money-input.tsx';
-import { NumberInput } from '../../../src/ui/number-input.tsx';
-import { RadioChoice } from '../../../src/ui/radio-choice.tsx';
+import { MoneyInput } from '../../../src/ui/inputs/money-input.tsx';
+import { NumberInput } from '../../../src/ui/inputs/number-input.tsx';
+import { RadioChoice } from '../../../src/ui/inputs/radio-choice.tsx';
 import { transportCost } from './transport-cost.ts';
 
 export interface TransportFieldsProps {

@@ -1,11 +1,11 @@
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { setupCautions } from '../../../src/domain/setup/setup-cautions.ts';
 import type { Venue } from '../../../src/domain/setup/venue.ts';
-import { CheckList } from '../../../src/ui/check-list.tsx';
-import { withField } from '../../../src/ui/list-edit.ts';
-import { NumberInput } from '../../../src/ui/number-input.tsx';
-import { TextInput } from '../../../src/ui/text-input.tsx';
-import { ZoneInput } from '../../../src/ui/zone-input.tsx';
+import { CheckList } from '../../../src/ui/inputs/check-list.tsx';
+import { NumberInput } from '../../../src/ui/inputs/number-input.tsx';
+import { TextInput } from '../../../src/ui/inputs/text-input.tsx';
+import { ZoneInput } from '../../../src/ui/inputs/zone-input.tsx';
+import { withField } from '../../../src/ui/tables/list-edit.ts';
 import { EntryFold } from '../entry-fold.tsx';
 import { FaultsAt } from '../faults-at.tsx';
 import { useSetupEdit } from '../setup-edit.ts';

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Venue } from '../../../src/domain/setup/venue.ts';
-import { insertAt, removeAt, replaceAt } from '../../../src/ui/list-edit.ts';
-import { useFocusNext } from '../../../src/ui/use-focus-next.ts';
+import { useFocusNext } from '../../../src/ui/hooks/use-focus-next.ts';
+import { insertAt, removeAt, replaceAt } from '../../../src/ui/tables/list-edit.ts';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { PartFrame } from '../part-frame.tsx';
 import { useSetupEdit } from '../setup-edit.ts';

@@ -1,4 +1,4 @@
-import type { CostKind } from '../books/booking.ts';
+import type { CostKind } from '../accounts/cost-kind.ts';
 import { type Cents, ZERO } from '../money/cents.ts';
 
 /** One line that the sale billed. */

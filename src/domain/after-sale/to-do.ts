@@ -1,9 +1,9 @@
 import type { DisputeRecord } from '../dispute/dispute.ts';
 import { stillNeeded } from '../dispute/dispute.ts';
-import { disputeDues } from '../dispute/dispute-due.ts';
 import { type Cents, ZERO } from '../money/cents.ts';
 import { WIN_STEPS, type WinStep } from '../setup/after-sale-rules.ts';
 import type { Setup } from '../setup/setup.ts';
+import { disputeDues } from './dispute-due.ts';
 import { type Due, dueAt, dueBy } from './due.ts';
 import { stepRule, type VenuePlace } from './venue-place.ts';
 import { eventsOf, type SoldLot, winStands } from './win.ts';

@@ -2,11 +2,11 @@ import type { LotFacts } from '../lot/lot.ts';
 import { type Cents, cents } from '../money/cents.ts';
 import { PPM } from '../money/rate.ts';
 import { type AppliedCeiling, applyCeilings, cappedMean } from '../retail/ceiling.ts';
+import type { Estimation } from '../retail/estimation.ts';
 import { typedSpread } from '../retail/guess.ts';
 import { type OddComp, oddComps } from '../retail/odd-comps.ts';
 import { type RetailFromComps, retailFromComps } from '../retail/retail-from-comps.ts';
 import { type RetailHint, retailHints } from '../retail/retail-hints.ts';
-import type { Estimation } from '../setup/estimation.ts';
 import { normalQuantile } from '../statistics/normal.ts';
 
 /** What a lot will retail for with a clean title, and everything that explains it. */

@@ -1,15 +1,11 @@
 import * as z from 'zod/mini';
+import { costKindSchema } from '../accounts/cost-kind.ts';
 import { lotIdSchema } from '../lot/lot.ts';
 import { centsSchema, positiveCentsSchema } from '../money/cents.ts';
 import { localDateSchema } from '../time/local-date.ts';
 
 const shortText = z.string().check(z.minLength(1), z.maxLength(120));
 const amountSchema = centsSchema.check(z.refine((cents) => cents !== 0, { error: 'an amount of nothing' }));
-
-/** What a cost is for. Each has an account of its own in the setup, and is either part of the car's cost or an expense. */
-export const COST_KINDS = ['hammer', 'fee', 'transport', 'recon', 'interest', 'floor-fee', 'other'] as const;
-export const costKindSchema = z.enum(COST_KINDS);
-export type CostKind = z.infer<typeof costKindSchema>;
 
 /** One line of a bill, for one car. */
 export const costLineSchema = z.strictObject({

@@ -1,9 +1,9 @@
 import { type Cents, cents } from '../money/cents.ts';
 import { formatMoney } from '../money/format-money.ts';
 import { rateOf } from '../money/rounding.ts';
-import type { FloorPlan } from '../setup/carrying.ts';
 import type { LocalDate } from '../time/local-date.ts';
 import { sayDate } from '../time/say-time.ts';
+import type { FloorPlan } from './carrying-rules.ts';
 import { addDays } from './day-count.ts';
 
 /** Own cash that has to be there on a day. */

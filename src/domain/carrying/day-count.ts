@@ -1,5 +1,5 @@
-import type { DayCount } from '../setup/carrying.ts';
 import type { LocalDate } from '../time/local-date.ts';
+import type { DayCount } from './carrying-rules.ts';
 
 /** The part of a year between two dates, as an exact fraction, and the days a statement would print. */
 export interface YearShare {

@@ -1,4 +1,4 @@
-import type { Carrying } from '../setup/carrying.ts';
+import type { Carrying } from './carrying-rules.ts';
 import { daysBelief, medianDays, type StockCar, type Survival, survivalOf } from './days-to-sell.ts';
 import { FEWEST_SALES_TO_SHOW, kaplanMeier, type SurvivalStep } from './kaplan-meier.ts';
 

@@ -1,8 +1,8 @@
 import { type Cents, cents } from '../money/cents.ts';
 import { PPM } from '../money/rate.ts';
 import { rateOf } from '../money/rounding.ts';
-import type { FloorPlan } from '../setup/carrying.ts';
 import type { LocalDate } from '../time/local-date.ts';
+import type { FloorPlan } from './carrying-rules.ts';
 import { addDays, daysBetween, yearShare } from './day-count.ts';
 
 /** A stretch of time during which the same amount was owed. */

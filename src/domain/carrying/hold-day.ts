@@ -1,5 +1,5 @@
 import { PPM } from '../money/rate.ts';
-import type { Carrying, FloorPlan } from '../setup/carrying.ts';
+import type { Carrying, FloorPlan } from './carrying-rules.ts';
 
 /** What one day of holding costs for each dollar put in at the purchase. */
 export interface HoldDay {

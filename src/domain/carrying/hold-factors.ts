@@ -1,6 +1,6 @@
 import { type Cents, cents, LARGEST_CENTS, ZERO } from '../money/cents.ts';
 import { type Factor, factor } from '../money/rate.ts';
-import type { Carrying } from '../setup/carrying.ts';
+import type { Carrying } from './carrying-rules.ts';
 import { daysBelief, type StockCar, type Survival, survivalOf } from './days-to-sell.ts';
 import { holdDays } from './hold-day.ts';
 

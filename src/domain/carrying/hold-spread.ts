@@ -1,4 +1,4 @@
-import type { Carrying } from '../setup/carrying.ts';
+import type { Carrying } from './carrying-rules.ts';
 import { holdDays } from './hold-day.ts';
 import { type HoldOptions, sellingPath, unitFee } from './hold-factors.ts';
 

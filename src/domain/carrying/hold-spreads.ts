@@ -1,4 +1,4 @@
-import type { Carrying } from '../setup/carrying.ts';
+import type { Carrying } from './carrying-rules.ts';
 import type { StockCar } from './days-to-sell.ts';
 import { type HoldCase, holdSpread } from './hold-spread.ts';
 

@@ -1,4 +1,4 @@
-import type { Claim } from './claim.ts';
+import type { Claim } from '../lot/claim.ts';
 import type { Sighting } from './contradictions.ts';
 
 /** What the listing's own statements say of the mileage, so that a second figure in it does not go unnoticed. */

@@ -1,9 +1,9 @@
-import type { CostLine } from '../bid/deal.ts';
+import type { CostLine } from '../deal/deal.ts';
+import type { Claim, ClaimEvidence } from '../lot/claim.ts';
 import { ZERO } from '../money/cents.ts';
 import { PPM, type Ppm, ppm } from '../money/rate.ts';
 import { rateOf } from '../money/rounding.ts';
-import type { Doubt } from '../setup/estimation.ts';
-import type { Claim, ClaimEvidence } from './claim.ts';
+import type { Doubt } from '../retail/estimation.ts';
 
 /**
  * What doubt about the listing is expected to cost: for each claim the chance that it is false times what the car is

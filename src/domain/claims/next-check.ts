@@ -1,9 +1,9 @@
+import type { Claim, ClaimAbout } from '../lot/claim.ts';
 import { type Cents, cents, ZERO } from '../money/cents.ts';
 import { formatMoney } from '../money/format-money.ts';
 import { PPM } from '../money/rate.ts';
 import { rateOf } from '../money/rounding.ts';
-import type { Doubt } from '../setup/estimation.ts';
-import type { Claim, ClaimAbout } from './claim.ts';
+import type { Doubt } from '../retail/estimation.ts';
 import { chanceFalse } from './doubt-lines.ts';
 
 /** What looking into one claim is worth before the lot closes. */

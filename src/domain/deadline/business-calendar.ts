@@ -1,9 +1,9 @@
 import * as z from 'zod/mini';
-import { WEEKDAYS, type Weekday } from '../setup/store.ts';
 import { addDays } from '../time/calendar-day.ts';
 import { type LocalDate, localDateSchema } from '../time/local-date.ts';
 import { dayName } from '../time/say-time.ts';
 import { weekdayOf } from '../time/wall-clock.ts';
+import { WEEKDAYS, type Weekday } from '../time/weekdays.ts';
 import { HOLIDAY_IDS, HOLIDAY_NAMES, holidayOn } from './us-holidays.ts';
 
 const dates = z

@@ -1,11 +1,11 @@
 import * as z from 'zod/mini';
-import { claimsSchema } from '../claims/claim.ts';
 import { positiveCentsSchema } from '../money/cents.ts';
+import { estimateSchema, reconLineSchema } from '../money/estimate.ts';
 import { ceilingsSchema } from '../retail/ceiling.ts';
 import { compsSchema } from '../retail/comp.ts';
 import { sealedSaleSchema } from '../risk/sealed-sale.ts';
 import { closeTimeSchema } from '../time/close-time.ts';
-import { estimateSchema, reconLineSchema } from './estimate.ts';
+import { claimsSchema } from './claim.ts';
 import { unreadCellsSchema } from './unread-cell.ts';
 
 const shortText = z.string().check(z.maxLength(200));

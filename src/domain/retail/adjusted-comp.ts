@@ -1,7 +1,7 @@
 import { type Cents, cents } from '../money/cents.ts';
 import { PPM } from '../money/rate.ts';
-import type { Estimation } from '../setup/estimation.ts';
 import type { Comp } from './comp.ts';
+import type { Estimation } from './estimation.ts';
 
 /** The car that is being valued, as far as comparables are adjusted to it. */
 export interface Subject {

@@ -1,7 +1,7 @@
-import type { Estimate } from '../lot/estimate.ts';
+import type { Estimate } from '../money/estimate.ts';
 import { PPM } from '../money/rate.ts';
-import type { Estimation } from '../setup/estimation.ts';
 import { normalQuantile } from '../statistics/normal.ts';
+import type { Estimation } from './estimation.ts';
 
 /** However narrow a range is typed, a guess never counts as surer than one part in a hundred beside comparables. */
 const SUREST_GUESS = 0.01;

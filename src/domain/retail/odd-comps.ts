@@ -1,7 +1,7 @@
-import type { Estimate } from '../lot/estimate.ts';
 import { type Cents, cents } from '../money/cents.ts';
-import type { Estimation } from '../setup/estimation.ts';
+import type { Estimate } from '../money/estimate.ts';
 import { tCdf } from '../statistics/student-t.ts';
+import type { Estimation } from './estimation.ts';
 import { posteriorOf, type RetailFromComps } from './retail-from-comps.ts';
 
 /** A comparable that the others would hardly have led one to expect. */

@@ -1,11 +1,11 @@
-import type { Estimate } from '../lot/estimate.ts';
 import { type Cents, cents, LARGEST_CENTS } from '../money/cents.ts';
+import type { Estimate } from '../money/estimate.ts';
 import { PPM } from '../money/rate.ts';
-import type { Estimation } from '../setup/estimation.ts';
 import { normalQuantile } from '../statistics/normal.ts';
 import { tQuantile } from '../statistics/student-t.ts';
 import { type AdjustedComp, adjustedComp, type Subject } from './adjusted-comp.ts';
 import type { Comp } from './comp.ts';
+import type { Estimation } from './estimation.ts';
 import { guessSpread } from './guess.ts';
 
 /** What the comparables and the buyer's own guess together say this lot will retail for. */

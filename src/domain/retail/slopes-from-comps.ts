@@ -1,8 +1,8 @@
 import { PPM, type Ppm, ppm } from '../money/rate.ts';
-import type { Estimation } from '../setup/estimation.ts';
 import { leastSquares, type Row } from '../statistics/least-squares.ts';
 import { adjustedComp } from './adjusted-comp.ts';
 import type { Comp } from './comp.ts';
+import type { Estimation } from './estimation.ts';
 
 /** What the comparables themselves say mileage and age take off, in the terms of the setup. */
 export interface LearnedSlopes

@@ -1,5 +1,5 @@
-import { type DealTotals, type PriceSums, sumsAt } from '../bid/price-sums.ts';
 import type { HoldCase } from '../carrying/hold-spread.ts';
+import { type DealTotals, type PriceSums, sumsAt } from '../deal/price-sums.ts';
 import { PPM } from '../money/rate.ts';
 import { chanceBelow } from '../statistics/lognormal.ts';
 import type { CostGrid } from './cost-grid.ts';

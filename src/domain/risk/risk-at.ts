@@ -1,9 +1,9 @@
-import type { Accepts } from '../bid/accepted-intervals.ts';
-import type { Deal, Funding } from '../bid/deal.ts';
-import { type DealTotals, dealTotals, sumsAt } from '../bid/price-sums.ts';
 import type { HoldCase } from '../carrying/hold-spread.ts';
+import type { Deal, Funding } from '../deal/deal.ts';
+import { type DealTotals, dealTotals, sumsAt } from '../deal/price-sums.ts';
 import { type Cents, cents } from '../money/cents.ts';
 import { PPM, type Ppm } from '../money/rate.ts';
+import type { Accepts } from '../price/accepted-intervals.ts';
 import { type CostGrid, costGrid, gridStep, type UncertainCost } from './cost-grid.ts';
 import { losesAtMost, RAREST_CELL } from './loss-chance.ts';
 import {

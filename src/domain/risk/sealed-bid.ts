@@ -1,5 +1,5 @@
-import type { PriceGrid } from '../bid/price-grid.ts';
 import type { Cents } from '../money/cents.ts';
+import type { PriceGrid } from '../price/price-grid.ts';
 
 export interface SealedBid {
   readonly bid: Cents;

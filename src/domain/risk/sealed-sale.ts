@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
-import { type Estimate, estimateSchema } from '../lot/estimate.ts';
 import type { Cents } from '../money/cents.ts';
+import { type Estimate, estimateSchema } from '../money/estimate.ts';
 import { typedSpread } from '../retail/guess.ts';
 import { chanceBelow } from '../statistics/lognormal.ts';
 

@@ -1,6 +1,6 @@
-import type { Increments } from '../bid/increments.ts';
-import { nextPrice } from '../bid/price-grid.ts';
 import { type Cents, cents } from '../money/cents.ts';
+import type { Increments } from '../price/increments.ts';
+import { nextPrice } from '../price/price-grid.ts';
 import type { Result } from './result.ts';
 
 /** A result held against the max bid of its moment. */

@@ -1,6 +1,6 @@
 import { type Outcome, ok, refuse } from '../outcome.ts';
+import { plainWords } from '../text/plain-words.ts';
 import type { TitleBrand } from './money-rules.ts';
-import { plainWords } from './plain-words.ts';
 
 /** Wordings that sales use for the same state of a title (common practice, no source). What is not here is asked about. */
 const SAME_MEANING: readonly (readonly string[])[] = [

@@ -1,5 +1,5 @@
 import { type Outcome, ok, refuse } from '../outcome.ts';
-import { plainWords } from './plain-words.ts';
+import { plainWords } from '../text/plain-words.ts';
 import type { Venue } from './venue.ts';
 
 /**

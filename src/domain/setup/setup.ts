@@ -1,11 +1,10 @@
 import * as z from 'zod/mini';
-import { bookkeepingSchema } from '../books/accounts.ts';
+import { bookkeepingSchema } from '../accounts/accounts.ts';
+import { carryingSchema } from '../carrying/carrying-rules.ts';
 import { stockRecordSchema } from '../carrying/stock-record.ts';
-
 import { feeScheduleSchema } from '../fees/fee-schedule.ts';
+import { estimationSchema } from '../retail/estimation.ts';
 import { alertRulesSchema } from './alert-rules.ts';
-import { carryingSchema } from './carrying.ts';
-import { estimationSchema } from './estimation.ts';
 import { profitRulesSchema, standingCostsSchema, titleBrandSchema, undoneSchema } from './money-rules.ts';
 import { sitesSchema } from './site.ts';
 import { rushSchema, storeSchema } from './store.ts';

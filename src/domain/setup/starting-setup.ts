@@ -1,9 +1,9 @@
-import { STARTING_TITLES } from '../claims/starting-titles.ts';
 import { cents } from '../money/cents.ts';
 import { ppm } from '../money/rate.ts';
 import type { LocalTime } from '../time/local-date.ts';
 import type { Zone } from '../time/zone.ts';
 import { type Setup, setupSectionsSchema } from './setup.ts';
+import { STARTING_TITLES } from './starting-titles.ts';
 
 /**
  * What the tool works with until the user says otherwise: no venue and no fee, because those are his; plain assumptions

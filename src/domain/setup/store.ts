@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { localDateSchema, localTimeSchema } from '../time/local-date.ts';
+import { WEEKDAYS } from '../time/weekdays.ts';
 import { zoneSchema } from '../time/zone.ts';
 
 /** The dealership: its name for printed sheets, the zone in which every close is shown, and how its buyer is reached. */
@@ -11,9 +12,6 @@ export const storeSchema = z.strictObject({
   ),
 });
 export type Store = z.infer<typeof storeSchema>;
-
-export const WEEKDAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const;
-export type Weekday = (typeof WEEKDAYS)[number];
 
 const span = { from: localTimeSchema, to: localTimeSchema };
 const endsLater = z.refine<{ from: string; to: string }>((s) => s.from < s.to, {

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
-import { incrementsSchema } from '../bid/increments.ts';
 import { positiveCentsSchema, ZERO } from '../money/cents.ts';
+import { incrementsSchema } from '../price/increments.ts';
 import { zoneSchema } from '../time/zone.ts';
 import { afterSaleRulesSchema } from './after-sale-rules.ts';
 

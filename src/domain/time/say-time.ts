@@ -1,8 +1,8 @@
-import type { Weekday } from '../setup/store.ts';
 import type { Instant } from './instant.ts';
 import type { LocalDate } from './local-date.ts';
 import { sayDuration } from './say-duration.ts';
 import { type WallClock, wallClock, weekdayOf } from './wall-clock.ts';
+import type { Weekday } from './weekdays.ts';
 import type { Zone } from './zone.ts';
 
 const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;

@@ -1,6 +1,6 @@
-import type { Weekday } from '../setup/store.ts';
 import type { Instant } from './instant.ts';
 import type { LocalDate, LocalTime } from './local-date.ts';
+import type { Weekday } from './weekdays.ts';
 import type { Zone } from './zone.ts';
 
 /** What a clock on the wall of a place shows. */

@@ -1,10 +1,10 @@
 import * as chrono from 'chrono-node/en';
 import { type Outcome, ok, refuse } from '../outcome.ts';
-import { WEEKDAYS, type Weekday } from '../setup/store.ts';
 import { addDays } from './calendar-day.ts';
 import { type LocalDate, type LocalTime, localDateSchema } from './local-date.ts';
 import { dayName } from './say-time.ts';
 import { weekdayOf } from './wall-clock.ts';
+import { WEEKDAYS, type Weekday } from './weekdays.ts';
 
 const WEEKDAY =
   /\b(?:(this|coming|next|last) )?(mon|tue|wed|thu|fri|sat|sun)(?:s|sday|nesday|rs|rsday|day|urday)?\b\.?/gi;

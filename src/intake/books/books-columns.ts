@@ -1,4 +1,4 @@
-import type { AccountNames } from '../../domain/books/accounts.ts';
+import type { AccountNames } from '../../domain/accounts/accounts.ts';
 import type { ComparedLine } from '../../domain/books/folder/compare-lines.ts';
 import type { PurchaseFolder } from '../../domain/books/folder/folder.ts';
 import type { Posting, Transaction } from '../../domain/books/post/transaction.ts';

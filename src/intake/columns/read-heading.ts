@@ -1,4 +1,4 @@
-import { plainWords } from '../../domain/setup/plain-words.ts';
+import { plainWords } from '../../domain/text/plain-words.ts';
 import { COLUMN_FIELDS, type ColumnFieldId } from './column-fields.ts';
 
 /** A heading that names a field: with the very words, or with more words around them. */

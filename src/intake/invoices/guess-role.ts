@@ -1,5 +1,5 @@
 import type { InvoiceRole } from '../../domain/books/invoice/invoice-mapping.ts';
-import { plainWords } from '../../domain/setup/plain-words.ts';
+import { plainWords } from '../../domain/text/plain-words.ts';
 
 /** What headings of invoices say, in the order in which they are tried; the first that fits names the column. */
 const WORDS: readonly (readonly [InvoiceRole, RegExp])[] = [

@@ -1,10 +1,10 @@
-import type { CostKind } from '../../domain/books/booking.ts';
+import type { CostKind } from '../../domain/accounts/cost-kind.ts';
 import type { InvoiceLine } from '../../domain/books/invoice/invoice-line.ts';
 import type { InvoiceRole } from '../../domain/books/invoice/invoice-mapping.ts';
 import { type Cents, cents } from '../../domain/money/cents.ts';
 import { formatMoney } from '../../domain/money/format-money.ts';
 import { parseMoney } from '../../domain/money/parse-money.ts';
-import { plainWords } from '../../domain/setup/plain-words.ts';
+import { plainWords } from '../../domain/text/plain-words.ts';
 import type { LocalDate, LocalTime } from '../../domain/time/local-date.ts';
 import { writtenDate } from '../../domain/time/written-date.ts';
 import { isBlankCell } from '../columns/blank-cell.ts';

@@ -1,6 +1,6 @@
-import type { Estimate } from '../../domain/lot/estimate.ts';
 import type { LotFacts } from '../../domain/lot/lot.ts';
 import { type Cents, cents } from '../../domain/money/cents.ts';
+import type { Estimate } from '../../domain/money/estimate.ts';
 import { rateOf } from '../../domain/money/rounding.ts';
 import type { CloseTime } from '../../domain/time/close-time.ts';
 import { wallClock } from '../../domain/time/wall-clock.ts';

@@ -1,5 +1,5 @@
-import type { Estimate } from '../../domain/lot/estimate.ts';
 import { type Cents, cents } from '../../domain/money/cents.ts';
+import type { Estimate } from '../../domain/money/estimate.ts';
 import { PPM, ppm } from '../../domain/money/rate.ts';
 import type { ReadContext } from './read-context.ts';
 import { readAmount } from './read-plain-cells.ts';

@@ -1,6 +1,6 @@
 import { type LotFacts, type LotField, lotFactsSchema } from '../../domain/lot/lot.ts';
 import { type Outcome, ok, refuse } from '../../domain/outcome.ts';
-import { isSameFact } from '../../journal/same-fact.ts';
+import { isSameFact } from '../../folds/same-fact.ts';
 import { isBlankCell } from '../columns/blank-cell.ts';
 import type { ColumnField } from '../columns/column-field.ts';
 import { COLUMN_FIELDS, type ColumnFieldId } from '../columns/column-fields.ts';

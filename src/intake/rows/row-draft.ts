@@ -1,6 +1,6 @@
+import type { Evidence } from '../../domain/lot/evidence.ts';
 import type { LotFacts, LotField } from '../../domain/lot/lot.ts';
 import type { UnreadCell } from '../../domain/lot/unread-cell.ts';
-import type { Evidence } from '../../journal/evidence.ts';
 import type { ColumnFieldId } from '../columns/column-fields.ts';
 import type { CellFault, RowReading } from './row-reading.ts';
 import { shorten } from './shorten.ts';

@@ -1,5 +1,5 @@
+import type { Evidence } from '../../domain/lot/evidence.ts';
 import type { LotFacts } from '../../domain/lot/lot.ts';
-import type { Evidence } from '../../journal/evidence.ts';
 
 /**
  * Something about a cell that the user should know:

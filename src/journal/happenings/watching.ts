@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
+import { evidenceByFieldSchema } from '../../domain/lot/evidence.ts';
 import { lotFactsSchema, lotIdSchema, lotSourceSchema } from '../../domain/lot/lot.ts';
-import { evidenceByFieldSchema } from '../evidence.ts';
 
 const newLotSchema = z.strictObject({
   id: lotIdSchema,

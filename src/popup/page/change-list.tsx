@@ -1,6 +1,6 @@
 import type { LotField } from '../../domain/lot/lot.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
-import type { FactChange } from '../../journal/fact-changes.ts';
+import type { FactChange } from '../../folds/fact-changes.ts';
 import { FACT_WORDS, factInWords } from './fact-words.ts';
 
 interface ChangeListProps {

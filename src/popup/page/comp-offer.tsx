@@ -8,9 +8,9 @@ import { formatMoney } from '../../domain/money/format-money.ts';
 import type { Instant } from '../../domain/time/instant.ts';
 import { sayTime } from '../../domain/time/say-time.ts';
 import { dateIn } from '../../domain/time/wall-clock.ts';
-import type { LotState } from '../../journal/lot-state.ts';
+import type { LotState } from '../../folds/lot-state.ts';
 import type { KeptLot, PageDesk } from '../../reading/page-desk.ts';
-import { ChoiceInput } from '../../ui/choice-input.tsx';
+import { ChoiceInput } from '../../ui/inputs/choice-input.tsx';
 import { StandingNow } from './standing-now.tsx';
 
 interface CompOfferProps {

@@ -5,7 +5,7 @@ import { sayTime } from '../../domain/time/say-time.ts';
 import type { Zone } from '../../domain/time/zone.ts';
 import { examineVin } from '../../domain/vin/examine-vin.ts';
 import { readVin } from '../../domain/vin/read-vin.ts';
-import { wordsOfDoubt } from '../../ui/close-words.ts';
+import { wordsOfDoubt } from '../../views/words/close-words.ts';
 import { draftValue, FROM_WORDS, originWords, SURE_MEANS } from './draft-words.ts';
 import { FieldInput } from './field-input.tsx';
 

@@ -3,7 +3,7 @@ import { cents } from '../../domain/money/cents.ts';
 import { formatMoney } from '../../domain/money/format-money.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import { sayTime } from '../../domain/time/say-time.ts';
-import type { FactChange } from '../../journal/fact-changes.ts';
+import type { FactChange } from '../../folds/fact-changes.ts';
 
 /** What each fact that a page can state is called. */
 export const FACT_WORDS: Partial<Record<LotField, string>> = {

@@ -8,9 +8,9 @@ import { readCloseTime } from '../../domain/time/read-close-time.ts';
 import { wallClock } from '../../domain/time/wall-clock.ts';
 import type { Zone } from '../../domain/time/zone.ts';
 import { readVin } from '../../domain/vin/read-vin.ts';
-import { MoneyInput } from '../../ui/money-input.tsx';
-import { ReadInput } from '../../ui/read-input.tsx';
-import { TextInput } from '../../ui/text-input.tsx';
+import { MoneyInput } from '../../ui/inputs/money-input.tsx';
+import { ReadInput } from '../../ui/inputs/read-input.tsx';
+import { TextInput } from '../../ui/inputs/text-input.tsx';
 
 interface FieldInputProps {
   readonly name: DraftFieldName;

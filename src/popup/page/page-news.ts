@@ -1,6 +1,6 @@
 import { type LotFacts, lotFactsSchema, lotIdSchema } from '../../domain/lot/lot.ts';
+import type { LotState } from '../../folds/lot-state.ts';
 import { type EntryId, entryIdSchema } from '../../journal/ids.ts';
-import type { LotState } from '../../journal/lot-state.ts';
 import type { Store } from '../../store/store.ts';
 
 /** The watched lot of the page in front, and what opening the page brought up to date. */

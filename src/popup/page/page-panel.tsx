@@ -3,7 +3,7 @@ import type { FrontTab } from '../../browser/page-access.ts';
 import type { DraftFieldName, DraftLots } from '../../capture/draft-lot.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import type { PointedPlace } from '../../domain/setup/site.ts';
-import type { LotState } from '../../journal/lot-state.ts';
+import type { LotState } from '../../folds/lot-state.ts';
 import { pageDesk, rememberPlaces } from '../../reading/page-desk.ts';
 import { readTab, startPointing, takePointed } from '../../reading/read-tab.ts';
 import { readingContext } from '../../reading/reading-context.ts';

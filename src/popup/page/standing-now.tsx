@@ -2,8 +2,8 @@ import { useMemo } from 'preact/hooks';
 import { cents } from '../../domain/money/cents.ts';
 import { formatMoney } from '../../domain/money/format-money.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
-import type { LotState } from '../../journal/lot-state.ts';
-import { standingsUnder } from '../../ui/standing.ts';
+import type { LotState } from '../../folds/lot-state.ts';
+import { standingsUnder } from '../../views/lots/standing.ts';
 
 /** The price at which to stop and the room left, or what has to be said before there is one. */
 export function StandingNow({ lot, setup }: { lot: LotState; setup: Setup }) {

@@ -9,10 +9,10 @@ import { resultDoubt } from '../../domain/sale/result-doubt.ts';
 import { proxyAction, resultNoteOf } from '../../domain/sale/result-note.ts';
 import { sayResult } from '../../domain/sale/result-words.ts';
 import { type Instant, instant } from '../../domain/time/instant.ts';
-import type { LotState } from '../../journal/lot-state.ts';
+import type { LotState } from '../../folds/lot-state.ts';
 import type { Store } from '../../store/store.ts';
-import { FieldFrame } from '../../ui/field.tsx';
-import type { Standing } from '../../ui/standing.ts';
+import { FieldFrame } from '../../ui/inputs/field.tsx';
+import type { Standing } from '../../views/lots/standing.ts';
 import { noteBidOnPage } from './note-bid.ts';
 
 export interface SaleNoteProps {

@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { instant } from '../../domain/time/instant.ts';
-import type { LotState } from '../../journal/lot-state.ts';
+import type { LotState } from '../../folds/lot-state.ts';
 import type { Store } from '../../store/store.ts';
-import { countWords } from '../../ui/count-words.ts';
+import { countWords } from '../../views/words/count-words.ts';
 
 const FORTNIGHT_MS = 14 * 24 * 3_600_000;
 

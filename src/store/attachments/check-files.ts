@@ -1,7 +1,7 @@
-import { filesNamedIn } from '../../journal/fold-attachments.ts';
+import { filesNamedIn } from '../../folds/fold-attachments.ts';
 import { readEntry } from '../../journal/read-entry.ts';
-import { eachEntry } from '../each-entry.ts';
-import type { Session } from '../session.ts';
+import { eachEntry } from '../journal/each-entry.ts';
+import type { Session } from '../write/session.ts';
 import { fileHash } from './file-hash.ts';
 
 /** What a look at every attached file found. */

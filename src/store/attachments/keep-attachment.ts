@@ -3,8 +3,8 @@ import { type Outcome, ok, type Refusal, refuse } from '../../domain/outcome.ts'
 import type { AttachmentKind } from '../../domain/sale/attachment.ts';
 import type { Entry } from '../../journal/entry.ts';
 import { subjectOfLot } from '../../journal/subject.ts';
-import { appendWith } from '../append.ts';
-import type { Session } from '../session.ts';
+import { appendWith } from '../write/append.ts';
+import type { Session } from '../write/session.ts';
 import { fileHash } from './file-hash.ts';
 import { type StorageRoom, sayBytes, tightRoomSentence } from './storage-room.ts';
 

@@ -1,6 +1,6 @@
 import type { LotId } from '../../domain/lot/lot.ts';
-import type { KeptAttachment } from '../../journal/fold-attachments.ts';
-import type { Session } from '../session.ts';
+import type { KeptAttachment } from '../../folds/fold-attachments.ts';
+import type { Session } from '../write/session.ts';
 
 /** The files that are kept with a lot, in the order in which they came. */
 export function attachmentsOf(session: Session, lot: LotId): Promise<readonly KeptAttachment[]> {

@@ -3,9 +3,9 @@ import type { Refusal } from '../../domain/outcome.ts';
 import { canonicalJson } from '../../journal/canonical-json.ts';
 import type { EntryId } from '../../journal/ids.ts';
 import { type Envelope, readEntry } from '../../journal/read-entry.ts';
-import { eachEntry } from '../each-entry.ts';
-import type { ReadTransaction } from '../schema.ts';
-import type { Session } from '../session.ts';
+import type { ReadTransaction } from '../connection/schema.ts';
+import { eachEntry } from '../journal/each-entry.ts';
+import type { Session } from '../write/session.ts';
 import type { Backup } from './read-backup.ts';
 
 interface Comparison {

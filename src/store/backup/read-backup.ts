@@ -3,7 +3,7 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import * as z from 'zod/mini';
 import type { LotId } from '../../domain/lot/lot.ts';
 import { type Outcome, ok, type Refusal, refuse } from '../../domain/outcome.ts';
-import { filesNamedIn } from '../../journal/fold-attachments.ts';
+import { filesNamedIn } from '../../folds/fold-attachments.ts';
 import { type Envelope, firstIssue, type ReadEntry, readEntry } from '../../journal/read-entry.ts';
 import { type ChainFinding, type ChainLink, checkLinks, linkOf } from '../../journal/verify-chain.ts';
 import {

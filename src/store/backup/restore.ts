@@ -1,14 +1,14 @@
 import { type Outcome, refuse } from '../../domain/outcome.ts';
 import type { EntryId } from '../../journal/ids.ts';
 import { DEVICE_RANDOM_BYTES, newDeviceId } from '../../journal/sortable-id.ts';
-import { foldIntoViews } from '../fold-into-views.ts';
-import { freshHead, lastIdOf, readHead, writeHead } from '../head.ts';
-import { Refused } from '../refused.ts';
-import type { Head, WriteTransaction } from '../schema.ts';
-import type { Session } from '../session.ts';
-import { EVERYTHING } from '../touched.ts';
-import { tryWrite } from '../try-write.ts';
-import { addAll } from '../write-all.ts';
+import type { Head, WriteTransaction } from '../connection/schema.ts';
+import { foldIntoViews } from '../views/fold-into-views.ts';
+import { freshHead, lastIdOf, readHead, writeHead } from '../write/head.ts';
+import { Refused } from '../write/refused.ts';
+import type { Session } from '../write/session.ts';
+import { EVERYTHING } from '../write/touched.ts';
+import { tryWrite } from '../write/try-write.ts';
+import { addAll } from '../write/write-all.ts';
 import { compareWithJournal } from './compare-with-journal.ts';
 import type { Backup } from './read-backup.ts';
 

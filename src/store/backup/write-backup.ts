@@ -1,11 +1,11 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { hashSchema } from '../../journal/ids.ts';
-import { headsOf } from '../about.ts';
 import { fileHash } from '../attachments/file-hash.ts';
-import { eachEntry } from '../each-entry.ts';
-import type { StoredFile } from '../schema.ts';
-import type { Session } from '../session.ts';
+import { headsOf } from '../connection/about.ts';
+import type { StoredFile } from '../connection/schema.ts';
+import { eachEntry } from '../journal/each-entry.ts';
+import type { Session } from '../write/session.ts';
 import { BACKUP_FORMAT, BACKUP_VERSION, type BackupHeader, FILE_PART, type FileHeader } from './backup-format.ts';
 import { toBase64 } from './base64.ts';
 

@@ -4,12 +4,12 @@ import type { LotId } from '../../domain/lot/lot.ts';
 import { type Outcome, ok, refuse } from '../../domain/outcome.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import type { Instant } from '../../domain/time/instant.ts';
-import type { LotRevision } from '../../journal/lot-revisions.ts';
-import type { LotState } from '../../journal/lot-state.ts';
+import type { LotRevision } from '../../folds/lot-revisions.ts';
+import type { LotState } from '../../folds/lot-state.ts';
 import type { Store } from '../../store/store.ts';
-import { alertLot } from '../alert-lots.ts';
-import { standingsUnder } from '../standing.ts';
-import { stopWords } from '../stop-words.ts';
+import { alertLot } from '../../views/lots/alert-lots.ts';
+import { standingsUnder } from '../../views/lots/standing.ts';
+import { stopWords } from '../../views/lots/stop-words.ts';
 
 /** What goes into a file: one lot, or the closings of a stretch of time. */
 export type CalendarChoice = { readonly lot: LotId } | { readonly from: Instant; readonly before: Instant };

@@ -9,8 +9,8 @@ import { importResult } from '../../../src/intake/import-result.ts';
 import { openTable } from '../../../src/intake/open-table.ts';
 import { readInChunks } from '../../../src/intake/read-in-chunks.ts';
 import { openStore } from '../../../src/store/open-store.ts';
-import { readFirstRows } from '../../../src/store/read-first-rows.ts';
 import type { Store } from '../../../src/store/store.ts';
+import { readFirstRows } from '../../../src/store/views/read-first-rows.ts';
 import { manyRows } from './many-rows.ts';
 
 const random = (bytes: number) => crypto.getRandomValues(new Uint8Array(bytes));

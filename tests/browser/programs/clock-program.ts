@@ -2,7 +2,7 @@ import type { LotId } from '../../../src/domain/lot/lot.ts';
 import { startingSetup } from '../../../src/domain/setup/starting-setup.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
-import type { LotState } from '../../../src/journal/lot-state.ts';
+import type { LotState } from '../../../src/folds/lot-state.ts';
 import { subjectOfLot } from '../../../src/journal/subject.ts';
 import { openStore } from '../../../src/store/open-store.ts';
 import type { Store } from '../../../src/store/store.ts';

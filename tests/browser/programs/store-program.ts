@@ -2,9 +2,9 @@ import { cents } from '../../../src/domain/money/cents.ts';
 import { storeSchema } from '../../../src/domain/setup/store.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import { readBackup } from '../../../src/store/backup/read-backup.ts';
-import { MIGRATIONS } from '../../../src/store/migrations/list.ts';
-import type { Migration } from '../../../src/store/migrations/migration.ts';
-import { openDatabase } from '../../../src/store/open-database.ts';
+import { MIGRATIONS } from '../../../src/store/connection/migrations/list.ts';
+import type { Migration } from '../../../src/store/connection/migrations/migration.ts';
+import { openDatabase } from '../../../src/store/connection/open-database.ts';
 import { openStore } from '../../../src/store/open-store.ts';
 import type { Store } from '../../../src/store/store.ts';
 

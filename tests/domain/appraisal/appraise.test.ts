@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { appraise, appraiseMoney, riskCapOf } from '../../../src/domain/appraisal/appraise.ts';
-import { pricingContext } from '../../../src/domain/bid/pricing-context.ts';
-import { standingOf, worksheetOf } from '../../../src/domain/bid/worksheet-of.ts';
 import type { LotFacts } from '../../../src/domain/lot/lot.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
 import { riskAt } from '../../../src/domain/risk/risk-at.ts';
 import { type Setup, setupSectionsSchema } from '../../../src/domain/setup/setup.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
+import { pricingContext } from '../../../src/domain/worksheet/pricing-context.ts';
+import { standingOf, worksheetOf } from '../../../src/domain/worksheet/worksheet-of.ts';
 import { comp, SETUP, van } from './lot-for-tests.ts';
 
 const NOW = instant(Date.UTC(2026, 10, 27));

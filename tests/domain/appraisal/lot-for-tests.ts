@@ -1,7 +1,7 @@
-import { pricingContext } from '../../../src/domain/bid/pricing-context.ts';
-import { type Worksheet, worksheetOf } from '../../../src/domain/bid/worksheet-of.ts';
 import { type LotFacts, lotFactsSchema } from '../../../src/domain/lot/lot.ts';
 import { type Setup, setupSectionsSchema } from '../../../src/domain/setup/setup.ts';
+import { pricingContext } from '../../../src/domain/worksheet/pricing-context.ts';
+import { type Worksheet, worksheetOf } from '../../../src/domain/worksheet/worksheet-of.ts';
 
 /** An invented dealer with one venue, a floor plan and two titles. */
 export const SETUP: Setup = setupSectionsSchema.parse({

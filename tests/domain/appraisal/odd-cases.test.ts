@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { appraise } from '../../../src/domain/appraisal/appraise.ts';
-import { walkOf } from '../../../src/domain/bid/walk-of.ts';
 import type { Setup } from '../../../src/domain/setup/setup.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
+import { walkOf } from '../../../src/domain/worksheet/walk-of.ts';
 import { comp, SETUP, sheetOf, van } from './lot-for-tests.ts';
 
 const NOW = instant(Date.UTC(2026, 10, 27));

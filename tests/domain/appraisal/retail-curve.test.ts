@@ -3,7 +3,7 @@ import { appraisedRetail } from '../../../src/domain/appraisal/appraised-retail.
 import { retailCurve } from '../../../src/domain/appraisal/retail-curve.ts';
 import { type LotFacts, lotFactsSchema } from '../../../src/domain/lot/lot.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
-import { DEFAULT_ESTIMATION } from '../../../src/domain/setup/estimation.ts';
+import { DEFAULT_ESTIMATION } from '../../../src/domain/retail/estimation.ts';
 
 const facts = (over: object): LotFacts => lotFactsSchema.parse({ miles: 60_000, year: 2020, ...over });
 const guess = { low: 16_000_00, likely: 18_000_00, high: 20_000_00 };

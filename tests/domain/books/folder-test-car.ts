@@ -1,5 +1,4 @@
 import { demoSetup } from '../../../src/demo/demo-setup.ts';
-import { pricingContext } from '../../../src/domain/bid/pricing-context.ts';
 import type { LotFacts } from '../../../src/domain/lot/lot.ts';
 import { type Cents, cents } from '../../../src/domain/money/cents.ts';
 import { ppm } from '../../../src/domain/money/rate.ts';
@@ -7,6 +6,7 @@ import { instant } from '../../../src/domain/time/instant.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
 import { readCloseTime } from '../../../src/domain/time/read-close-time.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
+import { pricingContext } from '../../../src/domain/worksheet/pricing-context.ts';
 
 export const day = (text: string) => text as LocalDate;
 export const dollars = (amount: number): Cents => cents(Math.round(amount * 100));

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { STARTING_BOOKKEEPING } from '../../../src/domain/books/accounts.ts';
+import { STARTING_BOOKKEEPING } from '../../../src/domain/accounts/accounts.ts';
 import type { Month } from '../../../src/domain/books/month.ts';
 import { type CarBookings, lotTransactions } from '../../../src/domain/books/post/lot-transactions.ts';
 import {

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { COST_KINDS } from '../../../src/domain/books/booking.ts';
+import { COST_KINDS } from '../../../src/domain/accounts/cost-kind.ts';
 import type { CarBookings } from '../../../src/domain/books/post/lot-transactions.ts';
 import { type LotId, lotIdSchema } from '../../../src/domain/lot/lot.ts';
 import { cents } from '../../../src/domain/money/cents.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { floorPlanSchema } from '../../../src/domain/carrying/carrying-rules.ts';
 import { cashNeed } from '../../../src/domain/carrying/cash-need.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
-import { floorPlanSchema } from '../../../src/domain/setup/carrying.ts';
 import { localDateSchema } from '../../../src/domain/time/local-date.ts';
 
 const date = (text: string) => localDateSchema.parse(text);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { type Carrying, carryingSchema } from '../../../src/domain/carrying/carrying-rules.ts';
 import { holdFactors, holdFactorsFor } from '../../../src/domain/carrying/hold-factors.ts';
 import { FACTOR_UNIT } from '../../../src/domain/money/rate.ts';
-import { type Carrying, carryingSchema } from '../../../src/domain/setup/carrying.ts';
 
 const carrying = (over: object): Carrying => carryingSchema.parse({ daysToSell: { kind: 'fixed', days: 40 }, ...over });
 

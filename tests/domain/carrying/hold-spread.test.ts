@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { carryingSchema } from '../../../src/domain/carrying/carrying-rules.ts';
 import { holdFactors } from '../../../src/domain/carrying/hold-factors.ts';
 import { holdSpread } from '../../../src/domain/carrying/hold-spread.ts';
 import { FACTOR_UNIT } from '../../../src/domain/money/rate.ts';
-import { carryingSchema } from '../../../src/domain/setup/carrying.ts';
 
 const carrying = fc
   .record({

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { daysWhatIf } from '../../../src/domain/bid/days-what-if.ts';
-import { pricingContext } from '../../../src/domain/bid/pricing-context.ts';
-import { standingOf } from '../../../src/domain/bid/worksheet-of.ts';
 import { daysAnswer } from '../../../src/domain/carrying/days-answer.ts';
 import { stockOf } from '../../../src/domain/carrying/stock-record.ts';
 import { type Setup, setupSectionsSchema } from '../../../src/domain/setup/setup.ts';
+import { daysWhatIf } from '../../../src/domain/worksheet/days-what-if.ts';
+import { pricingContext } from '../../../src/domain/worksheet/pricing-context.ts';
+import { standingOf } from '../../../src/domain/worksheet/worksheet-of.ts';
 import { SETUP, sheetOf, van } from '../appraisal/lot-for-tests.ts';
 
 const withCars = (cars: readonly object[]): Setup =>

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { claimSchema } from '../../../src/domain/claims/claim.ts';
 import { claimedMiles } from '../../../src/domain/claims/claimed-miles.ts';
 import { contradictionsOf, type Sighting } from '../../../src/domain/claims/contradictions.ts';
+import { claimSchema } from '../../../src/domain/lot/claim.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 
 const SPRING = instant(Date.UTC(2026, 2, 3));

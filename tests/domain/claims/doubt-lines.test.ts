@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { CLAIM_EVIDENCE, type Claim, claimSchema } from '../../../src/domain/claims/claim.ts';
 import { chanceFalse, doubtLines } from '../../../src/domain/claims/doubt-lines.ts';
 import { nextChecks, worthOfKnowing } from '../../../src/domain/claims/next-check.ts';
+import { CLAIM_EVIDENCE, type Claim, claimSchema } from '../../../src/domain/lot/claim.ts';
 import { cents, sumCents } from '../../../src/domain/money/cents.ts';
 import { PPM } from '../../../src/domain/money/rate.ts';
-import { DEFAULT_ESTIMATION } from '../../../src/domain/setup/estimation.ts';
+import { DEFAULT_ESTIMATION } from '../../../src/domain/retail/estimation.ts';
 
 const { doubt } = DEFAULT_ESTIMATION;
 const claim = (over: object): Claim =>

@@ -11,10 +11,10 @@ import {
 import { deadlineOf } from '../../../src/domain/deadline/deadline-of.ts';
 import { type DeadlineRule, deadlineRuleSchema } from '../../../src/domain/deadline/deadline-rule.ts';
 import { HOLIDAY_IDS } from '../../../src/domain/deadline/us-holidays.ts';
-import { WEEKDAYS } from '../../../src/domain/setup/store.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
 import { wallClock } from '../../../src/domain/time/wall-clock.ts';
+import { WEEKDAYS } from '../../../src/domain/time/weekdays.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
 
 const PHOENIX = zone('America/Phoenix');

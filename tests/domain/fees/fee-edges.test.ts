@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { feeDrops, feeEdges } from '../../../src/domain/fees/fee-edges.ts';
 import { feeTableSchema } from '../../../src/domain/fees/fee-schedule.ts';
 import { totalFees } from '../../../src/domain/fees/fees-at.ts';
-import { feeTable } from '../bid/random-deal.ts';
+import { feeTable } from '../deal/random-deal.ts';
 
 const table = (...bands: object[]) => feeTableSchema.parse({ label: 'Buy fee', bands });
 

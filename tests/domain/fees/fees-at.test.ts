@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { feeTableSchema } from '../../../src/domain/fees/fee-schedule.ts';
 import { feeOf, feesAt, totalFees } from '../../../src/domain/fees/fees-at.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
-import { feeTable } from '../bid/random-deal.ts';
+import { feeTable } from '../deal/random-deal.ts';
 
 const table = (...bands: object[]) => feeTableSchema.parse({ label: 'Buy fee', bands });
 

@@ -4,9 +4,9 @@ import { cents } from '../../../src/domain/money/cents.ts';
 import { ppm } from '../../../src/domain/money/rate.ts';
 import { adjustedComp } from '../../../src/domain/retail/adjusted-comp.ts';
 import { type Comp, compSchema } from '../../../src/domain/retail/comp.ts';
+import { DEFAULT_ESTIMATION as settings } from '../../../src/domain/retail/estimation.ts';
 import { oddComps } from '../../../src/domain/retail/odd-comps.ts';
 import { retailFromComps } from '../../../src/domain/retail/retail-from-comps.ts';
-import { DEFAULT_ESTIMATION as settings } from '../../../src/domain/setup/estimation.ts';
 
 const comp = (over: object): Comp => compSchema.parse({ kind: 'sold', price: 18_000_00, ...over });
 const subject = { miles: 60_000, year: 2020 };

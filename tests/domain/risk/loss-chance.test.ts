@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { dealTotals } from '../../../src/domain/bid/price-sums.ts';
 import type { HoldCase } from '../../../src/domain/carrying/hold-spread.ts';
+import { dealTotals } from '../../../src/domain/deal/price-sums.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
 import { ppm } from '../../../src/domain/money/rate.ts';
 import { lossChanceCap, type RiskInputs, riskAt } from '../../../src/domain/risk/risk-at.ts';
-import { dealArbitrary } from '../bid/random-deal.ts';
+import { dealArbitrary } from '../deal/random-deal.ts';
 
 const hold = fc
   .array(fc.record({ days: fc.integer({ min: 1, max: 120 }), flat: fc.nat({ max: 60_000 }) }), {

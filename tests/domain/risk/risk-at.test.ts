@@ -1,15 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Deal } from '../../../src/domain/bid/deal.ts';
-import { maxBidOnly } from '../../../src/domain/bid/max-bid.ts';
-import { breakdownAt } from '../../../src/domain/bid/price-breakdown.ts';
+import type { Deal } from '../../../src/domain/deal/deal.ts';
+import { maxBidOnly } from '../../../src/domain/deal/max-bid.ts';
+import { breakdownAt } from '../../../src/domain/deal/price-breakdown.ts';
 import { feeDrops } from '../../../src/domain/fees/fee-edges.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
 import { FACTOR_UNIT, factor, PPM, ppm } from '../../../src/domain/money/rate.ts';
 import { expectedCost, type UncertainCost } from '../../../src/domain/risk/cost-grid.ts';
 import { lossChanceCap, type RiskInputs, riskAt } from '../../../src/domain/risk/risk-at.ts';
 import { normalCdf } from '../../../src/domain/statistics/normal.ts';
-import { dealArbitrary } from '../bid/random-deal.ts';
+import { dealArbitrary } from '../deal/random-deal.ts';
 
 const uncertain = fc
   .record({

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { incrementsSchema } from '../../../src/domain/bid/increments.ts';
-import { priceGrid } from '../../../src/domain/bid/price-grid.ts';
+import { incrementsSchema } from '../../../src/domain/price/increments.ts';
+import { priceGrid } from '../../../src/domain/price/price-grid.ts';
 import { sealedBid } from '../../../src/domain/risk/sealed-bid.ts';
 
 // A price of 10,000 cents stands for 1.

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { STARTING_TITLES } from '../../../src/domain/claims/starting-titles.ts';
 import { matchTitle } from '../../../src/domain/setup/match-title.ts';
 import { matchVenue } from '../../../src/domain/setup/match-venue.ts';
+import { STARTING_TITLES } from '../../../src/domain/setup/starting-titles.ts';
 
 const titled = (text: string, titles: readonly { id: string; name: string }[] = STARTING_TITLES) => {
   const title = matchTitle(text, titles);

@@ -1,8 +1,8 @@
 import { sealedHash } from '../../../src/journal/entry-hash.ts';
 import { hashSchema } from '../../../src/journal/ids.ts';
 import { openPack } from '../../../src/journal/pack/open-pack.ts';
+import { at } from '../../folds/journal-arbitrary.ts';
 import { value } from '../../store/open-test-store.ts';
-import { at } from '../journal-arbitrary.ts';
 import { type Line, linesIn, PICTURES, rehashed, resealed } from './sample-pack.ts';
 
 /** A way to break a pack, sealed anew as a careful forger would, and what must be said of it. */

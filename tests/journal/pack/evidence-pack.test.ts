@@ -8,10 +8,10 @@ import { chainHeadSchema } from '../../../src/journal/chain-head.ts';
 import { openPack } from '../../../src/journal/pack/open-pack.ts';
 import { verifyPack } from '../../../src/journal/pack/verify-pack.ts';
 import { readEntry } from '../../../src/journal/read-entry.ts';
-import { sayHappening } from '../../../src/journal/say-happening.ts';
 import { fromBase64 } from '../../../src/store/backup/base64.ts';
+import { sayHappening } from '../../../src/views/history/say-happening.ts';
+import { at } from '../../folds/journal-arbitrary.ts';
 import { freshBrowser, value } from '../../store/open-test-store.ts';
-import { at } from '../journal-arbitrary.ts';
 import { type Break, everyBreak } from './broken-packs.ts';
 import { linesIn, NASTY, PICTURES, rehashed, resealed, samplePack } from './sample-pack.ts';
 

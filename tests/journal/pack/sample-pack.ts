@@ -5,8 +5,8 @@ import { entryHash, hashOfText } from '../../../src/journal/entry-hash.ts';
 import { DATA_START, openPack, PACK_TAIL, toHtml } from '../../../src/journal/pack/open-pack.ts';
 import { packPage } from '../../../src/journal/pack/pack-page.ts';
 import type { Envelope } from '../../../src/journal/read-entry.ts';
+import { at } from '../../folds/journal-arbitrary.ts';
 import { openTestStore, value } from '../../store/open-test-store.ts';
-import { at } from '../journal-arbitrary.ts';
 
 export const PICTURES = [Buffer.from('the first picture'), Buffer.from('another picture')] as const;
 const hash = (bytes: Buffer): string => createHash('sha256').update(bytes).digest('hex');

@@ -1,20 +1,20 @@
-import { foldersOf } from '../../../options-page/books/folders-of.ts';
-import { postedBooks } from '../../../options-page/books/posted-books.ts';
+import { STARTING_BOOKKEEPING } from '../../../src/domain/accounts/accounts.ts';
 import { venuePlaces } from '../../../src/domain/after-sale/venue-place.ts';
 import { winMoney } from '../../../src/domain/after-sale/win-money.ts';
-import { STARTING_BOOKKEEPING } from '../../../src/domain/books/accounts.ts';
 import { balances } from '../../../src/domain/books/post/post-months.ts';
 import type { LotId } from '../../../src/domain/lot/lot.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
 import { startingSetup } from '../../../src/domain/setup/starting-setup.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
-import { bookedLots } from '../../../src/journal/booked-lot.ts';
 import type { Happening } from '../../../src/journal/happening.ts';
-import { soldLotOf } from '../../../src/journal/sold-lot.ts';
 import type { Store } from '../../../src/store/store.ts';
+import { foldersOf } from '../../../src/views/books/folders-of.ts';
+import { postedBooks } from '../../../src/views/books/posted-books.ts';
+import { bookedLots } from '../../../src/views/sold/booked-lot.ts';
+import { soldLotOf } from '../../../src/views/sold/sold-lot.ts';
 import { FEES, phoenix, SALTGRASS } from '../../domain/after-sale/sold-lot.ts';
-import { at } from '../../journal/journal-arbitrary.ts';
+import { at } from '../../folds/journal-arbitrary.ts';
 import { value } from '../../store/open-test-store.ts';
 
 export const SETUP = { ...startingSetup(zone('America/Boise')), venues: [SALTGRASS], ...FEES };

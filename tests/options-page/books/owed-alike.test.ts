@@ -8,7 +8,7 @@ import type { EntryId } from '../../../src/journal/ids.ts';
 import { subjectOfLot } from '../../../src/journal/subject.ts';
 import type { Store } from '../../../src/store/store.ts';
 import { phoenix } from '../../domain/after-sale/sold-lot.ts';
-import { at } from '../../journal/journal-arbitrary.ts';
+import { at } from '../../folds/journal-arbitrary.ts';
 import { freshBrowser, openTestStore, value } from '../../store/open-test-store.ts';
 import { bothOf, DAY, paid, VENUE, wonLot } from './both-places.ts';
 

@@ -7,7 +7,7 @@ import { cents } from '../../../src/domain/money/cents.ts';
 import { subjectOfLot } from '../../../src/journal/subject.ts';
 import { WorkspaceContext } from '../../../src/ui/workspace.ts';
 import { phoenix } from '../../domain/after-sale/sold-lot.ts';
-import { at } from '../../journal/journal-arbitrary.ts';
+import { at } from '../../folds/journal-arbitrary.ts';
 import { freshBrowser, openTestStore, value } from '../../store/open-test-store.ts';
 import { pageText, type Said, sees, storeWorkspace } from '../store-workspace.ts';
 import { SETUP, wonLot } from './both-places.ts';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { filterDisputes, type ShownDispute } from '../../../options-page/disputes/use-disputes.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
+import { filterDisputes, type ShownDispute } from '../../../src/views/after-sale/shown-dispute.ts';
 import { dispute, PLACE, phoenix } from '../../domain/after-sale/sold-lot.ts';
 
 const ALL = { show: 'all', side: 'any', search: '' } as const;

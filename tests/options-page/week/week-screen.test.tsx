@@ -2,7 +2,7 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { readRoute } from '../../../options-page/route.ts';
+import { readRoute } from '../../../options-page/shell/route.ts';
 import { WeekScreen } from '../../../options-page/week/week-screen.tsx';
 import { demoSetup } from '../../../src/demo/demo-setup.ts';
 import type { LotFacts, LotId } from '../../../src/domain/lot/lot.ts';
@@ -10,9 +10,9 @@ import { cents } from '../../../src/domain/money/cents.ts';
 import { type Instant, instant } from '../../../src/domain/time/instant.ts';
 import type { LocalDate, LocalTime } from '../../../src/domain/time/local-date.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
-import type { ClockState } from '../../../src/journal/fold-clock.ts';
+import type { ClockState } from '../../../src/folds/fold-clock.ts';
+import type { LotState } from '../../../src/folds/lot-state.ts';
 import type { EntryId } from '../../../src/journal/ids.ts';
-import type { LotState } from '../../../src/journal/lot-state.ts';
 import type { Store } from '../../../src/store/store.ts';
 import { type Workspace, WorkspaceContext } from '../../../src/ui/workspace.ts';
 

@@ -5,7 +5,7 @@ import { hashOfText } from '../../../src/journal/entry-hash.ts';
 import { FILE_PART } from '../../../src/store/backup/backup-format.ts';
 import { fromBase64, toBase64 } from '../../../src/store/backup/base64.ts';
 import type { Store } from '../../../src/store/store.ts';
-import { at } from '../../journal/journal-arbitrary.ts';
+import { at } from '../../folds/journal-arbitrary.ts';
 import { freshBrowser, openTestStore, testRandom, value } from '../open-test-store.ts';
 import { dump } from '../raw-database.ts';
 import { backupText, read, refused } from './backup-samples.ts';

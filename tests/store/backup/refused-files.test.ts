@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { beforeEach, expect, test } from 'vitest';
-import { at } from '../../journal/journal-arbitrary.ts';
+import { at } from '../../folds/journal-arbitrary.ts';
 import { freshBrowser, value } from '../open-test-store.ts';
 import { closed, read, refused, sample, tamperedLine } from './backup-samples.ts';
 

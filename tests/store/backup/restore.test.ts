@@ -2,7 +2,7 @@ import { beforeEach, expect, test } from 'vitest';
 import { entryHash } from '../../../src/journal/entry-hash.ts';
 import type { Envelope } from '../../../src/journal/read-entry.ts';
 import { LOTS } from '../../../src/journal/subject.ts';
-import { at } from '../../journal/journal-arbitrary.ts';
+import { at } from '../../folds/journal-arbitrary.ts';
 import { failWrite } from '../fault.ts';
 import { freshBrowser, openTestStore, testRandom, value } from '../open-test-store.ts';
 import { dump, storedEntries } from '../raw-database.ts';

@@ -1,4 +1,5 @@
 import { beforeEach, expect, test } from 'vitest';
+import { changeForAct, type LotAct } from '../../../src/acts/lot-acts.ts';
 import { demoSetup } from '../../../src/demo/demo-setup.ts';
 import type { LotFacts, LotId } from '../../../src/domain/lot/lot.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
@@ -6,7 +7,6 @@ import type { CloseTime } from '../../../src/domain/time/close-time.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
-import { changeForAct, type LotAct } from '../../../src/journal/lot-acts.ts';
 import type { Store } from '../../../src/store/store.ts';
 import { calendarFile } from '../../../src/ui/calendar/calendar-file.ts';
 import { readCalendar } from '../../domain/calendar/read-calendar.ts';

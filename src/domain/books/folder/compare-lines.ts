@@ -1,7 +1,7 @@
+import type { CostKind } from '../../accounts/cost-kind.ts';
+import { COST_KINDS } from '../../accounts/cost-kind.ts';
 import { type Cents, cents, sumCents } from '../../money/cents.ts';
-import { plainWords } from '../../setup/plain-words.ts';
-import type { CostKind } from '../booking.ts';
-import { COST_KINDS } from '../booking.ts';
+import { plainWords } from '../../text/plain-words.ts';
 import { differenceInWords } from './difference-words.ts';
 import type { ExpectedLine } from './expected.ts';
 

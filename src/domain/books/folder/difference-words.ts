@@ -1,6 +1,6 @@
+import type { CostKind } from '../../accounts/cost-kind.ts';
 import { type Cents, cents } from '../../money/cents.ts';
 import { formatMoney } from '../../money/format-money.ts';
-import type { CostKind } from '../booking.ts';
 import { type ExpectedLine, rangeInWords } from './expected.ts';
 
 /** Why an actual amount differs from what was expected, or that it does not, in a sentence. */

@@ -1,13 +1,13 @@
+import type { CostKind } from '../../accounts/cost-kind.ts';
 import { appraiseMoney } from '../../appraisal/appraise.ts';
-import { costLines } from '../../bid/cost-lines.ts';
-import { dealOf } from '../../bid/deal-of.ts';
-import { breakdownAt } from '../../bid/price-breakdown.ts';
-import type { PricingContext } from '../../bid/pricing-context.ts';
+import { breakdownAt } from '../../deal/price-breakdown.ts';
 import type { LotFacts } from '../../lot/lot.ts';
 import { type Cents, cents, sumCents } from '../../money/cents.ts';
 import { formatMoney } from '../../money/format-money.ts';
 import { dateIn } from '../../time/wall-clock.ts';
-import type { CostKind } from '../booking.ts';
+import { costLines } from '../../worksheet/cost-lines.ts';
+import { dealOf } from '../../worksheet/deal-of.ts';
+import type { PricingContext } from '../../worksheet/pricing-context.ts';
 import { feeSources } from './fee-source.ts';
 
 /** What a bill was expected to say, as of the win. */

@@ -1,6 +1,6 @@
+import type { CostKind } from '../../accounts/cost-kind.ts';
 import type { Cents } from '../../money/cents.ts';
 import type { LocalDate } from '../../time/local-date.ts';
-import type { CostKind } from '../booking.ts';
 
 /** What a row says about which car it is for. */
 export interface InvoiceCar {

@@ -1,10 +1,10 @@
+import type { CostKind } from '../../accounts/cost-kind.ts';
 import type { LotId } from '../../lot/lot.ts';
 import { type Cents, cents } from '../../money/cents.ts';
 import { formatMoney } from '../../money/format-money.ts';
-import { plainWords } from '../../setup/plain-words.ts';
+import { plainWords } from '../../text/plain-words.ts';
 import { daysBetween } from '../../time/calendar-day.ts';
 import type { LocalDate } from '../../time/local-date.ts';
-import type { CostKind } from '../booking.ts';
 import { answeredBy } from '../folder/compare-lines.ts';
 import { differenceInWords } from '../folder/difference-words.ts';
 import type { ExpectedLine } from '../folder/expected.ts';

@@ -1,6 +1,6 @@
+import type { AccountNames } from '../../accounts/accounts.ts';
 import type { LotId } from '../../lot/lot.ts';
 import { type Outcome, ok, refuse } from '../../outcome.ts';
-import type { AccountNames } from '../accounts.ts';
 import type { Transaction } from '../post/transaction.ts';
 import type { JournalCar, JournalHead } from './plain-text-journal.ts';
 

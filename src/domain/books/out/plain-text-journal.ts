@@ -1,5 +1,5 @@
+import type { AccountNames } from '../../accounts/accounts.ts';
 import type { LotId } from '../../lot/lot.ts';
-import type { AccountNames } from '../accounts.ts';
 import type { Transaction } from '../post/transaction.ts';
 
 /** What the journal says of a car beside its amounts. */

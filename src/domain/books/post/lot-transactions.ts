@@ -1,8 +1,9 @@
+import type { AccountKey, Treatment } from '../../accounts/accounts.ts';
+import type { CostKind } from '../../accounts/cost-kind.ts';
 import type { LotId } from '../../lot/lot.ts';
 import { type Cents, cents, sumCents } from '../../money/cents.ts';
 import type { LocalDate } from '../../time/local-date.ts';
-import type { AccountKey, Treatment } from '../accounts.ts';
-import type { CarOutcome, CostKind } from '../booking.ts';
+import type { CarOutcome } from '../booking.ts';
 import type { Posting, Transaction } from './transaction.ts';
 
 /** One cost of a car, with what it stands for in the journal. */

@@ -1,6 +1,6 @@
+import type { AccountKey } from '../../accounts/accounts.ts';
 import { type Cents, cents } from '../../money/cents.ts';
 import type { LocalDate } from '../../time/local-date.ts';
-import type { AccountKey } from '../accounts.ts';
 import { firstDayOf, type Month, monthInWords, monthOf, nextMonth } from '../month.ts';
 import type { Posting, Transaction } from './transaction.ts';
 

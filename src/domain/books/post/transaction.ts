@@ -1,8 +1,8 @@
 import * as z from 'zod/mini';
+import { accountKeySchema } from '../../accounts/accounts.ts';
 import { lotIdSchema } from '../../lot/lot.ts';
 import { centsSchema } from '../../money/cents.ts';
 import { localDateSchema } from '../../time/local-date.ts';
-import { accountKeySchema } from '../accounts.ts';
 import { monthSchema } from '../month.ts';
 
 /** One side of a transaction: above zero is a debit, below zero a credit. */

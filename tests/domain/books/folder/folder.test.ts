@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { breakdownAt } from '../../../../src/domain/bid/price-breakdown.ts';
-import { worksheetOf } from '../../../../src/domain/bid/worksheet-of.ts';
-import type { CostKind } from '../../../../src/domain/books/booking.ts';
+import type { CostKind } from '../../../../src/domain/accounts/cost-kind.ts';
 import { expectedPurchase } from '../../../../src/domain/books/folder/expected.ts';
 import { type FolderSource, purchaseFolder } from '../../../../src/domain/books/folder/folder.ts';
+import { breakdownAt } from '../../../../src/domain/deal/price-breakdown.ts';
+import { worksheetOf } from '../../../../src/domain/worksheet/worksheet-of.ts';
 import { CONTEXT, day, dollars, FACTS } from '../folder-test-car.ts';
 import { lotNumber } from '../random-car.ts';
 

@@ -1,0 +1,54 @@
+import { useEffect, useState } from 'preact/hooks';
+import { demoScenario } from '../../src/demo/demo-scenario.ts';
+import { instant } from '../../src/domain/time/instant.ts';
+import { ID_RANDOM_BYTES, nextLotId } from '../../src/journal/sortable-id.ts';
+import { useWorkspace } from '../../src/ui/workspace.ts';
+import { loadDemoBooks } from './demo-books-load.ts';
+import { loadDemo } from './load-demo.ts';
+import { loadDemoAftermath } from './load-demo-aftermath.ts';
+
+/** Fills an empty list with the invented dealer's week, and goes there. Never touches a list with anything in it. */
+export function DemoLoad() {
+  const { store, lots, complete, setupKept } = useWorkspace();
+  const [fault, setFault] = useState<string>();
+  const [begun, setBegun] = useState(false);
+  const taken = lots.length > 0 || setupKept;
+
+  useEffect(() => {
+    if (!complete || begun || taken) return;
+    setBegun(true);
+    load(store).then(
+      (sentence) => (sentence === null ? location.assign('#/lots') : setFault(sentence)),
+      (error: unknown) => setFault(String(error)),
+    );
+  }, [complete, begun, taken, store]);
+
+  if (fault !== undefined) return <p class="note warning">The demo could not be loaded: {fault}</p>;
+  if (taken && !begun) {
+    return (
+      <section class="stack">
+        <h1>There is something here already</h1>
+        <p>The demo only fills an empty list, so nothing was changed.</p>
+        <p>
+          <a href="#/lots">To the lots</a>
+        </p>
+      </section>
+    );
+  }
+  return <p role="status">Laying out an invented dealer’s week…</p>;
+}
+
+/** Null when all went well, else why not. */
+async function load(store: ReturnType<typeof useWorkspace>['store']): Promise<string | null> {
+  let last: ReturnType<typeof nextLotId> | null = null;
+  const now = instant(Date.now());
+  const scenario = demoScenario(now, () => {
+    last = nextLotId(now, last, crypto.getRandomValues(new Uint8Array(ID_RANDOM_BYTES)));
+    return last;
+  });
+  return (
+    (await loadDemo(store, scenario)) ??
+    (await loadDemoAftermath(store, scenario.aftermath)) ??
+    loadDemoBooks(store, scenario.setup, now)
+  );
+}

@@ -1,0 +1,79 @@
+import { useState } from 'preact/hooks';
+import { lotTitle } from '../../src/domain/lot/car-name.ts';
+import type { LotState } from '../../src/folds/lot-state.ts';
+import type { HistoryItem } from '../../src/store/journal/history.ts';
+import { RadioChoice } from '../../src/ui/inputs/radio-choice.tsx';
+import { saveFile } from '../../src/ui/save-file.ts';
+import { useWorkspace } from '../../src/ui/workspace.ts';
+import type { PackShows } from '../../src/views/history/pack-choice.ts';
+import { CheckPack } from './check-pack.tsx';
+import { makePack } from './make-pack.ts';
+
+/** The evidence pack, with what it can and cannot prove beside the button; and the check of one that came back. */
+export function EvidencePart({ lot, history }: { lot: LotState; history: readonly HistoryItem[] }) {
+  const { store, setup, say } = useWorkspace();
+  const [shows, setShows] = useState<PackShows>('sale');
+  const [busy, setBusy] = useState(false);
+  const [fault, setFault] = useState<string>();
+  const make = async () => {
+    setBusy(true);
+    setFault(undefined);
+    try {
+      const pack = await makePack({ store, setup, lot, history, shows });
+      if (!pack.ok) return setFault(pack.message);
+      saveFile(pack.value, `evidence-${fileWords(lot)}.html`);
+      say('The pack was checked and went to your downloads.');
+    } catch (error) {
+      setFault(error instanceof Error ? error.message : String(error));
+    } finally {
+      setBusy(false);
+    }
+  };
+  return (
+    <section class="panel stack no-print">
+      <h2>Evidence for someone else</h2>
+      <p>
+        One file with the time line, the pictures and the fingerprints, which anyone can open and check without
+        Headroom. It shows that nothing in this lot’s entries was changed, taken out or put in later. It can’t show that
+        what was typed is true, that this computer’s clock was right, or who sat at it. Nor can it show by itself that
+        the last entries were not cut off, or the whole journal not written anew: for that, send its last fingerprint
+        (on the <a href="#/backup">Keep</a> page) to someone while it matters.
+      </p>
+      <RadioChoice
+        legend="What it shows"
+        value={shows}
+        choices={[
+          {
+            value: 'sale',
+            label: 'What happened at the sale: receipts, results with our max bid of that moment, files',
+          },
+          {
+            value: 'dispute',
+            label: 'The same, and the dispute: its steps, talks and offers, what was done after winning',
+          },
+          { value: 'everything', label: 'Everything about this lot, our estimates and notes too' },
+        ]}
+        onCommit={setShows}
+      />
+      <p class="quiet small">Of other lots it holds fingerprints, authors and times only.</p>
+      <div class="row">
+        <button type="button" class="main" disabled={busy} onClick={make}>
+          {busy ? 'Making the pack…' : 'Save an evidence pack'}
+        </button>
+      </div>
+      {fault !== undefined && (
+        <p class="note warning" role="alert">
+          {fault}
+        </p>
+      )}
+      <CheckPack />
+    </section>
+  );
+}
+
+const fileWords = ({ facts, id }: LotState): string =>
+  lotTitle(facts)
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '')
+    .slice(0, 60) || id.toLowerCase();

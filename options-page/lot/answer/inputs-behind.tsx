@@ -1,0 +1,73 @@
+import type { ComponentChildren } from 'preact';
+import type { Line } from '../../../src/domain/deal/price-breakdown.ts';
+import { formatMoney } from '../../../src/domain/money/format-money.ts';
+import { FACTOR_UNIT, PPM } from '../../../src/domain/money/rate.ts';
+import type { Worksheet } from '../../../src/domain/worksheet/worksheet-of.ts';
+import { bandWords } from './band-words.ts';
+import { keptBackWords } from './kept-back-words.ts';
+
+/** What a step of the walk is worked out from, in words; null where there is nothing more to say. */
+export function inputsBehind(line: Line, sheet: Worksheet): ComponentChildren | null {
+  const { deal } = sheet;
+  const at = sheet.result.breakdown;
+  switch (line.group) {
+    case 'title':
+      return `The title leaves ${percent(deal.titleKeeps / PPM)} of a clean car’s retail of ${formatMoney(deal.retail)}.`;
+    case 'ceiling':
+      return ceilingWords(sheet);
+    case 'recon':
+      return line.range === undefined
+        ? 'Counted as it is written.'
+        : 'Its average: (low + 4 × likely + high) ÷ 6, times the chance that it is needed. Repairs overrun more than they underrun.';
+    case 'doubt':
+      return 'What the car is worth less if the statement is false, times the chance that it is; all of it once it is refuted.';
+    case 'transport':
+      return 'The lot’s own quote where there is one, else the venue’s rule in Setup.';
+    case 'pack':
+    case 'overhead':
+    case 'selling':
+      return 'A standing cost of yours, from Setup › Costs.';
+    case 'charge':
+      return 'A fixed charge of the venue’s price list, from Setup › Buy fees.';
+    case 'fee': {
+      const table = deal.fees[Number(line.key.split('-')[1])];
+      return table === undefined ? null : bandWords(table, at.price);
+    }
+    case 'interest':
+      return (
+        `${formatMoney(at.financed)} on the floor plan, at ${percent(deal.funding.floorFactor / FACTOR_UNIT)} of it ` +
+        'expected over the time it sits, curtailments counted.'
+      );
+    case 'own-cash':
+      return (
+        `${formatMoney(at.cash)} of your own cash is tied up (recon counted), at ` +
+        `${percent(deal.funding.cashFactor / FACTOR_UNIT)} of it expected over the time it sits.`
+      );
+    case 'holding':
+      return 'The days it is expected to stand, at your price of a place on the lot, and what the lender takes for each car.';
+    case 'undone':
+      return `${percent(deal.unwind.chance / PPM)} of wins come undone, by your own figure in Setup.`;
+    case 'required-profit':
+      return (
+        `The largest of three: ${formatMoney(deal.rule.dollars)}; ${percent(deal.rule.shareOfRetail / PPM)} of retail; ` +
+        `${percent(deal.rule.perCash / FACTOR_UNIT)} of the own cash it ties up.`
+      );
+    case 'slack':
+    case 'risk-cap':
+    case 'sealed':
+      return keptBackWords(line.group);
+    default:
+      return null;
+  }
+}
+
+function ceilingWords({ appraisal: { retail } }: Worksheet): string | null {
+  const lowest = retail?.ceilings.find((one) => one.lowest);
+  if (retail === undefined || lowest === undefined) return null;
+  return (
+    `Nobody pays more than ${formatMoney(lowest.cap)} while he can buy ${lowest.ceiling.label} for it. What might have ` +
+    `sold for more brings that, what brings less still does: on average ${formatMoney(retail.mean)}.`
+  );
+}
+
+const percent = (share: number) => `${(share * 100).toLocaleString('en-US', { maximumFractionDigits: 3 })} %`;

@@ -1,0 +1,30 @@
+import { walkOf } from '../../../src/domain/worksheet/walk-of.ts';
+import type { Worksheet } from '../../../src/domain/worksheet/worksheet-of.ts';
+import { Staircase, type Step } from '../../../src/ui/charts/staircase.tsx';
+import { inputsBehind } from './inputs-behind.tsx';
+import { retailBehind } from './retail-behind.tsx';
+
+/** From retail down to the price to stop at, dollar by dollar; every step opens to what it is worked out from. */
+export function Walk({ sheet }: { sheet: Worksheet }) {
+  const { from, steps, to } = walkOf(sheet);
+  const { label, cents, range } = from;
+  return (
+    <figure class="stack">
+      <h2>From retail down to the max bid</h2>
+      <Staircase
+        from={{ label, cents, ...(range ? { range } : {}), inputs: retailBehind(sheet.appraisal.retail) }}
+        steps={steps.map((line): Step => {
+          const inputs = inputsBehind(line, sheet);
+          return {
+            key: line.key,
+            label: line.label,
+            cents: line.cents,
+            ...(line.range ? { range: line.range } : {}),
+            ...(inputs === null ? {} : { inputs }),
+          };
+        })}
+        to={{ label: sheet.result.maxBid === null ? 'Even at nothing' : 'Max bid', cents: to }}
+      />
+    </figure>
+  );
+}

@@ -1,0 +1,71 @@
+import type { LotAppraisal } from '../../../src/domain/appraisal/appraise.ts';
+import type { LimitedBy } from '../../../src/domain/deal/max-bid.ts';
+import type { Cents } from '../../../src/domain/money/cents.ts';
+import { formatMoney } from '../../../src/domain/money/format-money.ts';
+import type { Risk } from '../../../src/domain/risk/risk-at.ts';
+import type { Worksheet } from '../../../src/domain/worksheet/worksheet-of.ts';
+import { basisWords, rangeWords, whole } from '../retail/retail-words.ts';
+import { oneIn } from '../risk/risk-words.ts';
+
+interface WhyThisNumberProps {
+  readonly sheet: Worksheet;
+  readonly checks: LotAppraisal['checks'];
+  readonly risk: Risk | undefined;
+  readonly priceNow: Cents | undefined;
+}
+
+/** The number in sentences that a sceptical owner can check, and what was taken for granted on the way. */
+export function WhyThisNumber({ sheet, checks, risk, priceNow }: WhyThisNumberProps) {
+  const { result, goOn, assumptions, deal, appraisal } = sheet;
+  const { maxBid, breakdown, limitedBy } = result;
+  const { retail } = appraisal;
+  const check = checks[0];
+  return (
+    <section class="stack" aria-label="Why this number">
+      {retail && (
+        <p class="sentence">
+          It should retail for about <strong>{whole(deal.retail)}</strong>: {rangeWords(retail)}. {basisWords(retail)}
+        </p>
+      )}
+      {maxBid === null ? (
+        <p class="sentence">
+          No price pays. Even at nothing the car would leave {formatMoney(breakdown.profit)}, and your least profit is{' '}
+          {formatMoney(breakdown.required)}.
+        </p>
+      ) : (
+        <p class="sentence">
+          Bought at <strong>{formatMoney(maxBid)}</strong> it costs {formatMoney(breakdown.allIn)} all in and leaves an
+          expected {formatMoney(breakdown.profit)}
+          {risk && <>, with a chance of losing money of {oneIn(risk.lossChance)}</>}. {LIMIT_WORDS[limitedBy]}
+        </p>
+      )}
+      {check && (
+        <p class="note">
+          Look first: <strong>{lowerFirst(check.sentence)}</strong>
+        </p>
+      )}
+      {priceNow !== undefined && maxBid !== null && goOn !== null && goOn > maxBid && limitedBy !== 'sealed' && (
+        <p class="note">
+          The price is past a fee step: from here you may go on to <strong>{formatMoney(goOn)}</strong> by hand.
+        </p>
+      )}
+      {assumptions.length > 0 && (
+        <p class="quiet small">
+          Taken for granted: {assumptions.map((assumption) => lowerFirst(assumption.message)).join(' ')}
+        </p>
+      )}
+    </section>
+  );
+}
+
+const lowerFirst = (sentence: string): string => sentence.charAt(0).toLowerCase() + sentence.slice(1);
+
+const LIMIT_WORDS: Record<LimitedBy, string> = {
+  'least-dollars': 'One step higher it would earn less than your least profit in dollars.',
+  'least-share': 'One step higher it would earn less than your share of retail.',
+  'least-return': 'One step higher it would earn less on the cash it ties up than you ask for.',
+  'loss-chance': 'One step higher the chance of losing money would be above your limit.',
+  sealed:
+    'The sale is sealed and you pay what you bid, so it stops where the chance of winning times what is left is largest.',
+  'nothing-pays': '',
+};

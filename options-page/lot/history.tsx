@@ -1,0 +1,83 @@
+import { useEffect, useState } from 'preact/hooks';
+import { sayTime } from '../../src/domain/time/say-time.ts';
+import type { LotState } from '../../src/folds/lot-state.ts';
+import type { EntryId } from '../../src/journal/ids.ts';
+import type { HistoryItem } from '../../src/store/journal/history.ts';
+import { ScrollX } from '../../src/ui/tables/scroll-x.tsx';
+import { useWorkspace } from '../../src/ui/workspace.ts';
+import { sayHappening } from '../../src/views/history/say-happening.ts';
+
+/** Everything the journal says about this lot, the latest first, each with its undo. */
+export function History({ lot }: { lot: LotState }) {
+  const { store, setup, undo, say } = useWorkspace();
+  const [items, setItems] = useState<readonly HistoryItem[]>([]);
+  useEffect(() => {
+    let current = true;
+    store.historyOfLot(lot.id).then(
+      (found) => current && setItems([...found].reverse()),
+      (error: unknown) => say(String(error)),
+    );
+    return () => {
+      current = false;
+    };
+  }, [store, lot, say]);
+
+  const takeBack = async (entry: EntryId) => {
+    const kept = await undo(entry);
+    say(kept.ok ? 'Taken back.' : kept.message, kept.ok ? kept.value.entry : undefined);
+  };
+
+  return (
+    <details class="no-print">
+      <summary class="strong">What happened to this lot ({items.length})</summary>
+      <ScrollX label="What happened to this lot">
+        <table class="ledger">
+          <thead>
+            <tr>
+              <th scope="col">When</th>
+              <th scope="col">What</th>
+              <th scope="col">Who</th>
+              <th scope="col">
+                <span class="visually-hidden">Take back</span>
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {items.map((item) => (
+              <tr key={item.id}>
+                <td>{item.read.as === 'unreadable' ? '' : sayTime(item.read.raw.at, setup.store.zone)}</td>
+                <td>{item.counts ? wordsOf(item) : <del>{wordsOf(item)}</del>}</td>
+                <td>{item.read.as === 'unreadable' ? '' : item.read.raw.author}</td>
+                <td>
+                  {item.counts && item.read.as === 'known' && TAKEN_BACK.has(item.read.entry.happening.kind) && (
+                    <button type="button" class="plain" onClick={() => takeBack(item.id)}>
+                      Take back
+                    </button>
+                  )}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </ScrollX>
+    </details>
+  );
+}
+
+function wordsOf({ read }: HistoryItem): string {
+  if (read.as === 'unreadable') return `An entry that can’t be read: ${read.message}`;
+  return read.as === 'unknown' ? 'Something that a newer Headroom wrote' : sayHappening(read.entry.happening);
+}
+
+/** What can be taken back here. The arrival of a lot is taken back where it was brought in, with all that came with it. */
+const TAKEN_BACK: ReadonlySet<string> = new Set([
+  'lot-changed',
+  'bid-noted',
+  'result-noted',
+  'attachment-kept',
+  'calls-put-off',
+  'calls-done',
+  'handed-over',
+  'close-extended',
+  'lot-alerts-changed',
+]);

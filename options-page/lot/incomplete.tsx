@@ -1,0 +1,66 @@
+import type { LotFacts } from '../../src/domain/lot/lot.ts';
+import type { DealProblem } from '../../src/domain/worksheet/deal-of.ts';
+import type { LotEdit } from './use-lot-edit.ts';
+
+const SETUP_PART: Partial<Record<DealProblem['reason'], string>> = {
+  'unknown-venue': '#/setup/venues',
+  'unknown-fees': '#/setup/venues',
+  'no-edition': '#/setup/fees',
+  'unknown-title': '#/setup/titles',
+};
+
+interface IncompleteProps {
+  readonly facts: LotFacts;
+  readonly problems: readonly DealProblem[];
+  readonly edit: LotEdit;
+}
+
+/** What is still missing before there can be a max bid, all of it at once. */
+export function Incomplete({ facts, problems, edit }: IncompleteProps) {
+  return (
+    <section class="stack">
+      <h2>No max bid yet</h2>
+      <ul class="plain-list">
+        {problems.map((problem) => (
+          <li key={problem.message}>
+            {problem.message}
+            {problem.field !== undefined && <Settle field={problem.field} facts={facts} edit={edit} />}
+            {SETUP_PART[problem.reason] !== undefined && (
+              <>
+                {' '}
+                <a href={SETUP_PART[problem.reason]}>Go there</a>
+              </>
+            )}
+          </li>
+        ))}
+      </ul>
+      <p class="quiet">Say what is missing beside this, and the figure appears at once.</p>
+    </section>
+  );
+}
+
+interface SettleProps {
+  readonly field: NonNullable<DealProblem['field']>;
+  readonly facts: LotFacts;
+  readonly edit: LotEdit;
+}
+
+/** Settles what could not be read by what is known without it, because the buyer says so. */
+function Settle({ field, facts, edit }: SettleProps) {
+  const known = facts[field];
+  // Retail has nothing to fall back on.
+  if (known === undefined && field === 'retail') return null;
+  const words = known === undefined ? 'Go by the setup instead' : 'Keep the part that was read';
+  return (
+    <>
+      {' '}
+      <button
+        type="button"
+        class="plain"
+        onClick={() => edit.commit(field, known, 'What could not be read is settled.')}
+      >
+        {words}
+      </button>
+    </>
+  );
+}

@@ -1,0 +1,117 @@
+import { type CashDue, cashNeed } from '../../../src/domain/carrying/cash-need.ts';
+import type { LotFacts } from '../../../src/domain/lot/lot.ts';
+import { formatMoney } from '../../../src/domain/money/format-money.ts';
+import { PPM } from '../../../src/domain/money/rate.ts';
+import { addDays } from '../../../src/domain/time/calendar-day.ts';
+import { sayDate } from '../../../src/domain/time/say-time.ts';
+import { dateIn } from '../../../src/domain/time/wall-clock.ts';
+import type { PricingContext } from '../../../src/domain/worksheet/pricing-context.ts';
+import type { Worksheet } from '../../../src/domain/worksheet/worksheet-of.ts';
+import { Fold } from '../fold.tsx';
+import { percentWords } from '../risk/risk-words.ts';
+
+export interface TitlePartProps {
+  readonly facts: LotFacts;
+  readonly context: PricingContext;
+  readonly sheet: Worksheet;
+}
+
+/** What the title does to the price, whether a lender takes it, and the own cash that it takes, by when. */
+export function TitlePart({ facts, context, sheet }: TitlePartProps) {
+  const { deal, result } = sheet;
+  const { breakdown } = result;
+  const brand = facts.titleId === undefined ? undefined : context.titleById.get(facts.titleId);
+  const off = breakdown.steps.find((line) => line.group === 'title');
+  const need = cashNeed(
+    breakdown,
+    saleDates(facts, context),
+    deal.funding.kind === 'floor' ? context.setup.carrying.floorPlan : undefined,
+  );
+  return (
+    <Fold
+      id="title"
+      title="Title and cash"
+      result={
+        <>
+          {brand?.name ?? 'Taken as clean'}
+          {off && (
+            <>
+              , <strong>{formatMoney(off.cents)}</strong> off
+            </>
+          )}
+          {brand?.floorable === false && <>, own cash only</>}
+          {result.maxBid !== null && <span class="quiet">{need.sentence}</span>}
+        </>
+      }
+    >
+      {() => (
+        <>
+          {brand && (
+            <dl class="facts">
+              <div>
+                <dt>Keeps of clean retail</dt>
+                <dd class="figure">{percentWords(brand.keepsPpm / PPM)}</dd>
+              </div>
+              <div>
+                <dt>On the floor plan</dt>
+                <dd class="figure">{brand.floorable ? 'can go' : 'can’t go'}</dd>
+              </div>
+              {brand.paper && (
+                <div>
+                  <dt>Paper it needs</dt>
+                  <dd>{brand.paper}</dd>
+                </div>
+              )}
+            </dl>
+          )}
+          {brand?.caution && <p class="note">{brand.caution}</p>}
+          {result.maxBid !== null && (
+            <table class="ledger">
+              <caption>Own cash at the max bid</caption>
+              <thead>
+                <tr>
+                  <th scope="col">For</th>
+                  <th scope="col">By</th>
+                  <th scope="col" class="number">
+                    Amount
+                  </th>
+                </tr>
+              </thead>
+              <tbody>
+                {need.due.map((due, i) => (
+                  <tr key={i}>
+                    <td>{DUE_WORDS[due.what]}</td>
+                    <td>{byWords(due)}</td>
+                    <td class="number">{formatMoney(due.cents)}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          )}
+          <p class="quiet small">
+            What a brand leaves of retail is your own figure in <a href="#/setup/titles">Setup › Titles</a>. What must
+            be disclosed, and which papers go with it, is law and differs by state.
+          </p>
+        </>
+      )}
+    </Fold>
+  );
+}
+
+const DUE_WORDS: Record<CashDue['what'], string> = {
+  sale: 'The sale and the way home',
+  recon: 'Recon',
+  curtailment: 'Paid back to the lender, if it is unsold by then',
+};
+
+function byWords({ what, date }: CashDue): string {
+  if (date !== undefined) return sayDate(date);
+  return what === 'recon' ? 'when it is in the shop' : 'the sale’s own deadline';
+}
+
+function saleDates(facts: LotFacts, { venueOf }: PricingContext) {
+  const venue = venueOf(facts);
+  if (venue === undefined || facts.close === undefined) return {};
+  const date = dateIn(venue.zone, facts.close.instant);
+  return { date, ...(venue.payWithinDays !== undefined && { payBy: addDays(date, venue.payWithinDays) }) };
+}

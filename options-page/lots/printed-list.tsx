@@ -1,0 +1,77 @@
+import { lotTitle } from '../../src/domain/lot/car-name.ts';
+import { formatMoney } from '../../src/domain/money/format-money.ts';
+import { sayTime } from '../../src/domain/time/say-time.ts';
+import type { LotState } from '../../src/folds/lot-state.ts';
+import { useWorkspace } from '../../src/ui/workspace.ts';
+import type { Standing } from '../../src/views/lots/standing.ts';
+
+interface PrintedListProps {
+  readonly lots: readonly LotState[];
+  readonly standingOf: (lot: LotState) => Standing;
+}
+
+/** Some twenty sheets: more is no list for a person, and the file for a spreadsheet holds all of it. */
+const MOST = 600;
+
+/** The list on paper: every lot that is shown, not only the rows in sight. */
+export function PrintedList({ lots, standingOf }: PrintedListProps) {
+  const { setup } = useWorkspace();
+  const printed = lots.slice(0, MOST);
+  return (
+    <section class="printed-list">
+      <p>
+        {lots.length > MOST
+          ? `The first ${MOST.toLocaleString('en-US')} of ${lots.length.toLocaleString('en-US')} lots; “Save as CSV” has all of them.`
+          : `${lots.length.toLocaleString('en-US')} lots.`}{' '}
+        Closes in store time ({setup.store.zone}).
+      </p>
+      <table class="ledger">
+        <thead>
+          <tr>
+            <th scope="col">Closes</th>
+            <th scope="col">Car</th>
+            <th scope="col">Venue, lot</th>
+            <th scope="col" class="number">
+              Price now
+            </th>
+            <th scope="col" class="number">
+              Max bid
+            </th>
+            <th scope="col" class="number">
+              Placed
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {printed.map((lot) => (
+            <PrintedLot key={lot.id} lot={lot} standing={standingOf(lot)} />
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function PrintedLot({ lot: { facts }, standing }: { lot: LotState; standing: Standing }) {
+  const { setup } = useWorkspace();
+  const venue = setup.venues.find(({ id }) => id === facts.venueId)?.name ?? facts.venueName;
+  return (
+    <tr>
+      <td>{facts.close === undefined ? 'no close' : sayTime(facts.close.instant, setup.store.zone)}</td>
+      <td class="strong">
+        {lotTitle(facts)}
+        {facts.vin !== undefined && <div class="small quiet">{facts.vin}</div>}
+      </td>
+      <td>{[venue, facts.lotNumber].filter(Boolean).join(', ')}</td>
+      <td class="number">{facts.priceNow !== undefined && formatMoney(facts.priceNow)}</td>
+      <td class="number strong">
+        {standing.missing.length > 0
+          ? standing.missing[0]
+          : standing.maxBid === null
+            ? 'no price pays'
+            : formatMoney(standing.maxBid)}
+      </td>
+      <td class="number">{facts.proxy !== undefined && formatMoney(facts.proxy)}</td>
+    </tr>
+  );
+}

@@ -1,5 +1,0 @@
-// One file for the screens of a buyer's day: each by itself would cut what all screens share into dozens of small files.
-export { LifeScreen } from './life/life-screen.tsx';
-export { NowScreen } from './now/now-screen.tsx';
-export { WeekScreen } from './week/week-screen.tsx';
-export { WorksheetScreen } from './worksheet/worksheet-screen.tsx';

@@ -1,0 +1,107 @@
+import { useEffect } from 'preact/hooks';
+import { Lazy } from '../../src/ui/lazy.tsx';
+import { useWorkspace } from '../../src/ui/workspace.ts';
+import { WatchlistScreen } from '../lots/watchlist-screen.tsx';
+import { Frame } from './frame.tsx';
+import type { Route } from './route.ts';
+import { StoreClock } from './store-clock.tsx';
+import { useRoute } from './use-route.ts';
+
+const forBuying = () => import('./screens-for-buying.ts');
+const forAfter = () => import('./screens-for-after.ts');
+const forTheDesk = () => import('./screens-for-the-desk.ts');
+const loadWorksheet = () => forBuying().then((m) => m.WorksheetScreen);
+const loadNow = () => forBuying().then((m) => m.NowScreen);
+const loadLife = () => forBuying().then((m) => m.LifeScreen);
+const loadWeek = () => forBuying().then((m) => m.WeekScreen);
+const loadResults = () => forAfter().then((m) => m.ResultsScreen);
+const loadToDo = () => forAfter().then((m) => m.ToDoScreen);
+const loadWon = () => forAfter().then((m) => m.WonScreen);
+const loadDisputes = () => forAfter().then((m) => m.DisputesScreen);
+const loadDispute = () => forAfter().then((m) => m.DisputeScreen);
+const loadOpenDispute = () => forAfter().then((m) => m.OpenDisputeScreen);
+const loadAdd = () => forTheDesk().then((m) => m.AddScreen);
+const loadSetup = () => forTheDesk().then((m) => m.SetupScreen);
+const loadKeep = () => forTheDesk().then((m) => m.KeepScreen);
+const loadBooks = () => forTheDesk().then((m) => m.BooksScreen);
+const loadDemo = () => import('../demo-load/demo-load.tsx').then((m) => m.DemoLoad);
+
+const TITLES: Record<Route['screen'], string> = {
+  lots: 'Lots',
+  lot: 'Worksheet',
+  life: 'A lot’s life',
+  results: 'Results',
+  week: 'Week',
+  now: 'Now',
+  add: 'Add lots',
+  setup: 'Setup',
+  books: 'Books',
+  backup: 'Keep',
+  todo: 'Still to do',
+  won: 'After the sale',
+  disputes: 'Disputes',
+  dispute: 'Dispute',
+  'open-dispute': 'Open a dispute',
+  'demo-load': 'Demo',
+  unknown: 'Not found',
+};
+
+/** The screen the address asks for, in its frame. */
+export function App() {
+  const route = useRoute();
+  useEffect(() => {
+    document.title = `${TITLES[route.screen]} · Headroom`;
+  }, [route.screen]);
+  const { store } = useWorkspace().setup;
+  return (
+    <Frame screen={route.screen} clock={<StoreClock zone={store.zone} name={store.name} />}>
+      <Screen route={route} />
+    </Frame>
+  );
+}
+
+function Screen({ route }: { route: Route }) {
+  switch (route.screen) {
+    case 'lots':
+      return <WatchlistScreen />;
+    case 'lot':
+      return <Lazy load={loadWorksheet} props={{ id: route.id }} />;
+    case 'week':
+      return <Lazy load={loadWeek} props={route} />;
+    case 'now':
+      return <Lazy load={loadNow} props={{ id: route.id }} />;
+    case 'add':
+      return <Lazy load={loadAdd} props={{}} />;
+    case 'life':
+      return <Lazy load={loadLife} props={{ id: route.id }} />;
+    case 'results':
+      return <Lazy load={loadResults} props={{ part: route.part }} />;
+    case 'setup':
+      return <Lazy load={loadSetup} props={{ part: route.part }} />;
+    case 'books':
+      return <Lazy load={loadBooks} props={{ part: route.part, more: route.more }} />;
+    case 'backup':
+      return <Lazy load={loadKeep} props={{}} />;
+    case 'todo':
+      return <Lazy load={loadToDo} props={{}} />;
+    case 'won':
+      return <Lazy load={loadWon} props={{ id: route.id }} />;
+    case 'disputes':
+      return <Lazy load={loadDisputes} props={{}} />;
+    case 'dispute':
+      return <Lazy load={loadDispute} props={{ id: route.id }} />;
+    case 'open-dispute':
+      return <Lazy load={loadOpenDispute} props={{ lot: route.lot }} />;
+    case 'demo-load':
+      return <Lazy load={loadDemo} props={{}} />;
+    case 'unknown':
+      return (
+        <section class="stack">
+          <h1>There is no such page</h1>
+          <p>
+            <a href="#/lots">Go to the lots</a>
+          </p>
+        </section>
+      );
+  }
+}

@@ -1,0 +1,158 @@
+import { useMemo, useState } from 'preact/hooks';
+import { STEP_TO_DO } from '../../src/domain/after-sale/to-do.ts';
+import { claimWindows } from '../../src/domain/after-sale/win-standing.ts';
+import { REASON_WORDS } from '../../src/domain/dispute/reason-words.ts';
+import { lotTitle } from '../../src/domain/lot/car-name.ts';
+import { formatMoney } from '../../src/domain/money/format-money.ts';
+import { WIN_STEPS } from '../../src/domain/setup/after-sale-rules.ts';
+import { type Instant, instant } from '../../src/domain/time/instant.ts';
+import { DueText, WhyDue } from '../../src/ui/after-sale/due-text.tsx';
+import { useBookedLots } from '../../src/ui/hooks/use-booked-lots.ts';
+import { useNow } from '../../src/ui/hooks/use-now.ts';
+import { useOneLot } from '../../src/ui/hooks/use-one-lot.ts';
+import { MomentInput } from '../../src/ui/inputs/moment-input.tsx';
+import { StillReading } from '../../src/ui/still-reading.tsx';
+import { useWorkspace } from '../../src/ui/workspace.ts';
+import { type AfterLot, afterLotsUnder } from '../../src/views/after-sale/after-lot.ts';
+import { STANDING_TITLES, standingInWords } from '../../src/views/after-sale/standing-words.ts';
+import { LotDisputes } from './lot-disputes.tsx';
+import { WonStep } from './won-step.tsx';
+import '../todo/after-sale.css';
+
+const MINUTE = 60_000;
+
+/** One lot after its sale: how sure it is, its money, each step with its date, until when claims can be made. */
+export function WonScreen({ id }: { id: string }) {
+  const { setup } = useWorkspace();
+  const now = instant(Math.floor(useNow(15_000) / MINUTE) * MINUTE);
+  const lot = useOneLot(id);
+  const bookedOf = useBookedLots();
+  const after = useMemo(
+    () => (lot ? (bookedOf ? afterLotsUnder(setup, bookedOf, now)(lot) : undefined) : lot),
+    [lot, setup, bookedOf, now],
+  );
+  if (after === undefined) return <StillReading title="After the sale" words="Reading the lot…" />;
+  if (after === null) {
+    return (
+      <section class="stack">
+        <h1>This lot is not here</h1>
+        <p>Its arrival was undone, or the address is from another browser.</p>
+        <p>
+          <a href="#/todo">To what is left to do</a>
+        </p>
+      </section>
+    );
+  }
+  return <Won after={after} now={now} />;
+}
+
+function Won({ after, now }: { after: AfterLot; now: Instant }) {
+  const { setup } = useWorkspace();
+  const { lot, place, money, standing, sold, toDos } = after;
+  const [at, setAt] = useState<Instant>();
+  const when = () => at ?? instant(Date.now());
+  const stands = standing !== undefined && standing.as !== 'undone';
+  const refund = toDos.find(({ key }) => key === 'refund');
+  return (
+    <article class="stack loose">
+      <header class="won-head">
+        <div>
+          <h1>{lotTitle(lot.facts)}</h1>
+          <p class="quiet">
+            {[place.name, lot.facts.lotNumber && `lot ${lot.facts.lotNumber}`, lot.facts.vin]
+              .filter(Boolean)
+              .join(' · ')}
+          </p>
+          <p class="no-print">
+            <a href={`#/lot/${lot.id}`}>Worksheet</a> · <a href={`#/life/${lot.id}`}>Its whole life</a>
+            {money && (
+              <>
+                {' · '}
+                <a href={`#/books/${lot.id}`}>Purchase folder</a>
+              </>
+            )}
+          </p>
+        </div>
+        {money && (
+          <div class="money-open">
+            <Figure label="Won at" words={formatMoney(money.hammer)} />
+            <Figure label="Buy fees" words={money.fees === undefined ? 'not known' : formatMoney(money.fees)} />
+            {money.billed !== undefined && <Figure label="Billed so far" words={formatMoney(money.billed)} />}
+            {money.settled !== 0 && (
+              <Figure label="By disputes" words={formatMoney(money.settled, { sign: 'always' })} />
+            )}
+            <Figure label="Paid" words={formatMoney(money.paid)} />
+            {money.toComeBack > 0 ? (
+              <Figure label="To come back" words={formatMoney(money.toComeBack)} />
+            ) : (
+              <Figure label="To pay" words={formatMoney(money.toPay)} />
+            )}
+            {money.others > 0 && <Figure label="Owed to others" words={formatMoney(money.others)} />}
+          </div>
+        )}
+      </header>
+      {standing && (
+        <p class="note">
+          <span class="strong">{STANDING_TITLES[standing.as]}.</span> {standingInWords(standing, setup.store.zone)}
+        </p>
+      )}
+      {standing === undefined && <p>This lot was not won, so nothing follows but what is disputed.</p>}
+      {(stands || refund !== undefined) && (
+        <section class="stack">
+          <h2>What follows</h2>
+          {place.rules === undefined && (
+            <p class="quiet small">
+              Setup does not say yet what {place.name} asks for. <a href="#/setup/after">Copy its deadlines</a>, and the
+              dates stand here.
+            </p>
+          )}
+          <div class="fields no-print">
+            <MomentInput
+              label="When it was done"
+              value={at}
+              zone={setup.store.zone}
+              onChange={setAt}
+              hint="Empty means now"
+            />
+          </div>
+          <ul class="won-steps">
+            {stands &&
+              WIN_STEPS.map((step) => (
+                <WonStep key={step} step={step} title={STEP_TO_DO[step]} after={after} now={now} when={when} />
+              ))}
+            {(refund || sold.steps.refund) && (
+              <WonStep step="refund" title="Get the money back" after={after} now={now} when={when} />
+            )}
+          </ul>
+        </section>
+      )}
+      {stands && claimWindows(sold, place).length > 0 && (
+        <section class="stack">
+          <h2>Until when a claim can be brought up</h2>
+          <ul class="won-steps">
+            {claimWindows(sold, place).map(({ reason, due }) => (
+              <li key={reason} class="won-step">
+                <span class="strong">{REASON_WORDS[reason]}</span>
+                <DueText due={due} now={now} place={place} />
+                <span class="quiet small">
+                  <WhyDue due={due} />
+                </span>
+                <span />
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <LotDisputes lot={lot} />
+    </article>
+  );
+}
+
+function Figure({ label, words }: { label: string; words: string }) {
+  return (
+    <div>
+      <div class="small quiet">{label}</div>
+      <div class="figure">{words}</div>
+    </div>
+  );
+}

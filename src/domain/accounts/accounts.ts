@@ -1,0 +1,73 @@
+import * as z from 'zod/mini';
+import type { CostKind } from './cost-kind.ts';
+
+/** Parts divided by colons. Two blanks, or a mark with a meaning, would end the name in the journal's syntax. */
+const PART = String.raw`[\p{L}\p{N}](?:[\p{L}\p{N}&/.'-]| (?=[^ :]))*`;
+const NAME = new RegExp(`^${PART}(?::${PART})*$`, 'u');
+
+const name = (fallback: string) =>
+  z._default(
+    z.string().check(
+      z.maxLength(80),
+      z.regex(NAME, {
+        error: 'write letters, digits and single blanks, parts divided by colons, such as Assets:Bank',
+      }),
+      z.describe('account name, parts divided by colons'),
+    ),
+    fallback,
+  );
+
+const accountsSchema = z.strictObject({
+  inventory: name('Assets:Inventory:Vehicles'),
+  bank: name('Assets:Bank'),
+  payable: name('Liabilities:Payable:Vehicles'),
+  floor: name('Liabilities:FloorPlan'),
+  retail: name('Income:Sales:Retail'),
+  wholesale: name('Income:Sales:Wholesale'),
+  costOfSales: name('Expenses:CostOfSales'),
+  undone: name('Expenses:UndoneSales'),
+  hammer: name('Expenses:Vehicles:Purchases'),
+  fee: name('Expenses:Vehicles:BuyFees'),
+  transport: name('Expenses:Vehicles:Freight'),
+  recon: name('Expenses:Vehicles:Recon'),
+  interest: name('Expenses:FloorPlan:Interest'),
+  'floor-fee': name('Expenses:FloorPlan:Fees'),
+  other: name('Expenses:Vehicles:Other'),
+});
+export type AccountNames = z.infer<typeof accountsSchema>;
+/** Every account that the books write to. */
+export type AccountKey = keyof AccountNames;
+
+export const accountKeySchema = z.keyof(accountsSchema);
+export const ACCOUNT_KEYS = Object.keys(accountsSchema.shape) as readonly AccountKey[];
+
+const treatment = (fallback: 'inventory' | 'expense') =>
+  z._default(
+    z.enum(['inventory', 'expense']).check(z.describe('part of the car’s cost, or an expense at once')),
+    fallback,
+  );
+
+/**
+ * What is part of a car's cost, and what is an expense at once: price, fees, freight and recon bring the car to the state
+ * and the place in which it is sold (ASC 330-10-30-1; for tax, 26 CFR 1.471-3(b)); interest and the lender's fees do not.
+ */
+const treatmentSchema = z.strictObject({
+  hammer: treatment('inventory'),
+  fee: treatment('inventory'),
+  transport: treatment('inventory'),
+  recon: treatment('inventory'),
+  interest: treatment('expense'),
+  'floor-fee': treatment('expense'),
+  other: treatment('inventory'),
+} satisfies Record<CostKind, unknown>);
+export type Treatment = z.infer<typeof treatmentSchema>;
+
+/** How the books are kept: what the accounts are called, and which costs are part of a car's cost. */
+export const bookkeepingSchema = z.strictObject({
+  accounts: z._default(accountsSchema, accountsSchema.parse({})),
+  treatment: z._default(treatmentSchema, treatmentSchema.parse({})),
+});
+export type Bookkeeping = z.infer<typeof bookkeepingSchema>;
+
+/** What holds until the user says otherwise. */
+export const STARTING_BOOKKEEPING: Bookkeeping = bookkeepingSchema.parse({});

@@ -1,0 +1,166 @@
+import type { Appraisal } from '../deal/beliefs.ts';
+import type { Deal, Funding } from '../deal/deal.ts';
+import { editionAt } from '../fees/edition-at.ts';
+import type { Charge, FeeTable } from '../fees/fee-schedule.ts';
+import type { LotFacts } from '../lot/lot.ts';
+import { type UnreadCell, unreadSentence } from '../lot/unread-cell.ts';
+import { ZERO } from '../money/cents.ts';
+import { factor, PPM, ppm } from '../money/rate.ts';
+import { type Outcome, ok, type Refusal } from '../outcome.ts';
+import type { TitleBrand } from '../setup/money-rules.ts';
+import type { Venue } from '../setup/venue.ts';
+import { dateIn } from '../time/wall-clock.ts';
+import { costLines } from './cost-lines.ts';
+import type { PricingContext } from './pricing-context.ts';
+
+/** One thing that is missing or does not fit, as a sentence that says what to do. */
+export interface DealProblem extends Refusal {
+  readonly reason:
+    | 'no-retail'
+    | 'unread-cell'
+    | 'no-venue'
+    | 'unknown-venue'
+    | 'unknown-title'
+    | 'unknown-fees'
+    | 'no-edition'
+    | 'needs-date';
+  /** The fact that it is about, where there is one to be settled. */
+  readonly field?: UnreadCell['field'];
+}
+
+/** Why a lot has no deal: everything that is missing at once, so that it can be put right in one go. */
+export interface DealRefusal extends Refusal {
+  readonly reason: 'incomplete';
+  readonly problems: readonly DealProblem[];
+}
+
+/**
+ * From what is known of a lot and the setup to the numbers of a deal.
+ * @param appraisal what is believed beyond the stated facts
+ */
+export function dealOf(
+  facts: LotFacts,
+  context: PricingContext,
+  appraisal: Appraisal = {},
+): Outcome<Deal, DealRefusal> {
+  const { setup } = context;
+  const problems: DealProblem[] = [];
+  const retail = retailOf(facts, appraisal);
+  if (retail === undefined) problems.push(NO_RETAIL);
+  for (const cell of facts.unread ?? [])
+    problems.push({ reason: 'unread-cell', message: unreadSentence(cell), field: cell.field });
+  const title = titleOf(facts, context, problems);
+  const venue = venueOf(facts, context, problems);
+  const bill = venue && billOf(facts, venue, context, problems);
+  if (retail === undefined || venue === undefined || bill === undefined || problems.length > 0) {
+    const message = problems.map((problem) => problem.message).join(' ');
+    return { ok: false, reason: 'incomplete', message, problems };
+  }
+  const { low, high } = retail;
+  const kind = fundingKind(facts, context, title);
+  const hold = (appraisal.hold ?? context.hold)(kind);
+  const plan = setup.carrying.floorPlan;
+  return ok({
+    retail: retail.mean,
+    ...((low ?? high) !== undefined && { retailRange: { low: low ?? retail.mean, high: high ?? retail.mean } }),
+    titleKeeps: title?.keepsPpm ?? ppm(PPM),
+    ...(title && { titleName: title.name }),
+    costs: [...(appraisal.costs ?? []), ...costLines(facts, setup.costs, venue.transport)],
+    ...bill,
+    funding: {
+      kind,
+      advance: plan?.advancePpm ?? ppm(0),
+      advanceOnFees: plan?.advanceOnFees ?? false,
+      ...(plan?.advanceCapCents !== undefined && { advanceCap: plan.advanceCapCents }),
+      floorFactor: hold.floorFactor,
+      cashFactor: hold.cashFactor,
+      flatHold: hold.flatHold,
+    },
+    rule: {
+      dollars: setup.rules.dollarsCents,
+      shareOfRetail: setup.rules.shareOfRetailPpm,
+      // Past a hundred times the cash the rule refuses everything anyway.
+      perCash: factor(Math.min(100, (setup.rules.perCashDayPpm / PPM) * hold.expectedDays)),
+    },
+    unwind: {
+      chance: setup.undone.chancePpm,
+      fixed: setup.undone.lostCents,
+      rate: setup.undone.lostRatePpm,
+    },
+    increments: facts.increment === undefined ? venue.increments : [{ fromCents: ZERO, stepCents: facts.increment }],
+  });
+}
+
+const NO_RETAIL: DealProblem = {
+  reason: 'no-retail',
+  message: 'There is no retail figure. Say what the car should sell for, or enter comparable cars.',
+};
+
+function retailOf(facts: LotFacts, appraisal: Appraisal): Appraisal['retail'] {
+  if (appraisal.retail !== undefined) return appraisal.retail;
+  return facts.retail && { ...facts.retail, mean: facts.retail.likely };
+}
+
+function titleOf(facts: LotFacts, context: PricingContext, problems: DealProblem[]): TitleBrand | undefined {
+  if (facts.titleId === undefined) return undefined;
+  const title = context.titleById.get(facts.titleId);
+  if (title === undefined) {
+    problems.push({
+      reason: 'unknown-title',
+      message: `The title “${facts.titleId}” is not in the setup. Choose one that is, or add it under Setup with what it takes off retail.`,
+    });
+  }
+  return title;
+}
+
+function venueOf(facts: LotFacts, context: PricingContext, problems: DealProblem[]): Venue | undefined {
+  const venue = context.venueOf(facts);
+  if (venue !== undefined) return venue;
+  const written = facts.venueName ?? facts.venueId;
+  problems.push(
+    written === undefined
+      ? {
+          reason: 'no-venue',
+          message: 'There is no venue. Say where it is sold: the fees, steps and transport come from there.',
+        }
+      : {
+          reason: 'unknown-venue',
+          message: `The venue “${written}” is not in the setup. Choose one that is, or add it under Setup with its fees and steps.`,
+        },
+  );
+  return undefined;
+}
+
+/** The fee tables and charges that hold at the venue on the day of the sale. */
+function billOf(
+  facts: LotFacts,
+  venue: Venue,
+  context: PricingContext,
+  problems: DealProblem[],
+): { fees: readonly FeeTable[]; charges: readonly Charge[] } {
+  const date = facts.close && dateIn(venue.zone, facts.close.instant);
+  const fees: FeeTable[] = [];
+  const charges: Charge[] = [];
+  for (const id of venue.feeScheduleIds) {
+    const schedule = context.scheduleById.get(id);
+    if (schedule === undefined) {
+      problems.push({
+        reason: 'unknown-fees',
+        message: `“${venue.name}” names the fee schedule “${id}”, which is not in the setup. Add it, or take it off the venue.`,
+      });
+      continue;
+    }
+    const edition = editionAt(schedule, date);
+    if (edition.ok) {
+      fees.push(...edition.value.tables);
+      charges.push(...edition.value.charges);
+    } else problems.push({ reason: edition.reason, message: edition.message });
+  }
+  return { fees, charges };
+}
+
+/** Floored whenever there is a floor plan, the title can go on it, and the lot does not say cash. */
+function fundingKind(facts: LotFacts, { setup }: PricingContext, title: TitleBrand | undefined): Funding['kind'] {
+  const can = setup.carrying.floorPlan !== undefined && (title?.floorable ?? true);
+  return can && facts.funding !== 'cash' ? 'floor' : 'cash';
+}

@@ -1,0 +1,52 @@
+import type { AppraisedRetail } from '../appraisal/appraised-retail.ts';
+import type { MaxBid } from '../deal/max-bid.ts';
+import type { Line } from '../deal/price-breakdown.ts';
+import { type Cents, cents } from '../money/cents.ts';
+import { formatMoney } from '../money/format-money.ts';
+import { normalQuantile } from '../statistics/normal.ts';
+import type { Worksheet } from './worksheet-of.ts';
+
+/** The whole way from what the car would bring down to the price to stop at: `from` less all `steps` is exactly `to`. */
+export interface Walk {
+  readonly from: Line;
+  readonly steps: readonly Line[];
+  readonly to: Cents;
+}
+
+/**
+ * The breakdown at the max bid, with the ceiling as a step of its own where one holds retail down, and with what is left
+ * over named for what keeps it: the sale's steps, the limit on the chance of a loss, or a sealed sale.
+ */
+export function walkOf({ result, appraisal: { retail } }: Pick<Worksheet, 'result' | 'appraisal'>): Walk {
+  const { breakdown } = result;
+  const steps = breakdown.steps
+    .filter(({ group, cents: amount }) => group !== 'slack' || amount !== 0)
+    .map((line) => (line.group === 'slack' ? keptBack(line, result) : line));
+  const off = retail === undefined ? 0 : retail.uncapped - retail.mean;
+  const lowest = retail?.ceilings.find((one) => one.lowest);
+  if (retail === undefined || off === 0 || lowest === undefined) {
+    return { from: breakdown.retail, steps, to: breakdown.price };
+  }
+  const label = `Ceiling: ${lowest.ceiling.label}, ${formatMoney(lowest.cap, { cents: 'never' })}`;
+  return {
+    from: {
+      ...breakdown.retail,
+      label: 'Retail before any ceiling',
+      cents: retail.uncapped,
+      range: uncappedRange(retail),
+    },
+    steps: [{ key: 'ceiling', group: 'ceiling', label, cents: cents(off) }, ...steps],
+    to: breakdown.price,
+  };
+}
+
+/** The range before the ceiling cut off its upper end. */
+function uncappedRange({ low, uncapped, sigma }: AppraisedRetail): { low: Cents; high: Cents } {
+  return { low, high: cents(Math.round(uncapped * Math.exp(sigma * normalQuantile(0.9)))) };
+}
+
+function keptBack(line: Line, { limitedBy }: MaxBid): Line {
+  if (limitedBy === 'loss-chance') return { ...line, group: 'risk-cap', label: 'Kept back for the chance of a loss' };
+  if (limitedBy === 'sealed') return { ...line, group: 'sealed', label: 'Kept back because the bid is sealed' };
+  return line;
+}

@@ -1,0 +1,31 @@
+import type { Evidence } from '../domain/lot/evidence.ts';
+import type { LotFacts, LotId, LotSource } from '../domain/lot/lot.ts';
+import type { Instant } from '../domain/time/instant.ts';
+import type { EntryId } from '../journal/ids.ts';
+import type { AfterSaleState } from './fold-after-sale.ts';
+import type { KeptAttachment } from './fold-attachments.ts';
+import type { ClockState } from './fold-clock.ts';
+import type { SaleState } from './fold-sale.ts';
+
+/** A lot as the journal leaves it: the fold of every entry about it, in the order of their ids. */
+export interface LotState {
+  readonly id: LotId;
+  readonly facts: LotFacts;
+  /** Where each field's present value came from, by field name. */
+  readonly evidence: Readonly<Record<string, Evidence>>;
+  readonly source: LotSource;
+  readonly addedAt: Instant;
+  readonly changedAt: Instant;
+  /** What happened at its sale; absent until something did. */
+  readonly sale?: SaleState;
+  /** Files that are kept with it, in the order in which they came; absent until there is one. */
+  readonly attachments?: readonly KeptAttachment[];
+  /** What followed the hammer: steps after a win, disputes; absent until something did. */
+  readonly after?: AfterSaleState;
+  /** What was said back to its alerts; absent until something was. */
+  readonly clock?: ClockState;
+  /** No longer watched; kept because nothing is ever deleted. */
+  readonly dropped: boolean;
+  /** The entry that brought it in (perhaps together with others). */
+  readonly bornIn: EntryId;
+}

@@ -1,0 +1,67 @@
+import type { DBSchema, IDBPDatabase, IDBPTransaction } from 'idb';
+import * as z from 'zod/mini';
+import type { LotId } from '../../domain/lot/lot.ts';
+import type { Setup } from '../../domain/setup/setup.ts';
+import { instantSchema } from '../../domain/time/instant.ts';
+import type { ShownAlert } from '../../folds/fold-alerts.ts';
+import type { LotState } from '../../folds/lot-state.ts';
+import { authorSchema, deviceIdSchema, entryIdSchema, hashSchema } from '../../journal/ids.ts';
+import type { Envelope } from '../../journal/read-entry.ts';
+
+/** Where this browser continues its chain, and in whose name. */
+export const headSchema = z.strictObject({
+  device: deviceIdSchema,
+  author: authorSchema,
+  sequence: z.int().check(z.gte(0)),
+  hash: z.union([z.literal(''), hashSchema]),
+  lastId: z.nullable(entryIdSchema),
+});
+export type Head = z.infer<typeof headSchema>;
+
+/** What the views were made with, and how many entries they had to leave out. */
+export const viewsSchema = z.strictObject({
+  foldVersion: z.int(),
+  /** Entries that a newer Headroom wrote. */
+  unknown: z.int(),
+  unreadable: z.int(),
+});
+export type Views = z.infer<typeof viewsSchema>;
+
+/** The last backup that the user is known to have. */
+export const lastBackupSchema = z.strictObject({ at: instantSchema, entries: z.int() });
+export type LastBackup = z.infer<typeof lastBackupSchema>;
+
+/** The first rows of the list, in the words of the build that made them. */
+export interface FirstRows {
+  readonly build: string;
+  readonly rows: readonly unknown[];
+}
+
+/** The bytes of an attached file, under their SHA-256. */
+export interface StoredFile {
+  readonly hash: string;
+  readonly blob: Blob;
+}
+
+/**
+ * The journal is `entries` and is the only truth. `lots`, `setup` and `alerts` are views: what the entries fold to, and
+ * can be made again from them at any time. `files` holds the bytes of attachments, each
+ * under its SHA-256, by which the journal names it; it is in every backup. `meta` is about this browser alone and is in none.
+ */
+export interface HeadroomSchema extends DBSchema {
+  entries: {
+    key: string;
+    value: Envelope;
+    indexes: { subject: string; sequence: [string, number]; undoes: string };
+  };
+  lots: { key: LotId; value: LotState; indexes: { close: number; vin: string; ended: string; disputed: string } };
+  setup: { key: 'sections'; value: Partial<Setup> };
+  alerts: { key: string; value: ShownAlert };
+  files: { key: string; value: StoredFile };
+  meta: { key: 'head' | 'views' | 'last-backup' | 'first-rows'; value: Head | Views | LastBackup | FirstRows };
+}
+
+export const STORE_NAMES = ['entries', 'lots', 'setup', 'alerts', 'files', 'meta'] as const;
+export type Database = IDBPDatabase<HeadroomSchema>;
+export type ReadTransaction = IDBPTransaction<HeadroomSchema, typeof STORE_NAMES, 'readonly' | 'readwrite'>;
+export type WriteTransaction = IDBPTransaction<HeadroomSchema, typeof STORE_NAMES, 'readwrite'>;

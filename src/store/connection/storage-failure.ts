@@ -1,0 +1,69 @@
+import type { Refusal } from '../../domain/outcome.ts';
+
+export type StorageReason =
+  | 'disk-full'
+  | 'newer-data'
+  | 'not-allowed'
+  | 'blocked'
+  | 'upgrade-failed'
+  | 'updated-elsewhere'
+  | 'database-failed';
+
+export interface StorageRefusal extends Refusal {
+  readonly reason: StorageReason;
+}
+
+export const SENTENCES: Readonly<Record<StorageReason, string>> = {
+  'disk-full':
+    'Nothing was written: the disk is full, or the browser lets Headroom use no more of it. Free some space, then try again.',
+  'newer-data':
+    'These data were last used by a newer Headroom. Update Headroom to open them; nothing in them was changed.',
+  'not-allowed':
+    'This browser window keeps no data. Headroom does not work in a private window, nor where the browser is set to clear everything when it closes.',
+  blocked:
+    'Another tab still has Headroom open in an older version. Close every other Headroom tab, then reload this one.',
+  'upgrade-failed':
+    'The data could not be brought up to this version of Headroom. They are as they were before. Reload; if it happens again, restart the browser.',
+  'updated-elsewhere': 'Headroom was updated in another tab. Reload this page to go on.',
+  'database-failed':
+    'The browser could not reach its database. Nothing was written. Try again; if it happens again, restart the browser.',
+};
+
+export function storageRefusal(reason: StorageReason): StorageRefusal {
+  return { reason, message: SENTENCES[reason] };
+}
+
+/** What the browser's error means for the user, or null when it is not the browser's but a mistake of ours. */
+export function asStorageRefusal(error: unknown): StorageRefusal | null {
+  if (error instanceof StoreUnavailable) return storageRefusal(error.reason);
+  switch (error instanceof Error ? error.name : '') {
+    case 'QuotaExceededError':
+      return storageRefusal('disk-full');
+    case 'VersionError':
+      return storageRefusal('newer-data');
+    case 'SecurityError':
+    case 'NotAllowedError':
+      return storageRefusal('not-allowed');
+    // The browser ended the transaction or the connection: its process died, the profile's files cannot be read, …
+    case 'AbortError':
+    case 'InvalidStateError':
+    case 'UnknownError':
+    case 'TimeoutError':
+    case 'OperationError':
+    case 'NotReadableError':
+      return storageRefusal('database-failed');
+    default:
+      return null;
+  }
+}
+
+/** Thrown by reading, where there is no value to give back: the browser does not let us at the data. */
+export class StoreUnavailable extends Error {
+  override readonly name = 'StoreUnavailable';
+  readonly reason: StorageReason;
+
+  constructor(refusal: StorageRefusal, cause?: unknown) {
+    super(refusal.message, { cause });
+    this.reason = refusal.reason;
+  }
+}

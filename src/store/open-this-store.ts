@@ -1,0 +1,13 @@
+import type { Outcome, Refusal } from '../domain/outcome.ts';
+import { instant } from '../domain/time/instant.ts';
+import { openStore } from './open-store.ts';
+import type { Store } from './store.ts';
+
+/** Opens the store with this browser's clock and randomness. */
+export function openThisStore(onUpdatedElsewhere?: (notice: Refusal) => void): Promise<Outcome<Store, Refusal>> {
+  return openStore({
+    now: () => instant(Date.now()),
+    random: (bytes) => crypto.getRandomValues(new Uint8Array(bytes)),
+    ...(onUpdatedElsewhere ? { onUpdatedElsewhere } : {}),
+  });
+}

@@ -1,0 +1,58 @@
+import type { LotId } from '../../domain/lot/lot.ts';
+import { type BooksState, foldBooks } from '../../folds/fold-books.ts';
+import { lotsBornIn } from '../../folds/fold-lots.ts';
+import type { LotState } from '../../folds/lot-state.ts';
+import type { EntryId } from '../../journal/ids.ts';
+import { BOOKS, SETUP, subjectOfLot } from '../../journal/subject.ts';
+import { type Belief, beliefAt, firstWin } from '../../views/belief-at.ts';
+import type { ReadTransaction } from '../connection/schema.ts';
+import type { Session } from '../write/session.ts';
+import { known } from './refold.ts';
+
+/**
+ * The books, folded from their entries at each reading: a few thousand a year, which takes less time than keeping a view
+ * of them up to date would save.
+ */
+export function readBooks(session: Session): Promise<BooksState> {
+  return session.connection.read(async (tx) => foldBooks(await about(tx, BOOKS)));
+}
+
+/**
+ * For lots, what was believed of each when it was first noted as won, or when the entry that is named was written where it
+ * never was; a lot that is not here is left out.
+ */
+export function readBeliefs(
+  session: Session,
+  wanted: Iterable<{ readonly lot: LotId; readonly at: EntryId }>,
+): Promise<Map<LotId, Belief>> {
+  return session.connection.read(async (tx) => {
+    const setup = await about(tx, SETUP);
+    const bornOf = births(tx);
+    const believed = async ({ lot, at }: { readonly lot: LotId; readonly at: EntryId }) => {
+      const [now, own] = await Promise.all([tx.objectStore('lots').get(lot), about(tx, subjectOfLot(lot))]);
+      const born = now && (await bornOf(now.bornIn)).get(lot);
+      return born === undefined ? null : ([lot, beliefAt(firstWin(own) ?? at, born, own, setup)] as const);
+    };
+    const all = await Promise.all([...wanted].map(believed));
+    return new Map(all.filter((one) => one !== null));
+  });
+}
+
+/** The lots of an arrival, which is read once however many of them are asked for: an import is over a hundred lots an entry. */
+function births(tx: ReadTransaction): (entry: EntryId) => Promise<ReadonlyMap<LotId, LotState>> {
+  const read = new Map<EntryId, Promise<ReadonlyMap<LotId, LotState>>>();
+  const readOne = async (entry: EntryId): Promise<ReadonlyMap<LotId, LotState>> => {
+    const raw = await tx.objectStore('entries').get(entry);
+    const [birth] = raw === undefined ? [] : known([raw]);
+    return new Map(birth === undefined ? [] : lotsBornIn(birth).map((lot) => [lot.id, lot]));
+  };
+  return (entry) => {
+    const found = read.get(entry) ?? readOne(entry);
+    read.set(entry, found);
+    return found;
+  };
+}
+
+async function about(tx: ReadTransaction, subject: string) {
+  return known(await tx.objectStore('entries').index('subject').getAll(subject));
+}

@@ -1,0 +1,40 @@
+import type { LotId } from '../../domain/lot/lot.ts';
+import { alertsShownIn, alertsVoidedIn, type ShownAlert } from '../../folds/fold-alerts.ts';
+import { applyToLots } from '../../folds/fold-lots.ts';
+import { type SetupState, setupAfter } from '../../folds/fold-setup.ts';
+import { FOLD_VERSION } from '../../folds/fold-version.ts';
+import type { LotState } from '../../folds/lot-state.ts';
+import { readEntry } from '../../journal/read-entry.ts';
+import type { Views, WriteTransaction } from '../connection/schema.ts';
+import { eachEntry } from '../journal/each-entry.ts';
+import { replaceAll } from '../write/write-all.ts';
+import { forgetFirstRows } from './first-rows.ts';
+import { everyUndone } from './refold.ts';
+
+/** Makes every view again from the journal alone, inside the caller's transaction. */
+export async function foldIntoViews(tx: WriteTransaction): Promise<Views> {
+  const undone = await everyUndone(tx);
+  const lots = new Map<LotId, LotState>();
+  const alerts = new Map<string, ShownAlert>();
+  let setup: SetupState = null;
+  let unknown = 0;
+  let unreadable = 0;
+  await eachEntry(tx, (raw) => {
+    const read = readEntry(raw);
+    if (read.as === 'unknown') unknown += 1;
+    if (read.as === 'unreadable') unreadable += 1;
+    if (read.as !== 'known' || undone.has(read.entry.id)) return;
+    applyToLots(lots, read.entry);
+    setup = setupAfter(setup, read.entry);
+    for (const alert of alertsShownIn(read.entry)) if (!alerts.has(alert.key)) alerts.set(alert.key, alert);
+    for (const key of alertsVoidedIn(read.entry)) alerts.delete(key);
+  });
+  forgetFirstRows(tx);
+  replaceAll(tx.objectStore('lots'), lots.values());
+  replaceAll(tx.objectStore('alerts'), alerts.values());
+  await tx.objectStore('setup').clear();
+  if (setup !== null) await tx.objectStore('setup').put(setup, 'sections');
+  const views = { foldVersion: FOLD_VERSION, unknown, unreadable };
+  await tx.objectStore('meta').put(views, 'views');
+  return views;
+}

@@ -1,0 +1,17 @@
+import type { Outcome } from '../../domain/outcome.ts';
+import type { Setup } from '../../domain/setup/setup.ts';
+import type { SetupState } from '../../folds/fold-setup.ts';
+import type { Entry } from '../../journal/entry.ts';
+import { SETUP } from '../../journal/subject.ts';
+import { append } from '../write/append.ts';
+import type { Session } from '../write/session.ts';
+
+/** The sections that were ever saved, or null when none was. */
+export function setup(session: Session): Promise<SetupState> {
+  return session.connection.read(async (tx) => (await tx.objectStore('setup').get('sections')) ?? null);
+}
+
+/** Replaces whole sections, in one entry. */
+export function saveSetup(session: Session, sections: Partial<Setup>): Promise<Outcome<readonly Entry[]>> {
+  return append(session, [{ subject: SETUP, happening: { kind: 'setup-changed', set: sections } }]);
+}

@@ -1,0 +1,71 @@
+import type { LotId } from '../../domain/lot/lot.ts';
+import { alertsShownIn, alertsVoidedIn } from '../../folds/fold-alerts.ts';
+import { changedLot, lotsBornIn } from '../../folds/fold-lots.ts';
+import { setupAfter } from '../../folds/fold-setup.ts';
+import type { Entry } from '../../journal/entry.ts';
+import { BOOKS, lotOfSubject } from '../../journal/subject.ts';
+import type { WriteTransaction } from '../connection/schema.ts';
+import { Refused } from '../write/refused.ts';
+import type { Touched } from '../write/touched.ts';
+import { addAll } from '../write/write-all.ts';
+import { refoldAfterUndo } from './refold.ts';
+
+/**
+ * Brings the views up to date with an entry that was just written, and so sorts after every other.
+ * @throws Refused when it is about a lot that is not here.
+ */
+export async function updateViews(tx: WriteTransaction, entry: Entry, touched: Touched): Promise<void> {
+  const { happening } = entry;
+  if (entry.subject === BOOKS && happening.kind !== 'undone') {
+    // The books have no view: they are folded when they are read.
+    touched.books = true;
+    return;
+  }
+  switch (happening.kind) {
+    case 'lots-added': {
+      addAll(tx.objectStore('lots'), lotsBornIn(entry));
+      for (const { id } of happening.lots) touched.lots.add(id);
+      return;
+    }
+    case 'setup-changed': {
+      const setup = tx.objectStore('setup');
+      const after = setupAfter((await setup.get('sections')) ?? null, entry);
+      if (after !== null) await setup.put(after, 'sections');
+      touched.setup = true;
+      return;
+    }
+    case 'alerts-shown': {
+      const alerts = tx.objectStore('alerts');
+      const shown = alertsShownIn(entry);
+      const kept = await Promise.all(shown.map(({ key }) => alerts.getKey(key)));
+      await Promise.all(shown.filter((_, i) => kept[i] === undefined).map((alert) => alerts.put(alert)));
+      touched.alerts = true;
+      return;
+    }
+    case 'alerts-voided': {
+      const alerts = tx.objectStore('alerts');
+      for (const key of alertsVoidedIn(entry)) await alerts.delete(key);
+      touched.alerts = true;
+      return;
+    }
+    case 'undone':
+      return refoldAfterUndo(tx, happening.entry, touched);
+    default:
+      // Every other kind is about one lot.
+      return changeLot(tx, entry, touched);
+  }
+}
+
+async function changeLot(tx: WriteTransaction, entry: Entry, touched: Touched): Promise<void> {
+  const lots = tx.objectStore('lots');
+  const id: LotId | null = lotOfSubject(entry.subject);
+  if (id === null) throw new Error(`${entry.happening.kind} is about a lot, not about ${entry.subject}`);
+  const before = await lots.get(id);
+  if (before === undefined)
+    throw new Refused(
+      'no-such-lot',
+      'This lot is not here any more: its arrival was undone, perhaps in another tab. Nothing was written.',
+    );
+  await lots.put(changedLot(before, entry));
+  touched.lots.add(id);
+}

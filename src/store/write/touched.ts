@@ -1,0 +1,42 @@
+import type { LotId } from '../../domain/lot/lot.ts';
+
+/** What a write changed, so that whoever shows it can read it again. */
+export interface StoreChange {
+  /** The lots that changed, or `many` when it is quicker to read all of them again. */
+  readonly lots: readonly LotId[] | 'many';
+  readonly setup: boolean;
+  readonly alerts: boolean;
+  /** Something was booked. */
+  readonly books?: boolean;
+}
+
+export const EVERYTHING: StoreChange = { lots: 'many', setup: true, alerts: true, books: true };
+
+const MANY = 100;
+
+/** Collects what a transaction touches. */
+export class Touched {
+  readonly lots = new Set<LotId>();
+  setup = false;
+  alerts = false;
+  books = false;
+
+  asChange(): StoreChange {
+    return {
+      lots: this.lots.size > MANY ? 'many' : [...this.lots],
+      setup: this.setup,
+      alerts: this.alerts,
+      ...(this.books && { books: true }),
+    };
+  }
+}
+
+export function bothChanges(a: StoreChange, b: StoreChange): StoreChange {
+  const lots = a.lots === 'many' || b.lots === 'many' ? 'many' : [...new Set([...a.lots, ...b.lots])];
+  return {
+    lots: lots === 'many' || lots.length > MANY ? 'many' : lots,
+    setup: a.setup || b.setup,
+    alerts: a.alerts || b.alerts,
+    ...((a.books || b.books) && { books: true }),
+  };
+}

@@ -1,0 +1,34 @@
+import type { Outcome } from '../../domain/outcome.ts';
+import type { Entry } from '../../journal/entry.ts';
+import type { EntryId } from '../../journal/ids.ts';
+import type { Change } from '../../journal/make-entry.ts';
+import { readEntry } from '../../journal/read-entry.ts';
+import type { WriteTransaction } from '../connection/schema.ts';
+import { everyUndone } from '../views/refold.ts';
+import { appendWith } from './append.ts';
+import { Refused } from './refused.ts';
+import type { Session } from './session.ts';
+
+/**
+ * Writes that entries no longer count, all in one transaction. To bring one back, undo the entry that this returns.
+ * Refused when one is not in the journal (`no-such-entry`), no longer counts as it is (`already-undone`), or is of a
+ * kind that only a newer version understands (`newer-entry`).
+ */
+export function undoEntries(session: Session, ids: readonly EntryId[]): Promise<Outcome<readonly Entry[]>> {
+  return appendWith(session, async (tx) => {
+    const undone = await everyUndone(tx);
+    const latestFirst = [...new Set(ids)].sort().reverse();
+    return Promise.all(latestFirst.map((id) => undoOf(tx, id, undone)));
+  });
+}
+
+async function undoOf(tx: WriteTransaction, id: EntryId, undone: ReadonlySet<EntryId>): Promise<Change> {
+  if (undone.has(id)) throw new Refused('already-undone', 'This was undone already. Nothing was written.');
+  const raw = await tx.objectStore('entries').get(id);
+  if (raw === undefined)
+    throw new Refused('no-such-entry', 'What was to be undone is not in the journal of this browser.');
+  const read = readEntry(raw);
+  if (read.as !== 'known')
+    throw new Refused('newer-entry', 'A newer Headroom wrote this. Update Headroom, then undo it.');
+  return { subject: read.entry.subject, happening: { kind: 'undone', entry: id } };
+}

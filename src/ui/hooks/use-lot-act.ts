@@ -1,0 +1,23 @@
+import { useCallback } from 'preact/hooks';
+import { changeForAct, type LotAct } from '../../acts/lot-acts.ts';
+import { lotTitle } from '../../domain/lot/car-name.ts';
+import type { Cents } from '../../domain/money/cents.ts';
+import { instant } from '../../domain/time/instant.ts';
+import type { LotState } from '../../folds/lot-state.ts';
+import { actWords } from '../../views/words/act-words.ts';
+import { useWorkspace } from '../workspace.ts';
+
+/** Does something about a lot: keeps it as one entry, and says so with its undo. Resolves to whether it was kept. */
+export function useLotAct(): (lot: LotState, act: LotAct, maxBid: Cents | null) => Promise<boolean> {
+  const { store, setup, say } = useWorkspace();
+  return useCallback(
+    async (lot, act, maxBid) => {
+      const change = changeForAct(lot, act, { now: instant(Date.now()), rules: setup.alerts, maxBid });
+      const written = change.ok ? await store.append([change.value]) : change;
+      if (!written.ok) say(written.message);
+      else say(`${lotTitle(lot.facts)}: ${actWords(act)}`, written.value[0]?.id);
+      return written.ok;
+    },
+    [store, setup.alerts, say],
+  );
+}

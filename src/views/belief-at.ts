@@ -1,0 +1,43 @@
+import type { LotFacts } from '../domain/lot/lot.ts';
+import { foldLot } from '../folds/fold-lots.ts';
+import { foldSetup, type SetupState } from '../folds/fold-setup.ts';
+import type { LotState } from '../folds/lot-state.ts';
+import { countingInOrder } from '../folds/undo.ts';
+import type { Entry } from '../journal/entry.ts';
+import type { EntryId } from '../journal/ids.ts';
+
+/** What was known of a lot, and the setup in force, when an entry was written. */
+export interface Belief {
+  readonly facts: LotFacts;
+  readonly setup: SetupState;
+}
+
+/**
+ * When a lot was first noted as won, of what counts now: a hammer price that was corrected weeks later changes nothing in
+ * what was believed at the win. Null when it never was.
+ */
+export function firstWin(aboutLot: readonly Entry[]): EntryId | null {
+  const won = countingInOrder(aboutLot).find(
+    ({ happening }) => happening.kind === 'result-noted' && happening.result.ended === 'won',
+  );
+  return won?.id ?? null;
+}
+
+/**
+ * What was believed when `at` was written: later entries, and later undos of earlier ones, change nothing in it.
+ * @param born the lot as it came in
+ * @param aboutLot every entry about the lot, undos included
+ * @param aboutSetup every entry about the setup, undos included
+ */
+export function beliefAt(
+  at: EntryId,
+  born: LotState,
+  aboutLot: readonly Entry[],
+  aboutSetup: readonly Entry[],
+): Belief {
+  const until = (entries: readonly Entry[]) => entries.filter((entry) => entry.id <= at);
+  return {
+    facts: foldLot(born, countingInOrder(until(aboutLot))).facts,
+    setup: foldSetup(until(aboutSetup)),
+  };
+}

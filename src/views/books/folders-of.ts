@@ -1,0 +1,88 @@
+import { venuePlaces } from '../../domain/after-sale/venue-place.ts';
+import { type ExpectedPurchase, expectedPurchase } from '../../domain/books/folder/expected.ts';
+import { type FolderSource, type PurchaseFolder, purchaseFolder } from '../../domain/books/folder/folder.ts';
+import type { LotId } from '../../domain/lot/lot.ts';
+import type { Setup } from '../../domain/setup/setup.ts';
+import { wholeSetup } from '../../domain/setup/starting-setup.ts';
+import type { LocalDate } from '../../domain/time/local-date.ts';
+import { dateIn } from '../../domain/time/wall-clock.ts';
+import { type PricingContext, pricingContext } from '../../domain/worksheet/pricing-context.ts';
+import { byLot } from '../../folds/by-lot.ts';
+import type { BooksState } from '../../folds/fold-books.ts';
+import type { LotState } from '../../folds/lot-state.ts';
+import type { EntryId } from '../../journal/ids.ts';
+import type { Belief } from '../belief-at.ts';
+import { bookedLots } from '../sold/booked-lot.ts';
+import { afterSaleOf, hasMoneyNoted } from './after-sale-of.ts';
+
+/** What was believed at each win, by the result's entry: it never changes, so it is worked out once. */
+export type ExpectedByWin = ReadonlyMap<EntryId, ExpectedPurchase>;
+
+/** Whether a lot has a folder: it was won, or there is money to book for it. */
+export const hasFolder = (lot: LotState, booked: ReadonlySet<LotId>): boolean =>
+  lot.sale?.result?.result.ended === 'won' || booked.has(lot.id) || hasMoneyNoted(lot);
+
+/** The lots that anything was booked for. */
+export function lotsInBooks({ costs, payments, floor, outcomes }: BooksState): ReadonlySet<LotId> {
+  return new Set([...costs, ...payments, ...floor, ...outcomes.values()].map(({ lot }) => lot));
+}
+
+/** Every purchase folder, the latest win first. */
+export function foldersOf(
+  lots: readonly LotState[],
+  books: BooksState,
+  expected: ExpectedByWin,
+  setup: Setup,
+  today: LocalDate,
+): PurchaseFolder[] {
+  const booked = lotsInBooks(books);
+  const costs = byLot(books.costs);
+  const payments = byLot(books.payments);
+  const floor = byLot(books.floor);
+  const papers = byLot(books.papers.filter(({ paper }) => paper !== 'title'));
+  const bookedOf = bookedLots(books, setup.store.zone);
+  const placeOf = venuePlaces(setup);
+  return lots
+    .filter((lot) => hasFolder(lot, booked))
+    .map((lot): FolderSource => {
+      const result = lot.sale?.result;
+      const own = costs.get(lot.id) ?? [];
+      const after = afterSaleOf(lot, bookedOf(lot.id, lot.facts), own, setup, placeOf(lot.facts));
+      const won = result?.result.ended === 'won' ? { ...result, hammer: result.result.hammerCents } : null;
+      return {
+        lot: lot.id,
+        facts: lot.facts,
+        won: won && { hammer: won.hammer, date: dateIn(setup.store.zone, won.at), bidder: won.bidder },
+        expected: (won && expected.get(won.entry)) ?? null,
+        costs: own,
+        payments: [...(payments.get(lot.id) ?? []), ...after.payments],
+        floor: floor.get(lot.id) ?? [],
+        outcome: books.outcomes.get(lot.id),
+        papers: [...after.papers, ...(papers.get(lot.id) ?? [])],
+        arrivedOn: after.arrivedOn,
+        notBilled: after.notBilled,
+        settlements: after.settlements,
+        undoneOn: after.undoneOn,
+      };
+    })
+    .map((source) => purchaseFolder(source, today))
+    .sort((a, b) => ((a.won?.date ?? '') < (b.won?.date ?? '') ? 1 : -1));
+}
+
+/** Works out what was expected at each win; setups that are the same share one context. */
+export function expectedAt(
+  wins: readonly { readonly lot: LotState; readonly belief: Belief }[],
+  zone: Setup['store']['zone'],
+): Map<EntryId, ExpectedPurchase> {
+  const contexts = new Map<string, PricingContext>();
+  const found = new Map<EntryId, ExpectedPurchase>();
+  for (const { lot, belief } of wins) {
+    const result = lot.sale?.result;
+    if (result?.result.ended !== 'won') continue;
+    const name = JSON.stringify(belief.setup);
+    const context = contexts.get(name) ?? pricingContext(wholeSetup(belief.setup, zone));
+    contexts.set(name, context);
+    found.set(result.entry, expectedPurchase(belief.facts, context, result.result.hammerCents));
+  }
+  return found;
+}

@@ -1,0 +1,63 @@
+import type { NotedStepName } from '../../domain/after-sale/win-step.ts';
+import type { DisputeOutcome, DisputeStep } from '../../domain/dispute/dispute.ts';
+import { ENDING_WORDS, STEP_WORDS } from '../../domain/dispute/ending-words.ts';
+import { REASON_WORDS } from '../../domain/dispute/reason-words.ts';
+import { formatMoney } from '../../domain/money/format-money.ts';
+import type { Happening } from '../../journal/happening.ts';
+
+/** A step after a win, as it reads once it is done. */
+export const DONE_WORDS: Readonly<Record<NotedStepName, string>> = {
+  pay: 'Paid',
+  transport: 'Transport arranged',
+  deliver: 'Delivered',
+  inspect: 'Inspected',
+  title: 'Title in',
+  fund: 'On the floor plan or funded',
+  refund: 'Money came back',
+};
+
+/** What followed the hammer, in plain words; null for an entry of another kind. */
+export function sayAfterSale(happening: Happening): string | null {
+  switch (happening.kind) {
+    case 'step-noted': {
+      const { step, done, cents, note } = happening;
+      const what = `${DONE_WORDS[step]}${cents === undefined ? '' : ` ${formatMoney(cents)}`}`;
+      return [done ? what : `Not done after all: ${DONE_WORDS[step].toLowerCase()}`, note].filter(Boolean).join('. ');
+    }
+    case 'dispute-opened': {
+      const { side, reason, askedCents, words } = happening.opened;
+      const asked = askedCents === undefined ? '' : `, ${formatMoney(askedCents)} asked`;
+      return `${side === 'ours' ? 'We dispute it' : 'Disputed by another'}: ${REASON_WORDS[reason]}${asked}. ${words}`;
+    }
+    case 'dispute-changed':
+      return 'Dispute: its particulars were changed';
+    case 'dispute-stepped':
+      return `Dispute: ${sayStep(happening.step)}`;
+    case 'dispute-closed':
+      return `Dispute ended: ${sayOutcome(happening.outcome)}`;
+    default:
+      return null;
+  }
+}
+
+/** One line of a dispute's history. */
+export function sayStep({ what, who, need, cents, words }: DisputeStep): string {
+  const first = [
+    STEP_WORDS[what],
+    need ?? '',
+    cents === undefined ? '' : formatMoney(cents),
+    who === undefined ? '' : `(${who})`,
+  ];
+  return [first.filter(Boolean).join(' '), words].filter(Boolean).join(': ');
+}
+
+/** How a dispute ended, with its money. */
+export function sayOutcome({ ended, cents, words }: DisputeOutcome): string {
+  const money =
+    cents === undefined || cents === 0
+      ? ''
+      : cents > 0
+        ? `, ${formatMoney(cents)} to us`
+        : `, ${formatMoney(cents)} from us`;
+  return [`${ENDING_WORDS[ended]}${money}`, words].filter(Boolean).join('. ');
+}

@@ -1,0 +1,103 @@
+import { carName } from '../../domain/lot/car-name.ts';
+import type { Instant } from '../../domain/time/instant.ts';
+import type { LotState } from '../../folds/lot-state.ts';
+import type { Standing } from './standing.ts';
+
+export const SORT_KEYS = ['close', 'headroom', 'max-bid', 'price', 'car'] as const;
+export type SortKey = (typeof SORT_KEYS)[number];
+
+export const SHOW_KEYS = ['open', 'day', 'unplaced', 'unfinished', 'closed', 'all'] as const;
+export type ShowKey = (typeof SHOW_KEYS)[number];
+
+export interface ListView {
+  readonly show: ShowKey;
+  readonly sort: SortKey;
+  readonly descending: boolean;
+  readonly search: string;
+}
+
+const DAY_MS = 24 * 60 * 60 * 1000;
+
+/**
+ * The lots a view shows, in its order. Lots with nothing to sort by come last in either direction; ties fall back to
+ * the close, then to the id, so that the order never flickers.
+ */
+export function orderLots(
+  lots: readonly LotState[],
+  view: ListView,
+  standingOf: (lot: LotState) => Standing,
+  now: Instant,
+): LotState[] {
+  const words = view.search.toLowerCase().split(/\s+/).filter(Boolean);
+  const shown = lots.filter((lot) => shows(lot, view.show, standingOf, now) && matches(lot, words));
+  const direction = view.descending ? -1 : 1;
+  const key = sortKeyOf(view.sort, standingOf);
+  const keyed = shown.map((lot) => ({ lot, key: key(lot) }));
+  keyed.sort(
+    (a, b) => compareKeys(a.key, b.key, direction) || compareCloses(a.lot, b.lot) || (a.lot.id < b.lot.id ? -1 : 1),
+  );
+  return keyed.map(({ lot }) => lot);
+}
+
+function shows(lot: LotState, show: ShowKey, standingOf: (lot: LotState) => Standing, now: Instant): boolean {
+  const close = lot.facts.close?.instant;
+  const open = close === undefined || close > now;
+  switch (show) {
+    case 'all':
+      return true;
+    case 'open':
+      return open;
+    case 'closed':
+      return !open;
+    case 'day':
+      return open && close !== undefined && close <= now + DAY_MS;
+    case 'unplaced':
+      return open && lot.facts.proxy === undefined;
+    case 'unfinished':
+      return open && (close === undefined || standingOf(lot).missing.length > 0);
+  }
+}
+
+const haystacks = new WeakMap<LotState, string>();
+
+function matches(lot: LotState, words: readonly string[]): boolean {
+  if (words.length === 0) return true;
+  let haystack = haystacks.get(lot);
+  if (haystack === undefined) {
+    const f = lot.facts;
+    haystack = [f.year, f.make, f.model, f.trim, f.vin, f.lotNumber, f.venueName, f.sale, f.seller, f.location, f.notes]
+      .filter((part) => part !== undefined)
+      .join(' ')
+      .toLowerCase();
+    haystacks.set(lot, haystack);
+  }
+  const text = haystack;
+  return words.every((word) => text.includes(word));
+}
+
+type Key = number | string | null;
+
+function sortKeyOf(sort: SortKey, standingOf: (lot: LotState) => Standing): (lot: LotState) => Key {
+  switch (sort) {
+    case 'close':
+      return (lot) => lot.facts.close?.instant ?? null;
+    case 'headroom':
+      return (lot) => standingOf(lot).headroom;
+    case 'max-bid':
+      return (lot) => standingOf(lot).maxBid;
+    case 'price':
+      return (lot) => lot.facts.priceNow ?? null;
+    case 'car':
+      return (lot) => carName(lot.facts).toLowerCase() || null;
+  }
+}
+
+function compareKeys(a: Key, b: Key, direction: number): number {
+  if (a === null || b === null) return a === b ? 0 : a === null ? 1 : -1;
+  if (a === b) return 0;
+  return a < b ? -direction : direction;
+}
+
+function compareCloses(a: LotState, b: LotState): number {
+  return (a.facts.close?.instant ?? Number.MAX_SAFE_INTEGER) - (b.facts.close?.instant ?? Number.MAX_SAFE_INTEGER);
+}

@@ -1,0 +1,43 @@
+import { listingContradictions } from '../../domain/appraisal/appraise.ts';
+import type { Contradiction, Sighting } from '../../domain/claims/contradictions.ts';
+import type { Setup } from '../../domain/setup/setup.ts';
+import { sayDate } from '../../domain/time/say-time.ts';
+import { dateIn } from '../../domain/time/wall-clock.ts';
+import type { Zone } from '../../domain/time/zone.ts';
+import type { LotState } from '../../folds/lot-state.ts';
+
+/** What another lot with the same VIN said of the car, as a sentence can name it. */
+export function sightingOf({ facts, addedAt }: LotState, zone: Zone): Sighting {
+  const where = facts.venueName === undefined ? '' : ` at ${facts.venueName}`;
+  return { source: `its listing${where}, seen ${sayDate(dateIn(zone, addedAt))},`, at: addedAt, facts };
+}
+
+/**
+ * What does not fit together about each of many lots: within its listing, against its VIN, and against the other lots of
+ * the same car among them. Worked out once a lot, and only for those that are asked about.
+ */
+export function listingDoubts(lots: readonly LotState[], setup: Setup): (lot: LotState) => readonly Contradiction[] {
+  const known = new Map<LotState, readonly Contradiction[]>();
+  let byVin: Map<string, LotState[]> | undefined;
+  return (lot) => {
+    byVin ??= groupByVin(lots);
+    const same = lot.facts.vin === undefined ? [] : (byVin.get(lot.facts.vin) ?? []);
+    const found =
+      known.get(lot) ??
+      listingContradictions(lot.facts, setup, {
+        now: lot.addedAt,
+        earlier: same.filter(({ id }) => id !== lot.id).map((other) => sightingOf(other, setup.store.zone)),
+      });
+    known.set(lot, found);
+    return found;
+  };
+}
+
+function groupByVin(lots: readonly LotState[]): Map<string, LotState[]> {
+  const groups = new Map<string, LotState[]>();
+  for (const lot of lots) {
+    const { vin } = lot.facts;
+    if (vin !== undefined) groups.set(vin, [...(groups.get(vin) ?? []), lot]);
+  }
+  return groups;
+}

@@ -1,0 +1,102 @@
+import { lotTitle } from '../../domain/lot/car-name.ts';
+import { formatMoney } from '../../domain/money/format-money.ts';
+import type { Ending } from '../../domain/sale/result.ts';
+import type { Instant } from '../../domain/time/instant.ts';
+import { sayClock, sayDate, sayTime } from '../../domain/time/say-time.ts';
+import { dateIn } from '../../domain/time/wall-clock.ts';
+import type { Zone } from '../../domain/time/zone.ts';
+import { NEEDS, type Need } from '../../domain/week/closing-need.ts';
+import type { Standing } from '../lots/standing.ts';
+import { stopWords } from '../lots/stop-words.ts';
+import type { Closing } from './closing.ts';
+
+const ENDING_WORDS: Record<Ending, string> = {
+  won: 'won',
+  lost: 'lost',
+  'not-sold': 'not sold',
+  pending: 'waits for the seller',
+  withdrawn: 'withdrawn',
+  'not-watched': 'not watched',
+};
+
+/** What is still to be done about a closing, or that nothing is. */
+export function needWords(closing: Closing): string {
+  const { need, lot, rush } = closing;
+  const result = lot.sale?.result?.result.ended;
+  switch (need) {
+    case 'danger':
+      return 'no proxy, in your rush';
+    case 'unsaid':
+      return 'closed, say how it ended';
+    case 'bare':
+      return `${rush.kind === 'near' ? 'no proxy, near your rush' : 'no proxy yet'}${holderWords(closing)}`;
+    case 'past-stop':
+      return 'past your stop';
+    case 'placed':
+      return `proxy ${lot.facts.proxy === undefined ? '' : formatMoney(lot.facts.proxy)} placed${holderWords(closing)}`;
+    case 'over':
+      return result === undefined ? 'over' : ENDING_WORDS[result];
+  }
+}
+
+/** Who has it, where that is not the user of this browser; that he is done with it. */
+function holderWords({ lot: { clock }, close }: Closing): string {
+  if (clock?.handedTo !== undefined) return `, ${clock.handedTo.to} has it`;
+  return clock?.doneFor === close ? ', you are done with it' : '';
+}
+
+/** Everything about one closing in a sentence: when, which car, where to stop, what is still to be done, and the calls ahead. */
+export function closingWords(
+  closing: Closing,
+  standing: Standing | undefined,
+  calls: readonly Instant[],
+  zone: Zone,
+): string {
+  const { lot, close } = closing;
+  return [
+    `${sayDate(dateIn(zone, close))}, ${sayClock(close, zone)}`,
+    lotTitle(lot.facts),
+    standing === undefined ? 'max bid being worked out' : stopWords(standing),
+    needWords(closing),
+    calls.length > 0 && `calls ${calls.map((at) => sayCall(at, close, zone)).join(', ')}`,
+  ]
+    .filter(Boolean)
+    .join(' · ');
+}
+
+/** The clock, and the day where it is another than that of the close. */
+const sayCall = (at: Instant, close: Instant, zone: Zone) =>
+  dateIn(zone, at) === dateIn(zone, close) ? sayClock(at, zone) : sayTime(at, zone);
+
+/** A pile of closings in a sentence. */
+export function crowdWords(closings: readonly Closing[], zone: Zone): string {
+  const [first, last] = [closings[0], closings.at(-1)];
+  if (first === undefined || last === undefined) return '';
+  const times = [sayClock(first.close, zone), sayClock(last.close, zone)];
+  const when = times[0] === times[1] ? `at ${times[0]}` : `from ${times[0]} to ${times[1]}`;
+  return [
+    sayDate(dateIn(zone, first.close)),
+    `${closings.length.toLocaleString('en-US')} close ${when}`,
+    ...countsOf(closings).map(({ words }) => words),
+    'opens the day',
+  ].join(' · ');
+}
+
+/** How many of them need what, the greatest need first: "3 in your rush without a proxy". */
+export function countsOf(closings: readonly Closing[]): readonly { readonly need: Need; readonly words: string }[] {
+  const counts = new Map<Need, number>();
+  for (const { need } of closings) counts.set(need, (counts.get(need) ?? 0) + 1);
+  return NEEDS.flatMap((need) => {
+    const count = counts.get(need);
+    return count === undefined ? [] : [{ need, words: `${count.toLocaleString('en-US')} ${COUNT_WORDS[need]}` }];
+  });
+}
+
+const COUNT_WORDS: Record<Need, string> = {
+  danger: 'in your rush, no proxy',
+  unsaid: 'without a result',
+  bare: 'no proxy yet',
+  'past-stop': 'past your stop',
+  placed: 'placed',
+  over: 'over',
+};

@@ -1,0 +1,32 @@
+import type { LotAct } from '../../acts/lot-acts.ts';
+import { formatMoney } from '../../domain/money/format-money.ts';
+import { sayResult } from '../../domain/sale/result-words.ts';
+
+/** What was done about a lot, in the words in which it is said back. */
+export function actWords(act: LotAct): string {
+  switch (act.do) {
+    case 'placed':
+      return `proxy of ${formatMoney(act.cents)} placed.`;
+    case 'ended':
+      return `${sayResult(act.result)}.`;
+    case 'lost':
+      return 'lost.';
+    case 'put-off':
+      return `put off ${act.minutes} min.`;
+    case 'extended':
+      return `the sale added ${act.minutes} min.`;
+    case 'hand-over':
+      return `handed over to ${act.to}.`;
+    case 'take-back':
+      return 'yours again.';
+    case 'call-at':
+      return callAtWords(act.leadMinutes);
+    case 'done':
+      return 'done; no more calls for this close.';
+  }
+}
+
+function callAtWords(leads: readonly number[] | null): string {
+  if (leads === null) return 'called as Setup has it.';
+  return leads.length === 0 ? 'no calls before its close.' : `called ${leads.join(', ')} min before its close.`;
+}

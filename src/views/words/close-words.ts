@@ -1,0 +1,28 @@
+import type { CloseDoubt, CloseTime } from '../../domain/time/close-time.ts';
+import type { Instant } from '../../domain/time/instant.ts';
+import { sayDuration } from '../../domain/time/say-duration.ts';
+
+const SECOND = 1000;
+const MINUTE = 60 * SECOND;
+
+/** "2 d 3 h", "3 h 12 min", "4:07" in the last quarter of an hour, "closed 5 min ago" once it is past. */
+export function timeLeft(close: Instant, now: Instant): string {
+  const left = close - now;
+  if (left <= 0) return `closed ${sayDuration(-left)} ago`;
+  if (left < 15 * MINUTE) {
+    const seconds = Math.ceil(left / SECOND);
+    return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
+  }
+  return sayDuration(left);
+}
+
+const DOUBT_WORDS: Record<CloseDoubt, string> = {
+  gap: 'That night the clocks go forward and this time does not exist.',
+  overlap: 'That night the clocks go back and this time comes twice.',
+  abbreviation: 'The zone letters do not fit the date or the venue.',
+  'no-zone': 'Nothing says which zone this is in; the store’s was taken.',
+  'zone-data': 'This zone changed its rules lately and this browser may not know it yet.',
+};
+
+/** Why a close deserves a second look, in sentences. */
+export const wordsOfDoubt = ({ doubts }: CloseTime): string => doubts.map((doubt) => DOUBT_WORDS[doubt]).join(' ');
