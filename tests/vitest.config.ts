@@ -3,10 +3,12 @@ import { defineConfig } from 'vitest/config';
 const shared = { testTimeout: 60_000, hookTimeout: 60_000 };
 /** Rooms whose tests leave nothing behind them: one thread loads what they import once, for all of them. */
 const SHARED_ROOMS = [
+  'acts',
   'background',
   'capture',
   'demo',
   'domain',
+  'folds',
   'house',
   'intake',
   'journal',
@@ -15,6 +17,7 @@ const SHARED_ROOMS = [
   'reference',
   'scripts',
   'store',
+  'views',
 ].map((room) => `tests/${room}/**`);
 
 /** Everything that runs in Node: `vitest run --config tests/vitest.config.ts --root . [path]`. */
