@@ -44,7 +44,7 @@ export function demoAftermath(now: Instant, venueNames: Record<DemoVenue, string
     const facts = factsOf(car, venue, venueNames[venue]);
     return { id: ids(), facts: { ...facts, close: closeInMinutes(venue, -Math.round(days * DAY), now) }, evidence: {} };
   };
-  const again: NewLot = lot(15, 'tidewater', -2.6);
+  const again: NewLot = lot(15, 'saltmarsh', -2.6);
   const won = (hammer: number, days: number): Happening => ({
     kind: 'result-noted',
     result: { ended: 'won', hammerCents: dollars(hammer) },
@@ -132,7 +132,7 @@ export function demoAftermath(now: Instant, venueNames: Record<DemoVenue, string
       },
     },
     {
-      lot: lot(15, 'tidewater', 13),
+      lot: lot(15, 'saltmarsh', 13),
       noted: [
         placed(17_900, 14),
         won(17_600, 13),
@@ -188,7 +188,7 @@ export function demoAftermath(now: Instant, venueNames: Record<DemoVenue, string
       again,
     },
     {
-      lot: lot(11, 'tidewater', 4),
+      lot: lot(11, 'saltmarsh', 4),
       noted: [placed(15_600, 5), won(15_250, 4), step('pay', 2.5), step('transport', 2)],
       dispute: {
         opened: {

@@ -9,11 +9,11 @@ import { DEMO_ZONE } from './demo-setup.ts';
 
 const MINUTE = 60_000;
 
-export type DemoVenue = 'saguaro' | 'tidewater' | 'caliche' | 'fogline';
+export type DemoVenue = 'saguaro' | 'saltmarsh' | 'caliche' | 'fogline';
 
 export const VENUE_ZONES: Record<DemoVenue, Zone> = {
   saguaro: zone('America/Phoenix'),
-  tidewater: zone('America/New_York'),
+  saltmarsh: zone('America/New_York'),
   caliche: zone('America/Chicago'),
   fogline: zone('America/Los_Angeles'),
 };
@@ -38,11 +38,11 @@ export const closeInMinutes = (venue: DemoVenue, minutes: number, now: Instant):
 /** A close whose page says a summer zone in winter, or a winter zone in summer: kept with its doubt. */
 export function doubtfulClose(date: LocalDate, now: Instant): CloseTime {
   const letters = isSummerInNewYork(date) ? 'EST' : 'EDT';
-  return read(`${date} 3:20 PM ${letters}`, VENUE_ZONES.tidewater, now);
+  return read(`${date} 3:20 PM ${letters}`, VENUE_ZONES.saltmarsh, now);
 }
 
 function isSummerInNewYork(date: LocalDate): boolean {
-  return wallClock(instant(Date.parse(`${date}T16:00Z`)), VENUE_ZONES.tidewater).time === '12:00';
+  return wallClock(instant(Date.parse(`${date}T16:00Z`)), VENUE_ZONES.saltmarsh).time === '12:00';
 }
 
 function closeAt(venue: DemoVenue, at: Instant, now: Instant): CloseTime {

@@ -13,7 +13,7 @@ const toFifties = (amount: number): Cents => cents(Math.round(amount / 50) * 500
  * What the listing says that carries money, with what there is to show for it.
  * @param miles as the listing's own field has them; every fourth listing with a mileage claim says another figure there
  */
-export function claimsFor(car: DemoCar, i: number, miles: number): Claim[] {
+export function claimsFor(i: number, miles: number): Claim[] {
   const stated = i % 4 === 2 ? miles : miles - 11_300;
   const claims: Claim[] = [
     { about: 'transmission', statement: 'Automatic transmission', evidence: 'stated', worthIfFalse: cents(180_000) },
@@ -26,7 +26,7 @@ export function claimsFor(car: DemoCar, i: number, miles: number): Claim[] {
     { about: 'one-owner', statement: 'One owner, fleet maintained', evidence: 'seen', worthIfFalse: cents(70_000) },
     {
       about: 'packages',
-      statement: `${car.trim || 'Work'} package`,
+      statement: i % 2 === 0 ? 'Tow package' : 'Cold-weather package',
       evidence: 'vin-agrees',
       worthIfFalse: cents(110_000),
     },

@@ -46,8 +46,8 @@ export function demoFees(today: LocalDate): FeeSchedule[] {
       ],
     },
     {
-      id: 'tidewater-buy',
-      name: 'Tidewater buyer’s price list',
+      id: 'saltmarsh-buy',
+      name: 'Saltmarsh buyer’s price list',
       editions: [
         {
           tables: [

@@ -39,7 +39,7 @@ interface PastOrder {
 
 const WEEKS = 4;
 const A_WEEK = 9;
-const VENUES: readonly DemoVenue[] = ['saguaro', 'tidewater', 'caliche', 'fogline'];
+const VENUES: readonly DemoVenue[] = ['saguaro', 'saltmarsh', 'caliche', 'fogline'];
 /** Its place among the past lots: one of those that did not sell. */
 const SOLD_AGAIN = 16;
 const HOUR = 3_600_000;

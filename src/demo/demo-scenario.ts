@@ -31,11 +31,11 @@ export interface DemoScenario {
 
 const VENUE_NAMES: Record<DemoVenue, string> = {
   saguaro: 'Saguaro Sale Yard',
-  tidewater: 'Tidewater Dealer Sale',
+  saltmarsh: 'Saltmarsh Dealer Sale',
   caliche: 'Caliche Flats Auto Sale',
   fogline: 'Fogline Motor Sale',
 };
-const VENUES: readonly DemoVenue[] = ['saguaro', 'tidewater', 'caliche', 'fogline'];
+const VENUES: readonly DemoVenue[] = ['saguaro', 'saltmarsh', 'caliche', 'fogline'];
 
 /** Store times on the busy Saturday; some within three minutes of each other, most of them in the rush. */
 const SATURDAY = [
@@ -102,7 +102,7 @@ export function demoScenario(now: Instant, ids: () => LotId): DemoScenario {
     () => doubtfulClose(addDays(saturday, 3), now),
   ];
   const lots = closes.map((closeAt, i): NewLot => {
-    const venue = i === closes.length - 1 ? 'tidewater' : venueOf(i);
+    const venue = i === closes.length - 1 ? 'saltmarsh' : venueOf(i);
     const facts = demoFacts(i, venue, closeAt(venue), today);
     return { id: ids(), facts, evidence: evidenceOf(facts) };
   });
@@ -136,7 +136,7 @@ function demoFacts(i: number, venue: DemoVenue, close: CloseTime | undefined, to
   const likely = toHundreds(car.retail * (1 + wave(i, 5) * 0.04) * (i === FALLING_FEE_LOT ? WORN : 1));
   const unfinished = i % 13 === 9;
   const miles = car.miles + Math.round(wave(i, 3) * 6000);
-  const claims = i % 5 === 1 || i === FULL_LOT ? claimsFor(car, i, miles) : [];
+  const claims = i % 5 === 1 || i === FULL_LOT ? claimsFor(i, miles) : [];
   const comps = i % 6 === 2 ? compsFor(car, i, today) : [];
   const ceilings = i % 8 === FULL_LOT ? ceilingsFor(car, i) : [];
   return {

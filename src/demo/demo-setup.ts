@@ -25,14 +25,14 @@ const VENUES = [
     afterSale: DEMO_TERMS.saguaro,
   },
   {
-    id: 'tidewater',
-    name: 'Tidewater Dealer Sale',
+    id: 'saltmarsh',
+    name: 'Saltmarsh Dealer Sale',
     zone: 'America/New_York',
-    feeScheduleIds: ['tidewater-buy'],
+    feeScheduleIds: ['saltmarsh-buy'],
     increments: steps([0, 100]),
     transport: { kind: 'per-mile', miles: 2410, centsPerMile: 62, minimumCents: dollars(500) },
     payWithinDays: 3,
-    afterSale: DEMO_TERMS.tidewater,
+    afterSale: DEMO_TERMS.saltmarsh,
   },
   {
     id: 'caliche',

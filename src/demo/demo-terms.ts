@@ -21,7 +21,7 @@ const days = (amount: number, from: Rule['from'], more: Partial<Rule> = {}): Rul
 const hours = (amount: number, from: Rule['from']): Rule => ({ amount, unit: 'hours', from });
 
 /** What the invented venues say about the time after the hammer: each counts in its own way. */
-export const DEMO_TERMS: Readonly<Record<'saguaro' | 'tidewater' | 'caliche' | 'fogline', Terms>> = {
+export const DEMO_TERMS: Readonly<Record<'saguaro' | 'saltmarsh' | 'caliche' | 'fogline', Terms>> = {
   saguaro: {
     steps: {
       pay: business(2, 'sale'),
@@ -37,7 +37,7 @@ export const DEMO_TERMS: Readonly<Record<'saguaro' | 'tidewater' | 'caliche' | '
       'title-missing': { claim: days(45, 'sale') },
     },
   },
-  tidewater: {
+  saltmarsh: {
     calendar: { holidays: 'bank', closed: [], worked: ['columbus'] },
     steps: { pay: business(3, 'sale', '15:00'), title: days(21, 'payment'), inspect: business(1, 'delivery', '15:00') },
     disputes: {

@@ -147,7 +147,7 @@ test('a list of lots is offered as a checklist: those ticked are watched in one 
   await popup.until(() => document.querySelectorAll('.checklist input:disabled').length === 3);
   await popup.close();
   const list = await browser.open('options-page/index.html#/lots');
-  await list.sees('2018 Bramble Courier 2500');
+  await list.sees('2018 Bramble Satchel 2500');
   const back = await readAgain(browser, page);
   await back.until(() => document.querySelectorAll('.checklist input:disabled').length === 3);
   await back.close();

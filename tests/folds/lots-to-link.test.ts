@@ -29,11 +29,11 @@ function lot(id: string, closeDay: number, facts: LotFacts): LotState {
 }
 
 const names = (lots: readonly LotState[]) => lots.map(({ id }) => id);
-const sold = lot('sold', 10, { vin: 'V1', make: 'Merrow', model: 'Boxline', venueName: 'Tidewater' });
+const sold = lot('sold', 10, { vin: 'V1', make: 'Merrow', model: 'Boxline', venueName: 'Saltmarsh' });
 const all = [
   sold,
   lot('before', 5, { vin: 'V1', make: 'Merrow', model: 'Boxline' }),
-  lot('again', 14, { vin: 'V1', make: 'Merrow', model: 'Boxline', venueName: 'Tidewater' }),
+  lot('again', 14, { vin: 'V1', make: 'Merrow', model: 'Boxline', venueName: 'Saltmarsh' }),
   lot('alike', 15, { vin: 'V2', make: 'Merrow', model: 'Boxline', venueName: 'Fogline' }),
   lot('other', 16, { make: 'Larkspur', model: 'Hauler', venueName: 'Fogline' }),
 ];

@@ -72,7 +72,7 @@ describe('the columns of a table', () => {
 
   it('are known by their cells where there are no headings', () => {
     const rows = [
-      ['1ZL3H4C21M0104471', '2021', 'Larkspur', '45,210 mi', '$9,500', '11/28/2026 2:05 PM', 'Clean', 'Tidewater'],
+      ['1ZL3H4C21M0104471', '2021', 'Larkspur', '45,210 mi', '$9,500', '11/28/2026 2:05 PM', 'Clean', 'Saltmarsh'],
       [
         '1ZL3H4C23M0104472',
         '2020',
@@ -89,7 +89,7 @@ describe('the columns of a table', () => {
   });
 
   it('show a whole car in one column', () => {
-    expect(fields(null, [['2021 Larkspur Hauler 250'], ['2019 Larkspur Parcel XL']])).toEqual(['car']);
+    expect(fields(null, [['2021 Larkspur Hauler 250'], ['2019 Larkspur Parcel KT']])).toEqual(['car']);
   });
 
   it('take "End time" for whole closings when its cells are that, and for a time when they are not', () => {

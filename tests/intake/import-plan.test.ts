@@ -91,7 +91,7 @@ describe('a row of a car that is watched', () => {
   });
 
   it.each([
-    ['another venue', { venueId: 'saguaro' }, { venueId: 'tidewater' }],
+    ['another venue', { venueId: 'saguaro' }, { venueId: 'saltmarsh' }],
     ['another venue by name', { venueName: 'Nowhere' }, { venueName: 'Elsewhere' }],
     ['another sale', { sale: 'Fleet Saturday' }, { sale: 'Fleet Monday' }],
     [
@@ -123,10 +123,10 @@ describe('a row of a car that is watched', () => {
 
   it('prefers the lot of the same sale to a newer one of another', () => {
     const lots = [
-      watched(1, { vin: VIN, venueId: 'tidewater' }),
+      watched(1, { vin: VIN, venueId: 'saltmarsh' }),
       watched(2, { vin: VIN, venueId: 'saguaro' }, { addedAt: (NOW + 1) as LotState['addedAt'] }),
     ];
-    expect(plan([row(2, { vin: VIN, venueId: 'tidewater' })], lots)[0]?.seen).toMatchObject({ lot: id(1) });
+    expect(plan([row(2, { vin: VIN, venueId: 'saltmarsh' })], lots)[0]?.seen).toMatchObject({ lot: id(1) });
   });
 
   it('that was dropped is not brought back unasked', () => {

@@ -11,7 +11,7 @@ export const CONTEXT: ReadContext = {
   storeZone: zone('America/Boise'),
   venues: [
     { id: 'saguaro', name: 'Saguaro Flats', zone: zone('America/Phoenix') },
-    { id: 'tidewater', name: 'Tidewater Fleet', zone: zone('America/New_York') },
+    { id: 'saltmarsh', name: 'Saltmarsh Fleet', zone: zone('America/New_York') },
   ],
   titles: [
     { id: 'clean', name: 'Clean' },

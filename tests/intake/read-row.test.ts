@@ -41,7 +41,7 @@ describe('a row', () => {
     [{ miles: '72k' }, { miles: 72_000 }],
     [{ kilometres: '116.000' }, { miles: 72_079 }],
     [{ priceNow: '$9,500' }, { priceNow: 950_000 }],
-    [{ venue: 'TIDEWATER' }, { venueId: 'tidewater', venueName: 'TIDEWATER' }],
+    [{ venue: 'SALTMARSH' }, { venueId: 'saltmarsh', venueName: 'SALTMARSH' }],
     [{ title: 'clean title' }, { titleId: 'clean' }],
     [{ funding: 'Floor plan' }, { funding: 'floor' }],
     [{ car: '2021 Larkspur Hauler 250 Crew' }, { year: 2021, make: 'Larkspur', model: 'Hauler 250 Crew' }],
@@ -78,7 +78,7 @@ describe('a row', () => {
     };
     for (const { id, example, fills } of COLUMN_FIELDS.filter((field) => field.id !== 'more')) {
       // With a venue, a close that names no zone is in no doubt.
-      const reading = read({ venue: 'Tidewater', ...beside[id], [id]: example });
+      const reading = read({ venue: 'Saltmarsh', ...beside[id], [id]: example });
       expect([id, reading.faults]).toEqual([id, []]);
       expect(fills.every((field) => reading.facts[field] !== undefined)).toBe(true);
     }
@@ -170,7 +170,7 @@ describe('the close of a row', () => {
   };
 
   it('is read in the venue’s zone, else in the store’s', () => {
-    expect(close({ closes: '11/28/2026 2:05 PM', venue: 'Tidewater' })).toEqual([
+    expect(close({ closes: '11/28/2026 2:05 PM', venue: 'Saltmarsh' })).toEqual([
       '2026-11-28T19:05',
       'America/New_York',
       '11/28/2026 2:05 PM',
@@ -193,7 +193,7 @@ describe('the close of a row', () => {
 
   it('is read from what spreadsheets make of dates and times', () => {
     // 2026-11-28 is day 46354 of the spreadsheets' count, 14:05 is 0.586806 of a day (computed independently).
-    expect(close({ closes: '46354.586806', venue: 'Tidewater' })?.[0]).toBe('2026-11-28T19:05');
+    expect(close({ closes: '46354.586806', venue: 'Saltmarsh' })?.[0]).toBe('2026-11-28T19:05');
     expect(close({ closeDate: '46354', closeTime: '0.586806', zone: 'ET' })?.[0]).toBe('2026-11-28T19:05');
     expect(close({ closeDate: '11/28/2026 0:00', closeTime: '12/30/1899 14:05', zone: 'ET' })?.[0]).toBe(
       '2026-11-28T19:05',
@@ -226,7 +226,7 @@ describe('the close of a row', () => {
   });
 
   it('can be given in UTC alone', () => {
-    expect(close({ closesUtc: '2026-11-28 19:05', venue: 'Tidewater' })).toEqual([
+    expect(close({ closesUtc: '2026-11-28 19:05', venue: 'Saltmarsh' })).toEqual([
       '2026-11-28T19:05',
       'America/New_York',
       '2026-11-28 19:05',
@@ -252,7 +252,7 @@ describe('a run list', () => {
     expect(rows[0]?.facts).toMatchObject({
       vin: VIN,
       miles: 45_210,
-      venueId: 'tidewater',
+      venueId: 'saltmarsh',
       titleId: 'clean',
       priceNow: 950_000,
     });

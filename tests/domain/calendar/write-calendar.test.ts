@@ -14,8 +14,8 @@ const event: CalendarEvent = {
   at: AT,
   summary: 'Stop at $14,350 · 2021 Larkspur Hauler 20; crew cab',
   description: 'First line\nSecond, with a \\ in it',
-  location: 'Tidewater Dealer Sale, gate 2',
-  url: 'https://tidewater.example/lot/236?day=28',
+  location: 'Saltmarsh Dealer Sale, gate 2',
+  url: 'https://saltmarsh.example/lot/236?day=28',
   status: 'CONFIRMED',
   alarms: [
     { at: instant(AT - 3_600_000), words: 'It closes in 1 h.' },
@@ -45,7 +45,7 @@ test('another reader gets every part of an event back', () => {
 
 test('an address that could end its own line, or is none, stays out of the file', () => {
   for (const url of [
-    'https://tidewater.example/\r\nATTENDEE:mailto:x@tidewater.example',
+    'https://saltmarsh.example/\r\nATTENDEE:mailto:x@saltmarsh.example',
     'javascript:alert(1)',
     'https://a b',
   ]) {

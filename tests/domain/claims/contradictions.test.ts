@@ -43,8 +43,8 @@ describe('a listing', () => {
   test('that names another year, trim, title or VIN than an earlier life is contradicted; spelling does not matter', () => {
     expect(
       kinds(
-        listing({ year: 2020, trim: 'Work-Line', make: 'Harlan', model: 'T 250', titleId: 'Clean', vin: 'A' }),
-        earlier({ year: 2019, trim: 'work line', make: 'HARLAN', model: 'T250', titleId: 'Flood', vin: 'B' }),
+        listing({ year: 2020, trim: 'Work-Line', make: 'Harlan', model: 'V 24', titleId: 'Clean', vin: 'A' }),
+        earlier({ year: 2019, trim: 'work line', make: 'HARLAN', model: 'V24', titleId: 'Flood', vin: 'B' }),
       ),
     ).toEqual(['vin', 'year', 'title']);
     expect(kinds(listing({ year: 2020 }), earlier({}))).toEqual([]);

@@ -45,8 +45,8 @@ describe('a title state in words', () => {
 
 const VENUES = [
   { id: 'saguaro', name: 'Saguaro Flats' },
-  { id: 'tidewater', name: 'Tidewater Fleet' },
-  { id: 'tidewater-night', name: 'Tidewater Night' },
+  { id: 'saltmarsh', name: 'Saltmarsh Fleet' },
+  { id: 'saltmarsh-night', name: 'Saltmarsh Night' },
 ];
 const venue = (text: string) => {
   const found = matchVenue(text, VENUES);
@@ -59,15 +59,15 @@ describe('a venue in words', () => {
     ['SAGUARO-FLATS', 'saguaro'],
     ['Saguaro Flats, lane 4', 'saguaro'],
     ['Flats', 'saguaro'],
-    ['Tidewater', 'tidewater'],
-    ['Tidewater Fleet', 'tidewater'],
-    ['night', 'tidewater-night'],
+    ['Saltmarsh', 'saltmarsh'],
+    ['Saltmarsh Fleet', 'saltmarsh'],
+    ['night', 'saltmarsh-night'],
   ])('%j is %s', (text, id) => expect(venue(text)).toBe(id));
 
   it.each([
     ['Somewhere', 'unknown-venue'],
     ['Flat', 'unknown-venue'],
     ['', 'empty'],
-    ['Tidewater Fleet or Tidewater Night', 'ambiguous'],
+    ['Saltmarsh Fleet or Saltmarsh Night', 'ambiguous'],
   ])('%j is %s', (text, reason) => expect(venue(text)).toBe(reason));
 });

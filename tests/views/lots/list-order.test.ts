@@ -47,7 +47,7 @@ const standingOf = ({ id }: LotState): Standing => ({
 const lots = [
   lot('a', { make: 'Larkspur', model: 'Hauler', vin: '1LS', proxy: cents(9_000_00) }, 30),
   lot('b', { make: 'Tamarack', model: 'Box 12' }, 2),
-  lot('c', { make: 'Larkspur', model: 'Courier' }),
+  lot('c', { make: 'Larkspur', model: 'Bellman' }),
   lot('d', { make: 'Bramble', model: 'Flatbed' }, -1),
 ];
 const view = (change: Partial<ListView>): ListView => ({
