@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { PAGES } from '../../scripts/reader-scores.ts';
+import { PAGES } from '../../scripts/reader/stored-page.ts';
 import type { Page, Popup } from './drivers/browser.ts';
 import { type PageServer, servePages } from './drivers/page-server.ts';
 import { useBrowser } from './drivers/use-browser.ts';

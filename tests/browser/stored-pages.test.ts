@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { asRead, expectedPage, PAGES, type PlainPage, pageNames, plainPage } from '../../scripts/reader-scores.ts';
+import { asRead } from '../../scripts/reader/plain-lot.ts';
+import { expectedPage, PAGES, type PlainPage, pageNames, plainPage } from '../../scripts/reader/stored-page.ts';
 import { draftLotsSchema } from '../../src/capture/draft-lot.ts';
 import type { PageReader } from '../../src/capture/page-reader.ts';
 import { type PageServer, servePages } from './drivers/page-server.ts';

@@ -1,16 +1,8 @@
 import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import {
-  asRead,
-  expectedPage,
-  isSameValue,
-  PAGES,
-  type PlainLot,
-  pageNames,
-  plainPage,
-  readStoredPage,
-} from '../../scripts/reader-scores.ts';
+import { asRead, isSameValue, type PlainLot } from '../../scripts/reader/plain-lot.ts';
+import { expectedPage, PAGES, pageNames, plainPage, readStoredPage } from '../../scripts/reader/stored-page.ts';
 import { draftLotsSchema } from '../../src/capture/draft-lot.ts';
 
 const names = pageNames(PAGES);
