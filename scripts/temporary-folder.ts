@@ -1,12 +1,13 @@
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, readlinkSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { DAY } from '../src/domain/time/units.ts';
 
 const PREFIX = 'headroom-test-';
 
 /** A new folder for this process alone, named so that a later run knows whose it was. */
-export function temporaryFolder(): string {
-  return mkdtempSync(path.join(tmpdir(), `${PREFIX}${process.pid}-`));
+export function temporaryFolder(inside = tmpdir()): string {
+  return mkdtempSync(path.join(inside, `${PREFIX}${namespace()}-${process.pid}-`));
 }
 
 export function removeFolder(folder: string): void {
@@ -16,25 +17,50 @@ export function removeFolder(folder: string): void {
 
 /**
  * Clears away what runs that were killed have left behind: browsers that still use a folder of a process that no longer
- * exists, and these folders. Nothing of a living run is touched.
+ * exists, and these folders. Nothing of a living run is touched, not even of one whose processes can't be seen from here.
+ * @param now milliseconds since 1970
  */
-export function sweepLeftovers(): void {
-  const left = readdirSync(tmpdir()).filter((name) => name.startsWith(PREFIX) && !ownerLives(name));
-  for (const name of left) {
-    endUsers(path.join(tmpdir(), name));
-    removeFolder(path.join(tmpdir(), name));
+export function sweepLeftovers(inside = tmpdir(), now = Date.now()): void {
+  for (const name of readdirSync(inside)) {
+    const folder = path.join(inside, name);
+    if (!name.startsWith(PREFIX) || isInUse(name.slice(PREFIX.length), folder, now)) continue;
+    endUsers(folder);
+    removeFolder(folder);
   }
 }
 
-function ownerLives(folderName: string): boolean {
-  const pid = Number(folderName.slice(PREFIX.length).split('-')[0]);
-  if (!Number.isSafeInteger(pid) || pid <= 0) return false;
+/** A container may share the folder for temporary files and yet number its processes for itself: those can't be asked after. */
+function isInUse(owner: string, folder: string, now: number): boolean {
+  const [, where, pid] = /^(\d+)-(\d+)-/.exec(owner) ?? [];
+  return where === namespace() ? isAlive(Number(pid)) : now - lastTouched(folder, now) < DAY;
+}
+
+/** Which numbering of processes this process is in; 0 where the system has only one. */
+function namespace(): string {
+  try {
+    return /\d+/.exec(readlinkSync('/proc/self/ns/pid'))?.[0] ?? '0';
+  } catch {
+    // Only Linux has several.
+    return '0';
+  }
+}
+
+function isAlive(pid: number): boolean {
   try {
     process.kill(pid, 0);
     return true;
   } catch (error) {
     // Not permitted means that there is such a process, of somebody else.
     return (error as NodeJS.ErrnoException).code === 'EPERM';
+  }
+}
+
+function lastTouched(folder: string, now: number): number {
+  try {
+    return statSync(folder).mtimeMs;
+  } catch {
+    // Its own run has just removed it.
+    return now;
   }
 }
 

@@ -1,4 +1,5 @@
 import { cpSync, writeFileSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { GECKO_ID } from '../../../manifest/manifest.ts';
 import { TEST_FIREFOX_HOST } from '../../../manifest/test-identity.ts';
@@ -141,6 +142,7 @@ class FirefoxBrowser implements Browser {
   }
 
   async restart(how: 'quit' | 'killed' = 'quit'): Promise<void> {
+    if (how === 'killed') await this.#installationOnDisk();
     await this.#use().process[how === 'quit' ? 'quit' : 'kill']();
     await this.start();
     await waitUntil('the extension to be there again', async () => {
@@ -167,6 +169,19 @@ class FirefoxBrowser implements Browser {
     await this.#running?.process.quit();
     this.#running = undefined;
     removeFolder(this.#profile);
+  }
+
+  /** Firefox writes down what is installed some seconds later; killed before that, it starts again without the extension. */
+  async #installationOnDisk(): Promise<void> {
+    await waitUntil('Firefox to have the installation on disk', async () => {
+      const database = JSON.parse(await readFile(path.join(this.#profile, 'extensions.json'), 'utf8'));
+      if (!database.addons.some((addon: { readonly id: string }) => addon.id === GECKO_ID)) return false;
+      // This one is compressed, so Firefox is asked to read it.
+      return this.#privileged<boolean>(`async (id) => {
+        const startup = Cc["@mozilla.org/addons/addon-manager-startup;1"].getService(Ci.amIAddonManagerStartup);
+        return startup.readStartupData()?.["app-profile"]?.addons?.[id]?.enabled === true;
+      }`);
+    });
   }
 
   get #marionette(): Marionette {
