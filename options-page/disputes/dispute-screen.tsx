@@ -3,6 +3,7 @@ import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { sayWhen } from '../../src/domain/time/say-time.ts';
+import { MINUTE } from '../../src/domain/time/units.ts';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { StillReading } from '../../src/ui/still-reading.tsx';
 import type { ShownDispute } from '../../src/views/after-sale/shown-dispute.ts';
@@ -15,8 +16,6 @@ import { StepForm } from './step-form.tsx';
 import { TimeLine } from './time-line.tsx';
 import { useDisputes } from './use-disputes.ts';
 import './disputes.css';
-
-const MINUTE = 60_000;
 
 /** One dispute: what is to be done until when, what is missing, what was said and done, and how it ends. */
 export function DisputeScreen({ id }: { id: string }) {

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { instant } from '../../src/domain/time/instant.ts';
+import { MINUTE } from '../../src/domain/time/units.ts';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { StillReading } from '../../src/ui/still-reading.tsx';
 import { type DisputeFilter, filterDisputes } from '../../src/views/after-sale/shown-dispute.ts';
@@ -10,7 +11,6 @@ import { PressedChoice } from './pressed-choice.tsx';
 import { useDisputes } from './use-disputes.ts';
 import './disputes.css';
 
-const MINUTE = 60_000;
 const SHOWS = [
   { value: 'open', label: 'Open' },
   { value: 'closed', label: 'Ended' },

@@ -9,6 +9,7 @@ import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import type { Cents } from '../../src/domain/money/cents.ts';
 import { DISPUTE_REASONS } from '../../src/domain/setup/after-sale-rules.ts';
 import { type Instant, instant } from '../../src/domain/time/instant.ts';
+import { MINUTE } from '../../src/domain/time/units.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import { DueText, WhyDue } from '../../src/ui/after-sale/due-text.tsx';
 import { useAfterVerbs } from '../../src/ui/hooks/use-after-verbs.ts';
@@ -36,7 +37,7 @@ export function OpenDisputeForm({ lot }: { lot: LotState }) {
   const [reason, setReason] = useState<Dispute['reason']>(won ? 'hidden-defect' : 'bid-not-taken');
   const [words, setWords] = useState('');
   const [asked, setAsked] = useState<Cents>();
-  const [at, setAt] = useState<Instant | undefined>(() => instant(Math.floor(Date.now() / 60_000) * 60_000));
+  const [at, setAt] = useState<Instant | undefined>(() => instant(Math.floor(Date.now() / MINUTE) * MINUTE));
   const [dueAt, setDueAt] = useState<Instant>();
   const [fault, setFault] = useState<string>();
   const place = venuePlaces(setup)(lot.facts);

@@ -2,6 +2,7 @@ import { useMemo, useState } from 'preact/hooks';
 import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { sayTime } from '../../src/domain/time/say-time.ts';
+import { MINUTE } from '../../src/domain/time/units.ts';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { useOneLot } from '../../src/ui/hooks/use-one-lot.ts';
 import { StillReading } from '../../src/ui/still-reading.tsx';
@@ -10,7 +11,6 @@ import { OpenDisputeForm } from './open-dispute-form.tsx';
 import './disputes.css';
 
 const MOST = 30;
-const MINUTE = 60_000;
 
 /** Opens a dispute: about the lot that the address names, or one that is chosen here. */
 export function OpenDisputeScreen({ lot }: { lot: string }) {

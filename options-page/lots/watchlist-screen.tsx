@@ -1,5 +1,6 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
 import { instant } from '../../src/domain/time/instant.ts';
+import { MINUTE } from '../../src/domain/time/units.ts';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { usePrinting } from '../../src/ui/hooks/use-printing.ts';
 import { useStandings } from '../../src/ui/hooks/use-standings.ts';
@@ -15,8 +16,6 @@ import { PrintedList } from './printed-list.tsx';
 import { SaveButton } from './save-button.tsx';
 import { useListKeys } from './use-list-keys.ts';
 import './watchlist.css';
-
-const MINUTE = 60_000;
 
 /** The lots that are watched, next close first, each with the price at which to stop. */
 export function WatchlistScreen() {

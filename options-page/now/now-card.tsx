@@ -1,6 +1,7 @@
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
 import { sayTime } from '../../src/domain/time/say-time.ts';
+import { HOUR } from '../../src/domain/time/units.ts';
 import { useLotAct } from '../../src/ui/hooks/use-lot-act.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { RUSH_WORDS, rushOf } from '../../src/views/lots/rush-words.ts';
@@ -32,7 +33,7 @@ export function NowCard({ lot, people, now, open }: NowCardProps) {
             </span>
           </span>
           <span class="now-left">
-            <span class={lot.close > now && lot.close - now < 3_600_000 ? 'act' : ''}>{timeLeft(lot.close, now)}</span>
+            <span class={lot.close > now && lot.close - now < HOUR ? 'act' : ''}>{timeLeft(lot.close, now)}</span>
           </span>
           <span class="now-facts small">{standWords(lot)}</span>
         </summary>

@@ -1,6 +1,7 @@
 import { putOffUntil } from '../../src/domain/alerts/lot-calls.ts';
 import { roughly } from '../../src/domain/alerts/say-late.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
+import { MINUTE } from '../../src/domain/time/units.ts';
 
 export interface PutOffChoice {
   readonly minutes: number;
@@ -23,7 +24,7 @@ export function putOffChoices(
   for (const minutes of CHOICES) {
     const until = putOffUntil(lot, leads, minutes, now);
     if (until === null) continue;
-    const whole = until === now + minutes * 60_000;
+    const whole = until === now + minutes * MINUTE;
     choices.push({ minutes, words: whole ? `in ${minutes} min` : `${roughly(lot.close - until)} before` });
     if (!whole) break;
   }

@@ -1,11 +1,10 @@
+import { MINUTE } from '../../src/domain/time/units.ts';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { isOpenClosing } from '../../src/views/results/open-closings.ts';
 import { Closings } from './closings.tsx';
 import { Review } from './review.tsx';
 import './results.css';
-
-const MINUTE = 60_000;
 
 /** How every sale ended, reviewed; and the closings that nobody noted a result for, to be caught up on. */
 export function ResultsScreen({ part }: { part: string }) {

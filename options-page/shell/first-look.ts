@@ -1,5 +1,6 @@
 import { type Outcome, ok, type Refusal } from '../../src/domain/outcome.ts';
 import { instant } from '../../src/domain/time/instant.ts';
+import { HOUR } from '../../src/domain/time/units.ts';
 import type { SetupState } from '../../src/folds/fold-setup.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import { openThisStore } from '../../src/store/open-this-store.ts';
@@ -15,7 +16,6 @@ export interface FirstLook {
 
 /** As many rows as fit any screen; the rest follows once they stand. */
 const FIRST_ROWS = 40;
-const HOUR_MS = 3_600_000;
 
 let tellTakenOver: (notice: Refusal) => void = () => undefined;
 
@@ -28,7 +28,7 @@ async function look(): Promise<Outcome<FirstLook, Refusal>> {
   const opened = await openThisStore((notice) => tellTakenOver(notice));
   if (!opened.ok) return opened;
   const store = opened.value;
-  const from = instant(Math.floor((Date.now() - HOUR_MS) / HOUR_MS) * HOUR_MS);
+  const from = instant(Math.floor((Date.now() - HOUR) / HOUR) * HOUR);
   const [setup, lots] = await Promise.all([store.setup(), store.lotsByClose({ from, limit: FIRST_ROWS })]);
   return ok({ store, setup, lots });
 }

@@ -2,6 +2,7 @@ import { useMemo, useState } from 'preact/hooks';
 import { dueAt } from '../../src/domain/after-sale/due.ts';
 import { bySoonest } from '../../src/domain/after-sale/to-do.ts';
 import { type Instant, instant } from '../../src/domain/time/instant.ts';
+import { MINUTE } from '../../src/domain/time/units.ts';
 import { useAfterLots } from '../../src/ui/hooks/use-after-lots.ts';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { StillReading } from '../../src/ui/still-reading.tsx';
@@ -14,7 +15,6 @@ import { ToDoRow } from './todo-row.tsx';
 import { WonLots } from './won-lots.tsx';
 import './after-sale.css';
 
-const MINUTE = 60_000;
 const QUARTER_HOUR = 15 * MINUTE;
 
 /** Everything that is left to do after a sale, by date, each done with a tap; and how the won lots stand. */

@@ -1,6 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import { isAhead, momentsAhead, planOfLots } from '../../src/domain/alerts/lot-plan.ts';
 import { type Instant, instant } from '../../src/domain/time/instant.ts';
+import { DAY } from '../../src/domain/time/units.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import { useShownAlerts } from '../../src/ui/hooks/use-shown-alerts.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
@@ -8,7 +9,6 @@ import { alertLots } from '../../src/views/lots/alert-lots.ts';
 import { rushOf } from '../../src/views/lots/rush-words.ts';
 import type { Standing } from '../../src/views/lots/standing.ts';
 
-const DAY = 86_400_000;
 /** A list comes on the evening before the day of a close, a call or a question at most a day from its close. */
 const EARLIEST = 3 * DAY;
 const LATEST = DAY;

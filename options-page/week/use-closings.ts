@@ -2,6 +2,7 @@ import { useMemo } from 'preact/hooks';
 import type { RushCalendar } from '../../src/domain/rush/rush-bands.ts';
 import { type Instant, instant } from '../../src/domain/time/instant.ts';
 import type { LocalTime } from '../../src/domain/time/local-date.ts';
+import { MINUTE } from '../../src/domain/time/units.ts';
 import { wallClock } from '../../src/domain/time/wall-clock.ts';
 import { needOf } from '../../src/domain/week/closing-need.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
@@ -10,8 +11,6 @@ import { useWorkspace } from '../../src/ui/workspace.ts';
 import { rushOf } from '../../src/views/lots/rush-words.ts';
 import type { Standing } from '../../src/views/lots/standing.ts';
 import type { Closing } from '../../src/views/week/closing.ts';
-
-const MINUTE = 60_000;
 
 export interface Closings {
   /** The soonest first. */

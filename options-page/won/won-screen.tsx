@@ -6,6 +6,7 @@ import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import { WIN_STEPS } from '../../src/domain/setup/after-sale-rules.ts';
 import { type Instant, instant } from '../../src/domain/time/instant.ts';
+import { MINUTE } from '../../src/domain/time/units.ts';
 import { DueText, WhyDue } from '../../src/ui/after-sale/due-text.tsx';
 import { useBookedLots } from '../../src/ui/hooks/use-booked-lots.ts';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
@@ -18,8 +19,6 @@ import { STANDING_TITLES, standingInWords } from '../../src/views/after-sale/sta
 import { LotDisputes } from './lot-disputes.tsx';
 import { WonStep } from './won-step.tsx';
 import '../todo/after-sale.css';
-
-const MINUTE = 60_000;
 
 /** One lot after its sale: how sure it is, its money, each step with its date, until when claims can be made. */
 export function WonScreen({ id }: { id: string }) {

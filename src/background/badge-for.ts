@@ -1,9 +1,7 @@
 import type { Badge } from '../browser/badge.ts';
 import type { Alert } from '../domain/alerts/alert.ts';
 import { type AlertLot, needsBid } from '../domain/alerts/alert-lot.ts';
-
-const HOUR = 3_600_000;
-const DAY = 24 * HOUR;
+import { DAY, HOUR } from '../domain/time/units.ts';
 
 /**
  * What the toolbar button says without being asked: how many lots want something now, else how many close within a day

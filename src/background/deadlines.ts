@@ -1,6 +1,7 @@
 import type { Deadline } from '../domain/alerts/deadline.ts';
 import type { Setup } from '../domain/setup/setup.ts';
 import type { Instant } from '../domain/time/instant.ts';
+import { DAY } from '../domain/time/units.ts';
 import type { Store } from '../store/store.ts';
 import { afterSaleDeadlines } from '../views/after-sale/after-sale-deadlines.ts';
 
@@ -12,7 +13,7 @@ export type DeadlineSource = (given: {
 }) => Promise<readonly Deadline[]>;
 
 /** Longer than any sale lets a claim or a title wait. */
-const AFTER_SALE = 400 * 86_400_000;
+const AFTER_SALE = 400 * DAY;
 
 /** What is left to do after a sale: paying, papers, the time in which a claim can be made, disputes; of lots no longer watched as well. */
 const afterSale: DeadlineSource = async ({ store, setup, now }) => {

@@ -1,4 +1,5 @@
 import { type Instant, instant } from '../domain/time/instant.ts';
+import { MINUTE } from '../domain/time/units.ts';
 import type { Store } from '../store/store.ts';
 import { sayWhatIsDue } from './say-what-is-due.ts';
 import type { World } from './world.ts';
@@ -9,7 +10,7 @@ export const NEXT = 'next-alert';
 export const UNFINISHED = 'unfinished-look';
 const HELD_NOTICE = 'lots-held #/lots';
 
-const SOON = 60_000;
+const SOON = MINUTE;
 /** Browsers raise a nearer alarm to this. */
 const NEAREST_ALARM = 30_000;
 /** How long one look may take: a store that another tab holds must not hold the next look as well. */

@@ -9,6 +9,7 @@ import type { Setup } from '../domain/setup/setup.ts';
 import { siteOf } from '../domain/setup/site.ts';
 import { wholeSetup } from '../domain/setup/starting-setup.ts';
 import { instant } from '../domain/time/instant.ts';
+import { DAY } from '../domain/time/units.ts';
 import { isSameFact } from '../folds/same-fact.ts';
 import { lookUpSeen } from '../reading/look-up-seen.ts';
 import { readTab } from '../reading/read-tab.ts';
@@ -20,7 +21,7 @@ import { headroomBadge } from '../views/lots/headroom-badge.ts';
 import { standingsUnder } from '../views/lots/standing.ts';
 import type { Lookout } from './look-again.ts';
 
-const RECENT_MS = 30 * 24 * 3_600_000;
+const RECENT_MS = 30 * DAY;
 const MOST_RECENT = 2000;
 
 /** A page tells more than once that it was opened, mostly at once; it is read after the last of them. */

@@ -4,6 +4,7 @@ import { planAlerts } from '../domain/alerts/plan-alerts.ts';
 import { rushCalendar } from '../domain/rush/rush-bands.ts';
 import { wholeSetup } from '../domain/setup/starting-setup.ts';
 import { type Instant, instant } from '../domain/time/instant.ts';
+import { DAY } from '../domain/time/units.ts';
 import type { Store } from '../store/store.ts';
 import { alertLots } from '../views/lots/alert-lots.ts';
 import { standingsUnder } from '../views/lots/standing.ts';
@@ -14,7 +15,6 @@ import { noticeId, readNoticeId } from './notice-id.ts';
 import type { World } from './world.ts';
 import { honestlyShown } from './wrong-clock.ts';
 
-const DAY = 86_400_000;
 /** What closed longer ago is history: the list of closings without a result says it better than a notice. */
 const LOOK_BACK = 14 * DAY;
 const LOOK_AHEAD = 9 * DAY;

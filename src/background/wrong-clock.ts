@@ -1,8 +1,9 @@
 import type { Instant } from '../domain/time/instant.ts';
+import { MINUTE } from '../domain/time/units.ts';
 import type { Store } from '../store/store.ts';
 
 /** What was recorded this much later than now can't have been: the clock was wrong then and has gone back since. */
-const TOLERANCE = 60_000;
+const TOLERANCE = MINUTE;
 
 /**
  * The alerts that count as shown. What a clock that ran ahead made us say was said at the wrong time, and would be missed

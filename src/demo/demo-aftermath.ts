@@ -1,6 +1,7 @@
 import type { LotFacts, LotId } from '../domain/lot/lot.ts';
 import { cents } from '../domain/money/cents.ts';
 import { type Instant, instant } from '../domain/time/instant.ts';
+import { MINUTE, MINUTES_A_DAY } from '../domain/time/units.ts';
 import type { Happening } from '../journal/happening.ts';
 import type { NewLot } from '../journal/happenings/watching.ts';
 import type { EntryId } from '../journal/ids.ts';
@@ -29,8 +30,6 @@ const TO_COME = '0'.repeat(26) as EntryId;
 export const naming = (happening: Happening, dispute: EntryId): Happening =>
   'dispute' in happening ? { ...happening, dispute } : happening;
 
-const DAY = 24 * 60;
-const MINUTE = 60_000;
 const dollars = (amount: number) => cents(amount * 100);
 
 /**
@@ -38,11 +37,15 @@ const dollars = (amount: number) => cents(amount * 100);
  * one whose bid did not go in.
  */
 export function demoAftermath(now: Instant, venueNames: Record<DemoVenue, string>, ids: () => LotId): AftermathSale[] {
-  const ago = (days: number) => instant(Math.floor(now / MINUTE) * MINUTE - Math.round(days * DAY) * MINUTE);
+  const ago = (days: number) => instant(Math.floor(now / MINUTE) * MINUTE - Math.round(days * MINUTES_A_DAY) * MINUTE);
   const ahead = (days: number) => ago(-days);
   const lot = (car: number, venue: DemoVenue, days: number): NewLot => {
     const facts = factsOf(car, venue, venueNames[venue]);
-    return { id: ids(), facts: { ...facts, close: closeInMinutes(venue, -Math.round(days * DAY), now) }, evidence: {} };
+    return {
+      id: ids(),
+      facts: { ...facts, close: closeInMinutes(venue, -Math.round(days * MINUTES_A_DAY), now) },
+      evidence: {},
+    };
   };
   const again: NewLot = lot(15, 'saltmarsh', -2.6);
   const won = (hammer: number, days: number): Happening => ({

@@ -5,6 +5,7 @@ import { type Cents, cents, ZERO } from '../domain/money/cents.ts';
 import type { Setup } from '../domain/setup/setup.ts';
 import { addDays } from '../domain/time/calendar-day.ts';
 import type { LocalDate } from '../domain/time/local-date.ts';
+import { DAY } from '../domain/time/units.ts';
 import { type PricingContext, pricingContext } from '../domain/worksheet/pricing-context.ts';
 import type { BookedHappening } from '../journal/happenings/books.ts';
 
@@ -38,7 +39,7 @@ export function demoBooks(wins: readonly DemoWin[], setup: Setup, today: LocalDa
 }
 
 const daysUntil = ({ day }: DemoWin, today: LocalDate): number =>
-  Math.max(0, Math.round((Date.parse(today) - Date.parse(day)) / 86_400_000));
+  Math.max(0, Math.round((Date.parse(today) - Date.parse(day)) / DAY));
 
 /** The sale's bill, paid by the lender and the bank, and freight and recon a little off what was expected. */
 function purchase(win: DemoWin, context: PricingContext, tooMuch: number): BookedHappening[] {

@@ -3,11 +3,10 @@ import type { CloseTime } from '../domain/time/close-time.ts';
 import { type Instant, instant } from '../domain/time/instant.ts';
 import type { LocalDate } from '../domain/time/local-date.ts';
 import { readCloseTime } from '../domain/time/read-close-time.ts';
+import { MINUTE } from '../domain/time/units.ts';
 import { wallClock } from '../domain/time/wall-clock.ts';
 import { type Zone, zone } from '../domain/time/zone.ts';
 import { DEMO_ZONE } from './demo-setup.ts';
-
-const MINUTE = 60_000;
 
 export type DemoVenue = 'saguaro' | 'saltmarsh' | 'caliche' | 'fogline';
 

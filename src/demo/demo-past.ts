@@ -6,6 +6,7 @@ import type { Setup } from '../domain/setup/setup.ts';
 import { addDays } from '../domain/time/calendar-day.ts';
 import { type Instant, instant } from '../domain/time/instant.ts';
 import type { LocalDate } from '../domain/time/local-date.ts';
+import { DAY, HOUR, MINUTE } from '../domain/time/units.ts';
 import { pricingContext } from '../domain/worksheet/pricing-context.ts';
 import { standingOf } from '../domain/worksheet/worksheet-of.ts';
 import type { Happening } from '../journal/happening.ts';
@@ -42,7 +43,6 @@ const A_WEEK = 9;
 const VENUES: readonly DemoVenue[] = ['saguaro', 'saltmarsh', 'caliche', 'fogline'];
 /** Its place among the past lots: one of those that did not sell. */
 const SOLD_AGAIN = 16;
-const HOUR = 3_600_000;
 
 /** Four invented weeks of sales: most bids lost, some won, a few never sold, and the last three closings still to be noted. */
 export function demoPast({ setup, now, saturday, today, factsOf, again, ids }: PastOrder): DemoPast {
@@ -73,7 +73,7 @@ function happeningsOf(n: number, maxBid: Cents | null, close: Instant): Happenin
   const steps: Happening[] = [];
   if (n % 4 !== 3) steps.push(bid('proxy-placed', share(figure, 0.9), close - 26 * HOUR));
   if (n % 6 === 2) steps.push(bid('proxy-raised', share(figure, 0.97), close - 3 * HOUR));
-  if (n % 5 === 1) steps.push(bid('live-bid', share(figure, 0.98), close - 60_000));
+  if (n % 5 === 1) steps.push(bid('live-bid', share(figure, 0.98), close - MINUTE));
   const result = resultOf(n, figure);
   const by = n % 5 === 1 ? ('live' as const) : steps.length > 0 ? ('proxy' as const) : undefined;
   const noted = { at: instant(close), maxBidCents: maxBid, ...(by && { by }) };
@@ -87,7 +87,7 @@ function happeningsOf(n: number, maxBid: Cents | null, close: Instant): Happenin
 /** What was done about a win since, as far as its day has come. */
 function stepsSince(n: number, close: Instant, now: Instant): Happening[] {
   if (n % 7 !== 3) return [];
-  return STEPS_BY_DAY.map(([step, days]) => ({ step, at: close + days * 24 * HOUR }))
+  return STEPS_BY_DAY.map(([step, days]) => ({ step, at: close + days * DAY }))
     .filter(({ at }) => at <= now)
     .map(({ step, at }) => ({ kind: 'step-noted', step, done: true, at: instant(at) }));
 }

@@ -7,6 +7,7 @@ import { addDays } from '../domain/time/calendar-day.ts';
 import type { CloseTime } from '../domain/time/close-time.ts';
 import type { Instant } from '../domain/time/instant.ts';
 import type { LocalDate } from '../domain/time/local-date.ts';
+import { MINUTE } from '../domain/time/units.ts';
 import { dateIn } from '../domain/time/wall-clock.ts';
 import type { NewLot } from '../journal/happenings/watching.ts';
 import { type AftermathSale, demoAftermath } from './demo-aftermath.ts';
@@ -77,7 +78,7 @@ const SOON = [-1500, -95, 14, 47, 110, 290, 430];
 const AFTER_FULL_LOT = 16;
 
 function isBeforeFullLot(close: CloseTime, now: Instant): boolean {
-  return close.instant > now && close.instant < now + AFTER_FULL_LOT * 60_000;
+  return close.instant > now && close.instant < now + AFTER_FULL_LOT * MINUTE;
 }
 
 /**

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { type LotId, lotIdSchema } from '../domain/lot/lot.ts';
 import { type Instant, instant, instantSchema } from '../domain/time/instant.ts';
+import { MINUTE } from '../domain/time/units.ts';
 import type { Envelope } from '../journal/read-entry.ts';
 import { lotOfSubject, SETUP } from '../journal/subject.ts';
 
@@ -66,7 +67,7 @@ function newClose({ happening }: Envelope): Instant | undefined {
   const changed = change.safeParse(happening);
   if (changed.success) return changed.data.set.close?.instant;
   const later = extension.safeParse(happening);
-  return later.success ? instant(later.data.from + later.data.minutes * 60_000) : undefined;
+  return later.success ? instant(later.data.from + later.data.minutes * MINUTE) : undefined;
 }
 
 function written(about: Gathered, entry: Envelope, close?: Instant): void {

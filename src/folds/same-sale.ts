@@ -1,8 +1,9 @@
 import type { LotFacts } from '../domain/lot/lot.ts';
 import { plainWords } from '../domain/text/plain-words.ts';
+import { HOUR } from '../domain/time/units.ts';
 
 /** A close that moves by less than this is the same close, told more exactly or put off within the day. */
-const HALF_A_DAY = 12 * 3_600_000;
+const HALF_A_DAY = 12 * HOUR;
 
 /**
  * Whether two tellings of one car are the same lot: the one rule for files, pages and typed lots.

@@ -1,3 +1,4 @@
+import { DAY, HOUR } from '../domain/time/units.ts';
 import '../ui/look/look.css';
 import '../ui/look/look-font.css';
 import { render } from 'preact';
@@ -14,12 +15,12 @@ import { markLotsShown } from '../views/lots/lots-shown.ts';
 import { pageNews } from './page/page-news.ts';
 import { PopupFrame } from './popup-frame.tsx';
 
-const WEEK_MS = 7 * 24 * 3_600_000;
+const WEEK_MS = 7 * DAY;
 /** A lot that closed stays in the list this long, so that one tap says how it ended. */
-const JUST_CLOSED_MS = 3 * 3_600_000;
+const JUST_CLOSED_MS = 3 * HOUR;
 const MOST = 30;
 /** Among these a lot without a VIN is looked for by its page. */
-const RECENT_MS = 30 * 24 * 3_600_000;
+const RECENT_MS = 30 * DAY;
 const MOST_RECENT = 2000;
 
 /** Reads the next closings and draws them; the store is read once, because a popup lives for seconds. */

@@ -5,6 +5,7 @@ import { formatMoney } from '../domain/money/format-money.ts';
 import { sayResult } from '../domain/sale/result-words.ts';
 import type { Setup } from '../domain/setup/setup.ts';
 import { sayTime } from '../domain/time/say-time.ts';
+import { HOUR } from '../domain/time/units.ts';
 import type { LotState } from '../folds/lot-state.ts';
 import type { Store } from '../store/store.ts';
 import { useNow } from '../ui/hooks/use-now.ts';
@@ -76,9 +77,7 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
                   <span class="small quiet">
                     {close !== undefined && (
                       <>
-                        <strong class={close > now && close - now < 3_600_000 ? 'act' : ''}>
-                          {timeLeft(close, now)}
-                        </strong>
+                        <strong class={close > now && close - now < HOUR ? 'act' : ''}>{timeLeft(close, now)}</strong>
                         {' · '}
                         {sayTime(close, setup.store.zone)}
                       </>

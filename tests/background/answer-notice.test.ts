@@ -1,11 +1,11 @@
 import { beforeEach, expect, test } from 'vitest';
 import { noticeId, readNoticeId } from '../../src/background/notice-id.ts';
 import type { LotId } from '../../src/domain/lot/lot.ts';
+import { MINUTE } from '../../src/domain/time/units.ts';
 import { freshBrowser, value } from '../store/open-test-store.ts';
 import { InventedBrowser } from './invented-browser.ts';
 import { at, lotsClosing, setUp } from './invented-saturday.ts';
 
-const MINUTE = 60_000;
 const CLOSE = at('2026-11-28', '16:00');
 
 beforeEach(() => freshBrowser());

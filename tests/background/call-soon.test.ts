@@ -2,12 +2,12 @@ import { beforeEach, expect, test } from 'vitest';
 import { lookout } from '../../src/background/look-again.ts';
 import type { World } from '../../src/background/world.ts';
 import { type Instant, instant } from '../../src/domain/time/instant.ts';
+import { MINUTE } from '../../src/domain/time/units.ts';
 import { zone } from '../../src/domain/time/zone.ts';
 import { freshBrowser } from '../store/open-test-store.ts';
 import { InventedBrowser } from './invented-browser.ts';
 import { at, lotsClosing, setUp } from './invented-saturday.ts';
 
-const MINUTE = 60_000;
 const CLOSE = at('2026-11-28', '16:00');
 const SOON = 12_000;
 

@@ -5,6 +5,7 @@ import type { Badge } from '../../src/browser/badge.ts';
 import type { Notice } from '../../src/browser/notifications.ts';
 import { refuse } from '../../src/domain/outcome.ts';
 import { type Instant, instant } from '../../src/domain/time/instant.ts';
+import { MINUTE } from '../../src/domain/time/units.ts';
 import { zone } from '../../src/domain/time/zone.ts';
 import { openStore } from '../../src/store/open-store.ts';
 import type { Store } from '../../src/store/store.ts';
@@ -17,7 +18,6 @@ export interface Said {
   readonly at: number;
 }
 
-const MINUTE = 60_000;
 const SAFETY_NET = 2 * MINUTE;
 /** What browsers raise a nearer alarm to. */
 const NEAREST = 30_000;

@@ -6,12 +6,12 @@ import type { CloseTime } from '../../src/domain/time/close-time.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import type { LocalDate, LocalTime } from '../../src/domain/time/local-date.ts';
 import { resolveWallTime } from '../../src/domain/time/resolve-wall-time.ts';
+import { MINUTE } from '../../src/domain/time/units.ts';
 import { zone } from '../../src/domain/time/zone.ts';
 import { value } from '../store/open-test-store.ts';
 import type { InventedBrowser, Said } from './invented-browser.ts';
 
 export const BOISE = zone('America/Boise');
-const MINUTE = 60_000;
 
 /** A moment by the invented store's clock. */
 export const at = (date: string, time: string): number =>

@@ -1,10 +1,9 @@
 import { afterAll, beforeEach, describe, expect, test } from 'vitest';
+import { HOUR, MINUTE } from '../../src/domain/time/units.ts';
 import { freshBrowser } from '../store/open-test-store.ts';
 import { InventedBrowser } from './invented-browser.ts';
 import { at, lotsClosing, setUp, type Tally, tally, type Wanted, wantedFor } from './invented-saturday.ts';
 
-const MINUTE = 60_000;
-const HOUR = 60 * MINUTE;
 const SATURDAY = '2026-11-28';
 const START = at('2026-11-27', '18:50');
 const BED = at('2026-11-27', '19:20');

@@ -2,10 +2,9 @@ import { expect, test } from 'vitest';
 import type { LotFacts } from '../../src/domain/lot/lot.ts';
 import { closeTimeSchema } from '../../src/domain/time/close-time.ts';
 import { instant } from '../../src/domain/time/instant.ts';
+import { DAY } from '../../src/domain/time/units.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import { lotsToLink } from '../../src/folds/lots-to-link.ts';
-
-const DAY = 86_400_000;
 
 function lot(id: string, closeDay: number, facts: LotFacts): LotState {
   const close = closeTimeSchema.parse({

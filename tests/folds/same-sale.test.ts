@@ -2,12 +2,12 @@ import { describe, expect, test } from 'vitest';
 import type { LotFacts } from '../../src/domain/lot/lot.ts';
 import { cents } from '../../src/domain/money/cents.ts';
 import { instant } from '../../src/domain/time/instant.ts';
+import { HOUR } from '../../src/domain/time/units.ts';
 import { zone } from '../../src/domain/time/zone.ts';
 import { changesTo } from '../../src/folds/fact-changes.ts';
 import { isSamePage, isSameSale } from '../../src/folds/same-sale.ts';
 
 const NOW = Date.UTC(2026, 10, 27, 15);
-const HOUR = 3_600_000;
 const closing = (hours: number, how: 'countdown' | 'stated-zone' = 'stated-zone', seconds = 0): LotFacts => ({
   close: {
     instant: instant(NOW + hours * HOUR + seconds * 1000),

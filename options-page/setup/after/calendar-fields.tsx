@@ -2,6 +2,7 @@ import type { BusinessCalendar } from '../../../src/domain/deadline/business-cal
 import { HOLIDAY_IDS, HOLIDAY_NAMES, holidaysOf } from '../../../src/domain/deadline/us-holidays.ts';
 import { weekdayWord } from '../../../src/domain/setup/setup-words.ts';
 import { sayDate } from '../../../src/domain/time/say-time.ts';
+import { HOUR } from '../../../src/domain/time/units.ts';
 import { dateIn } from '../../../src/domain/time/wall-clock.ts';
 import { WEEKDAYS } from '../../../src/domain/time/weekdays.ts';
 import type { Zone } from '../../../src/domain/time/zone.ts';
@@ -25,7 +26,7 @@ const KEPT = [
 
 /** The days on which a venue works. */
 export function CalendarFields({ calendar, zone, path, onChange }: CalendarFieldsProps) {
-  const year = Number(dateIn(zone, useNow(3_600_000)).slice(0, 4));
+  const year = Number(dateIn(zone, useNow(HOUR)).slice(0, 4));
   const { holidays } = calendar;
   return (
     <fieldset class="stack">

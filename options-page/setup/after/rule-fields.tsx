@@ -3,6 +3,7 @@ import { deadlineOf } from '../../../src/domain/deadline/deadline-of.ts';
 import { COUNTED_FROM, type CountedFrom, type DeadlineRule } from '../../../src/domain/deadline/deadline-rule.ts';
 import { FROM_WORDS, ruleInWords, skippedInWords } from '../../../src/domain/deadline/deadline-words.ts';
 import { sayTime } from '../../../src/domain/time/say-time.ts';
+import { MINUTE } from '../../../src/domain/time/units.ts';
 import type { Zone } from '../../../src/domain/time/zone.ts';
 import { useNow } from '../../../src/ui/hooks/use-now.ts';
 import { CheckInput } from '../../../src/ui/inputs/check-input.tsx';
@@ -115,7 +116,7 @@ function RuleEditor({ title, rule, zone, calendar, path, onChange }: RuleEditorP
 }
 
 function Example({ rule, zone, calendar }: { rule: DeadlineRule; zone: Zone; calendar: BusinessCalendar }) {
-  const now = useNow(60_000);
+  const now = useNow(MINUTE);
   const due = deadlineOf(rule, now, { zone, calendar });
   return (
     <p class="small">

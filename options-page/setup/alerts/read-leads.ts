@@ -1,7 +1,7 @@
 import { type Outcome, ok, refuse } from '../../../src/domain/outcome.ts';
+import { MINUTES_A_DAY } from '../../../src/domain/time/units.ts';
 
 const MOST = 10;
-const DAY = 24 * 60;
 
 /** Reads the minutes before a close as a list, in any order: "60, 15, 5", "1h 15". Kept from the earliest call to the last. */
 export function readLeads(text: string): Outcome<number[]> {
@@ -12,7 +12,7 @@ export function readLeads(text: string): Outcome<number[]> {
     if (figure === null)
       return refuse('not-minutes', `“${part}” is not a number of minutes. Write them like 60, 15, 5.`);
     const value = Number(figure[1]) * (figure[2]?.toLowerCase() === 'h' ? 60 : 1);
-    if (value < 1 || value > DAY)
+    if (value < 1 || value > MINUTES_A_DAY)
       return refuse('out-of-range', `Between 1 minute and a day (1,440 minutes), not ${part}.`);
     minutes.push(value);
   }
@@ -30,14 +30,14 @@ export function readDeadlineLeads(text: string): Outcome<number[]> {
     const figure = /^(\d{1,4}(?:\.5)?)(d|days?|h|hours?|m|min|minutes?)?$/i.exec(part);
     if (figure === null) return refuse('not-hours', `“${part}” is not a number of hours. Write them like 24, 3.`);
     const value = Number(figure[1]) * MINUTES_IN[(figure[2] ?? 'h').charAt(0).toLowerCase() as 'd' | 'h' | 'm'];
-    if (value < 1 || value > 30 * DAY || !Number.isInteger(value))
+    if (value < 1 || value > 30 * MINUTES_A_DAY || !Number.isInteger(value))
       return refuse('out-of-range', `Between 1 minute and 30 days (720 hours), not ${part}.`);
     minutes.push(value);
   }
   return listed(minutes);
 }
 
-const MINUTES_IN = { d: DAY, h: 60, m: 1 } as const;
+const MINUTES_IN = { d: MINUTES_A_DAY, h: 60, m: 1 } as const;
 
 function listed(minutes: readonly number[]): Outcome<number[]> {
   const distinct = [...new Set(minutes)].sort((a, b) => b - a);

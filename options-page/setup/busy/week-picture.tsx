@@ -1,9 +1,9 @@
 import { weekdayWord } from '../../../src/domain/setup/setup-words.ts';
 import type { RushHours } from '../../../src/domain/setup/store.ts';
+import { MINUTES_A_DAY } from '../../../src/domain/time/units.ts';
 import { WEEKDAYS } from '../../../src/domain/time/weekdays.ts';
 import { minutesInWords, minutesOfDay, timeInWords } from '../../../src/views/words/time-of-day-words.ts';
 
-const DAY_MINUTES = 24 * 60;
 const HOURS = [0, 6, 12, 18];
 
 /** The week at a glance: a row a day, busy hours hatched. The same hours stand as text under it. */
@@ -39,8 +39,8 @@ export function WeekPicture({ weekly }: { weekly: readonly RushHours[] }) {
                     key={`${hours.from}-${hours.to}`}
                     class="week-band"
                     style={{
-                      left: `${(minutesOfDay(hours.from) / DAY_MINUTES) * 100}%`,
-                      width: `${((minutesOfDay(hours.to) - minutesOfDay(hours.from)) / DAY_MINUTES) * 100}%`,
+                      left: `${(minutesOfDay(hours.from) / MINUTES_A_DAY) * 100}%`,
+                      width: `${((minutesOfDay(hours.to) - minutesOfDay(hours.from)) / MINUTES_A_DAY) * 100}%`,
                     }}
                   />
                 ))}

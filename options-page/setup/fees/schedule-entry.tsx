@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { FeeSchedule } from '../../../src/domain/fees/fee-schedule.ts';
 import { nextEdition } from '../../../src/domain/fees/next-edition.ts';
 import { setupCautions } from '../../../src/domain/setup/setup-cautions.ts';
+import { MINUTE } from '../../../src/domain/time/units.ts';
 import { dateIn } from '../../../src/domain/time/wall-clock.ts';
 import { useNow } from '../../../src/ui/hooks/use-now.ts';
 import { TextInput } from '../../../src/ui/inputs/text-input.tsx';
@@ -27,7 +28,7 @@ export interface ScheduleEntryProps {
 /** One schedule: its name, its price lists by date, and what a price pays by the chosen one. */
 export function ScheduleEntry({ schedule, path, openAtFirst, onChange, onRemove }: ScheduleEntryProps) {
   const { setup } = useSetupEdit();
-  const today = dateIn(setup.store.zone, useNow(60_000));
+  const today = dateIn(setup.store.zone, useNow(MINUTE));
   const { editions } = schedule;
   const [wanted, setWanted] = useState(() => holdingEdition(editions, today));
   const chosen = Math.min(wanted, editions.length - 1);

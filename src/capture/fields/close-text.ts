@@ -2,12 +2,12 @@ import type { Line } from '../text/lines.ts';
 
 const MONTH =
   /\b(?:jan|feb|mar|apr|may|jun|jul|aug|sept?|oct|nov|dec|january|february|march|april|june|july|august|september|october|november|december|enero|febrero|marzo|abril|mayo|junio|julio|agosto|septiembre|octubre|noviembre|diciembre|janv|févr|mars|avril|mai|juin|juil|août|sept|déc|janvier|février|juillet|septembre|octobre|novembre|décembre|januar|februar|märz|juni|juli|oktober|dezember)\b/i;
-const DAY = /\b(?:today|tonight|tomorrow|(?:mon|tue|tues|wed|wednes|thu|thur|thurs|fri|sat|satur|sun)(?:day)?)\b/i;
+const DAY_WORD = /\b(?:today|tonight|tomorrow|(?:mon|tue|tues|wed|wednes|thu|thur|thurs|fri|sat|satur|sun)(?:day)?)\b/i;
 const NUMERIC_DATE = /\b\d{1,4}[/.-]\d{1,2}(?:[/.-]\d{2,4})?\b/;
 const CLOCK = /\b\d{1,2}[:h.]\d{2}\b|\b\d{1,2} ?[ap]\.?m\b/i;
 
 /** Whether a text names a day. */
-export const datePart = (text: string): boolean => MONTH.test(text) || DAY.test(text) || NUMERIC_DATE.test(text);
+export const datePart = (text: string): boolean => MONTH.test(text) || DAY_WORD.test(text) || NUMERIC_DATE.test(text);
 
 /** Whether a text names a time of day. */
 export const timePart = (text: string): boolean => CLOCK.test(text);

@@ -1,6 +1,7 @@
 import type { CloseTime } from '../../domain/time/close-time.ts';
 import { type Instant, instantSchema } from '../../domain/time/instant.ts';
 import { readCloseTime } from '../../domain/time/read-close-time.ts';
+import { DAY } from '../../domain/time/units.ts';
 import type { Zone } from '../../domain/time/zone.ts';
 import { attributeOf, elementsWithin, type PageElement } from '../dom/page-tree.ts';
 import type { ReadFrom, Sure } from '../draft-lot.ts';
@@ -51,7 +52,6 @@ export function readClose(sources: CloseSources, clock: ClockContext, into: Cand
   for (const close of sources.markedUp) reader.markedUp(close);
 }
 
-const DAY = 86_400_000;
 const SURENESS: readonly Sure[] = ['doubtful', 'likely', 'certain'];
 
 class CloseReader {

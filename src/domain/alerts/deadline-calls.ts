@@ -1,3 +1,4 @@
+import { MINUTE } from '../time/units.ts';
 import type { Alert } from './alert.ts';
 import type { Deadline } from './deadline.ts';
 import { atMost, lateWords, roughly } from './say-late.ts';
@@ -9,7 +10,6 @@ interface DeadlineCall {
   readonly passed: readonly string[];
 }
 
-const MINUTE = 60_000;
 /** More deadlines than this at once become one notice. */
 const MOST_AT_ONCE = 3;
 const NAMED = 6;

@@ -1,4 +1,5 @@
 import type { AlertRules } from '../setup/alert-rules.ts';
+import { MINUTE } from '../time/units.ts';
 import type { AlertLot } from './alert-lot.ts';
 
 /** One step of a lot's ladder. */
@@ -12,7 +13,6 @@ export interface LotCall {
   readonly dueAt: number;
 }
 
-const MINUTE = 60_000;
 /** However long a call is put off, it comes back at least this long before the close. */
 const LAST_MOMENT = MINUTE;
 

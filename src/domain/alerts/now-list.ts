@@ -1,4 +1,5 @@
 import { closeTogether } from '../rush/collisions.ts';
+import { DAY, HOUR } from '../time/units.ts';
 import type { AlertLot } from './alert-lot.ts';
 
 /** What wants a hand about now. */
@@ -11,11 +12,10 @@ export interface NowList<Lot extends AlertLot> {
   readonly later: number;
 }
 
-const HOUR = 3_600_000;
 /** As far ahead as a person on duty has to think. */
 const AHEAD = 3 * HOUR;
 /** What closed longer ago belongs to the list of results. */
-const BEHIND = 24 * HOUR;
+const BEHIND = DAY;
 /** When nothing closes that soon, the next few are shown all the same. */
 const NEXT_FEW = 3;
 const MOST = 30;

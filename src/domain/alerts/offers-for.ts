@@ -1,7 +1,7 @@
+import { MINUTE } from '../time/units.ts';
 import { type AlertLot, needsBid } from './alert-lot.ts';
 import type { Offer } from './offer.ts';
 
-const MINUTE = 60_000;
 /** What a sale usually adds when a bid comes in at the end, where the user has not told of another. */
 export const USUAL_EXTENSION = 5;
 

@@ -2,6 +2,7 @@ import { closeTogether } from '../rush/collisions.ts';
 import type { RushCalendar } from '../rush/rush-bands.ts';
 import type { AlertRules } from '../setup/alert-rules.ts';
 import { type Instant, instant } from '../time/instant.ts';
+import { MINUTE } from '../time/units.ts';
 import type { Zone } from '../time/zone.ts';
 import type { Alert, AlertPlan } from './alert.ts';
 import type { AlertLot } from './alert-lot.ts';
@@ -26,7 +27,6 @@ export interface PlanInput {
   readonly now: Instant;
 }
 
-const MINUTE = 60_000;
 /** More notices about lots than this at once become one: a flood is read by nobody. */
 const MOST_AT_ONCE = 3;
 

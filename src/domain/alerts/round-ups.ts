@@ -3,6 +3,7 @@ import type { AlertRules } from '../setup/alert-rules.ts';
 import { addDays } from '../time/calendar-day.ts';
 import type { LocalDate } from '../time/local-date.ts';
 import { resolveWallTime } from '../time/resolve-wall-time.ts';
+import { MINUTE } from '../time/units.ts';
 import { dateIn } from '../time/wall-clock.ts';
 import type { Zone } from '../time/zone.ts';
 import type { AlertLot } from './alert-lot.ts';
@@ -31,8 +32,6 @@ export interface RushRules {
   readonly calendar: RushCalendar;
   readonly zone: Zone;
 }
-
-const MINUTE = 60_000;
 
 /** Every round-up for these lots, worked out from the busy hours and the zone as they are now. */
 export function roundUps(lots: readonly AlertLot[], { rules, calendar, zone }: RushRules): RoundUp[] {

@@ -1,4 +1,5 @@
-const MINUTE = 60_000;
+import { MINUTE } from '../time/units.ts';
+
 /** What comes this much after its time says so. */
 const LATE = 2 * MINUTE;
 

@@ -1,4 +1,5 @@
 import type { LocalDate } from '../time/local-date.ts';
+import { DAY } from '../time/units.ts';
 import type { DayCount } from './carrying-rules.ts';
 
 /** The part of a year between two dates, as an exact fraction, and the days a statement would print. */
@@ -44,8 +45,6 @@ export function addDays(date: LocalDate, days: number): LocalDate {
   // The text of an ISO date is a LocalDate by construction.
   return new Date((dayNumber(date) + days) * DAY).toISOString().slice(0, 10) as LocalDate;
 }
-
-const DAY = 86_400_000;
 
 interface DateParts {
   readonly year: number;

@@ -2,6 +2,7 @@ import { addDays } from '../time/calendar-day.ts';
 import { type Instant, instant } from '../time/instant.ts';
 import type { LocalDate } from '../time/local-date.ts';
 import { resolveWallTime } from '../time/resolve-wall-time.ts';
+import { HOUR } from '../time/units.ts';
 import { wallClock } from '../time/wall-clock.ts';
 import type { Zone } from '../time/zone.ts';
 import { type BusinessCalendar, isBusinessDay, onOrAfter, whyClosed } from './business-calendar.ts';
@@ -29,8 +30,6 @@ export interface DueTime {
   /** The business days' holidays and days off that were not counted, and a closed last day that was moved. */
   readonly skipped: readonly DaySkipped[];
 }
-
-const HOUR = 3_600_000;
 
 /**
  * When a rule's time is over.

@@ -1,4 +1,5 @@
 import type { Instant } from '../time/instant.ts';
+import { MINUTE } from '../time/units.ts';
 
 /** Closings that follow each other faster than one person can act; in the order of their closes, at least two. */
 export interface Collision<Closing extends { readonly close: Instant }> {
@@ -30,7 +31,7 @@ export function closeTogether<Closing extends { readonly close: Instant }>(
   const groups: Closing[][] = [];
   let before: Closing | undefined;
   for (const closing of closings.toSorted((a, b) => a.close - b.close)) {
-    const joins = before !== undefined && closing.close - before.close <= reactionMinutes * 60_000;
+    const joins = before !== undefined && closing.close - before.close <= reactionMinutes * MINUTE;
     if (joins) groups.at(-1)?.push(closing);
     else groups.push([closing]);
     before = closing;

@@ -3,6 +3,7 @@ import { addDays } from '../time/calendar-day.ts';
 import type { Instant } from '../time/instant.ts';
 import type { LocalDate } from '../time/local-date.ts';
 import { resolveWallTime } from '../time/resolve-wall-time.ts';
+import { MINUTE } from '../time/units.ts';
 import { dateIn, weekdayOf } from '../time/wall-clock.ts';
 import type { Zone } from '../time/zone.ts';
 
@@ -60,7 +61,7 @@ export function rushCalendar(rush: Rush, zone: Zone, nearMinutes: number): RushC
     around.set(date, bands);
     return bands;
   };
-  return { bandsOn, bandsBetween, of: (at) => standingOf(at, bandsAround(dateIn(zone, at)), nearMinutes * 60_000) };
+  return { bandsOn, bandsBetween, of: (at) => standingOf(at, bandsAround(dateIn(zone, at)), nearMinutes * MINUTE) };
 }
 
 /** An exception replaces the whole weekday; one without hours means no rush that day. */

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { type LocalTime, localTimeSchema } from '../time/local-date.ts';
+import { MINUTES_A_DAY } from '../time/units.ts';
 
 const minutes = (most: number) => z.int().check(z.gte(1), z.lte(most), z.describe('minutes'));
 const leadsUpTo = (most: number, before: string) =>
@@ -9,7 +10,7 @@ const leadsUpTo = (most: number, before: string) =>
       error: `minutes before ${before} must go from the earliest call to the last`,
     }),
   );
-const leads = leadsUpTo(24 * 60, 'a close');
+const leads = leadsUpTo(MINUTES_A_DAY, 'a close');
 
 /**
  * When the tool speaks up. Only the minutes before a close are always there; `null` turns a rule off.
@@ -22,18 +23,18 @@ export const alertRulesSchema = z.strictObject({
   ),
   placedLeadMinutes: z._default(leads.check(z.describe('calls before a close whose proxy is placed')), [5]),
   deadlineLeadMinutes: z._default(
-    leadsUpTo(30 * 24 * 60, 'a deadline').check(
+    leadsUpTo(30 * MINUTES_A_DAY, 'a deadline').check(
       z.minLength(1),
       z.describe('calls before a deadline after the sale: paying, papers, a claim, an answer'),
     ),
-    [24 * 60, 3 * 60],
+    [MINUTES_A_DAY, 3 * 60],
   ),
   digestAt: z._default(
     z.nullable(localTimeSchema.check(z.describe('the evening before a day with closings in the busy hours'))),
     '19:00' as LocalTime,
   ),
-  beforeRushMinutes: z._default(z.nullable(minutes(24 * 60)), 30),
-  afterCloseMinutes: z._default(z.nullable(minutes(24 * 60)), 5),
+  beforeRushMinutes: z._default(z.nullable(minutes(MINUTES_A_DAY)), 30),
+  afterCloseMinutes: z._default(z.nullable(minutes(MINUTES_A_DAY)), 5),
   nearMinutes: z._default(
     z.int().check(z.gte(0), z.lte(12 * 60), z.describe('this near to the busy hours is worth saying')),
     30,

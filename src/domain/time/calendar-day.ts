@@ -1,6 +1,7 @@
 import { type Instant, instant } from './instant.ts';
 import type { LocalDate, LocalTime } from './local-date.ts';
 import { resolveWallTime } from './resolve-wall-time.ts';
+import { DAY } from './units.ts';
 import { wallClock, zoneOffset } from './wall-clock.ts';
 import type { Zone } from './zone.ts';
 
@@ -13,7 +14,7 @@ export function addDays(date: LocalDate, days: number): LocalDate {
 
 /** Whole days from one date to another; negative when `to` is earlier. */
 export const daysBetween = (from: LocalDate, to: LocalDate): number =>
-  Math.round((Date.parse(`${to}T00:00Z`) - Date.parse(`${from}T00:00Z`)) / 86_400_000);
+  Math.round((Date.parse(`${to}T00:00Z`) - Date.parse(`${from}T00:00Z`)) / DAY);
 
 /** The Monday of the week that a date is in. */
 export const mondayOf = (date: LocalDate): LocalDate =>

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { type Instant, instant, instantSchema } from './instant.ts';
+import { MINUTE } from './units.ts';
 import { zoneSchema } from './zone.ts';
 
 /**
@@ -30,6 +31,6 @@ export type CloseTime = z.infer<typeof closeTimeSchema>;
 
 /** The same close with time added by the sale: what the page said stays, and every other reading moves along. */
 export function extendClose(close: CloseTime, minutes: number): CloseTime {
-  const later = (at: Instant) => instant(at + minutes * 60_000);
+  const later = (at: Instant) => instant(at + minutes * MINUTE);
   return { ...close, instant: later(close.instant), otherwise: close.otherwise.map(later) };
 }

@@ -1,4 +1,6 @@
-const UNIT_MS: Readonly<Record<string, number>> = { d: 86_400_000, h: 3_600_000, m: 60_000, s: 1000 };
+import { DAY, HOUR, MINUTE } from './units.ts';
+
+const UNIT_MS: Readonly<Record<string, number>> = { d: DAY, h: HOUR, m: MINUTE, s: 1000 };
 
 const BEFORE =
   '(?:(?:it\\s+)?(?:closes|ends|closing|ending|time\\s+(?:left|remaining)|remaining|left)\\s*:?\\s*)?(?:in\\s+)?';

@@ -5,6 +5,7 @@ import { type Instant, instant } from './instant.ts';
 import { type Moments, momentsIn } from './moments-in-zone.ts';
 import { asIfUtc, type WallTime } from './resolve-wall-time.ts';
 import { timestampNumber } from './timestamp-number.ts';
+import { MINUTE } from './units.ts';
 import { type WallClock, wallClock } from './wall-clock.ts';
 import { writtenDate } from './written-date.ts';
 import { writtenTime } from './written-time.ts';
@@ -75,7 +76,7 @@ function readTidy(text: string, known: CloseKnown): Outcome<Read> {
   const clock = offset === null ? clockWhereSaid(named, known) : clockAt(offset.minutes, known.now);
   const wall = writtenWall(named?.rest ?? offset?.rest ?? text, clock);
   if (!wall.ok) return wall;
-  if (offset !== null) return exactly(asIfUtc(wall.value) - offset.minutes * 60_000, 'stated-offset');
+  if (offset !== null) return exactly(asIfUtc(wall.value) - offset.minutes * MINUTE, 'stated-offset');
   return ok(inZone(wall.value, named, known));
 }
 
@@ -88,7 +89,7 @@ function clockWhereSaid(words: ZoneWords | null, known: CloseKnown): WallClock {
 }
 
 const clockAt = (offsetMinutes: number, now: Instant): WallClock =>
-  wallClock(instant(now + offsetMinutes * 60_000), UTC);
+  wallClock(instant(now + offsetMinutes * MINUTE), UTC);
 
 function writtenWall(text: string, clock: WallClock): Outcome<WallTime> {
   const plain = text

@@ -1,5 +1,6 @@
 import { type Instant, instant } from './instant.ts';
 import type { LocalDate, LocalTime } from './local-date.ts';
+import { DAY } from './units.ts';
 import { zoneOffset } from './wall-clock.ts';
 import type { Zone } from './zone.ts';
 
@@ -24,8 +25,6 @@ export interface ResolvedTime {
   readonly earliest: Instant;
   readonly latest: Instant;
 }
-
-const DAY = 86_400_000;
 
 /**
  * Finds the moment of a wall time in a zone, and checks it by reading the clock back.

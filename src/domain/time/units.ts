@@ -3,3 +3,6 @@ export const SECOND = 1000;
 export const MINUTE = 60 * SECOND;
 export const HOUR = 60 * MINUTE;
 export const DAY = 24 * HOUR;
+
+/** The same day on the face of a clock, where times of day are counted in minutes. */
+export const MINUTES_A_DAY = DAY / MINUTE;

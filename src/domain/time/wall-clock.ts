@@ -1,5 +1,6 @@
 import type { Instant } from './instant.ts';
 import type { LocalDate, LocalTime } from './local-date.ts';
+import { DAY, HOUR, MINUTE } from './units.ts';
 import type { Weekday } from './weekdays.ts';
 import type { Zone } from './zone.ts';
 
@@ -28,8 +29,6 @@ export function wallClock(at: Instant, zone: Zone): WallClock {
 /** The calendar date in `zone` at a moment. */
 export const dateIn = (zone: Zone, at: Instant): LocalDate => dateOfDay(Math.floor((at + zoneOffset(at, zone)) / DAY));
 
-const DAY = 86_400_000;
-
 /** Written once each: the closings of a week are thousands, and its days seven. */
 const dates = new Map<number, LocalDate>();
 function dateOfDay(day: number): LocalDate {
@@ -40,13 +39,13 @@ function dateOfDay(day: number): LocalDate {
 
 const times: LocalTime[] = [];
 function timeOfMinute(minute: number): LocalTime {
-  const known = times[minute] ?? (new Date(minute * 60_000).toISOString().slice(11, 16) as LocalTime);
+  const known = times[minute] ?? (new Date(minute * MINUTE).toISOString().slice(11, 16) as LocalTime);
   times[minute] = known;
   return known;
 }
 
 /** A stretch in which no clock was ever changed twice: between two changes of any zone lie days. */
-const STRETCH = 6 * 3_600_000;
+const STRETCH = 6 * HOUR;
 
 /** By zone and stretch, the offset at its beginning and its end alike; null where the clock is changed within it. */
 const offsets = new Map<Zone, Map<number, number | null>>();

@@ -3,6 +3,7 @@ import { instant } from './instant.ts';
 import type { LocalDate, LocalTime } from './local-date.ts';
 import { type Moments, momentsIn, together } from './moments-in-zone.ts';
 import { asIfUtc, type WallTime } from './resolve-wall-time.ts';
+import { MINUTE } from './units.ts';
 import { isZone, type Zone, zone } from './zone.ts';
 import { LOCAL_WORDS, UTC_WORDS, ZONE_FAMILIES, type ZoneFamily } from './zone-word-table.ts';
 
@@ -39,7 +40,7 @@ export function momentsByWords({ meaning }: ZoneWords, wall: WallTime, venueZone
   if (meaning.kind === 'local') return atVenue;
   const inFamily = momentsIn(zone(meaning.family.zone), wall);
   if (meaning.offsetMinutes === null) return agreed(inFamily, atVenue);
-  return byLetters(asIfUtc(wall) - meaning.offsetMinutes * 60_000, inFamily, atVenue);
+  return byLetters(asIfUtc(wall) - meaning.offsetMinutes * MINUTE, inFamily, atVenue);
 }
 
 /** "ET" says no more than a place: the venue's own clock either agrees or contradicts. */

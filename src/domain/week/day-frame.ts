@@ -2,6 +2,7 @@ import { addDays, startOfDay } from '../time/calendar-day.ts';
 import { type Instant, instant } from '../time/instant.ts';
 import type { LocalDate, LocalTime } from '../time/local-date.ts';
 import { resolveWallTime } from '../time/resolve-wall-time.ts';
+import { MINUTE } from '../time/units.ts';
 import { wallClock, zoneOffset } from '../time/wall-clock.ts';
 import type { Zone } from '../time/zone.ts';
 
@@ -32,7 +33,7 @@ export interface DayFrame {
   readonly shiftMinutes: number;
 }
 
-const QUARTER = 15 * 60_000;
+const QUARTER = 15 * MINUTE;
 
 export function dayFrame(date: LocalDate, zone: Zone, shown: HoursShown): DayFrame {
   const [begins, ends] = [startOfDay(date, zone), startOfDay(addDays(date, 1), zone)];
@@ -43,7 +44,7 @@ export function dayFrame(date: LocalDate, zone: Zone, shown: HoursShown): DayFra
     from,
     to,
     hours: hourMarks(from, to, zone),
-    shiftMinutes: (zoneOffset(ends, zone) - zoneOffset(begins, zone)) / 60_000,
+    shiftMinutes: (zoneOffset(ends, zone) - zoneOffset(begins, zone)) / MINUTE,
   };
 }
 

@@ -1,5 +1,6 @@
 import type { CloseDoubt, CloseTime } from '../../domain/time/close-time.ts';
 import { type Instant, instant } from '../../domain/time/instant.ts';
+import { MINUTE } from '../../domain/time/units.ts';
 import { isZone, type Zone, zone } from '../../domain/time/zone.ts';
 import { zoneInHeading } from '../columns/read-heading.ts';
 import type { CloseWords, RowContext } from './row-context.ts';
@@ -72,10 +73,10 @@ export function readCloseCells(
 
 /** The close that the UTC column names, if it is among those that the words can mean. */
 function settledBy(utc: Instant, close: CloseTime): CloseTime | undefined {
-  const minute = Math.floor(utc / 60_000);
+  const minute = Math.floor(utc / MINUTE);
   const moments = [close.instant, ...close.otherwise];
   const named =
-    moments.find((moment) => moment === utc) ?? moments.find((moment) => Math.floor(moment / 60_000) === minute);
+    moments.find((moment) => moment === utc) ?? moments.find((moment) => Math.floor(moment / MINUTE) === minute);
   if (named === undefined) return undefined;
   return close.doubts.length === 0 ? close : { ...close, instant: named, how: 'picked', doubts: [], otherwise: [] };
 }

@@ -1,6 +1,7 @@
+import { DAY, MINUTE } from '../../domain/time/units.ts';
+
 /** Day 0 of the day counts that spreadsheets keep, chosen so that days from March 1900 come out right. */
 const DAY_ZERO = Date.UTC(1899, 11, 30);
-const DAY = 86_400_000;
 /** Day counts of the years 2000 to 2100; other numbers are no dates here. */
 const FIRST = 36_526;
 const LAST = 73_050;
@@ -12,8 +13,8 @@ const LAST = 73_050;
 export function serialToText(text: string): string {
   if (!/^\d{5}(?:\.\d+)?$|^0?\.\d+$/.test(text)) return text;
   const days = Number(text);
-  const minutes = Math.round((days * DAY) / 60_000);
-  const written = new Date(DAY_ZERO + minutes * 60_000).toISOString();
+  const minutes = Math.round((days * DAY) / MINUTE);
+  const written = new Date(DAY_ZERO + minutes * MINUTE).toISOString();
   if (days < 1) return written.slice(11, 16);
   if (days < FIRST || days > LAST) return text;
   return Number.isInteger(days) ? written.slice(0, 10) : `${written.slice(0, 10)} ${written.slice(11, 16)}`;

@@ -1,7 +1,8 @@
 import * as z from 'zod/mini';
 import { instantSchema } from '../../domain/time/instant.ts';
+import { MINUTES_A_DAY } from '../../domain/time/units.ts';
 
-const minutes = z.int().check(z.gte(1), z.lte(24 * 60), z.describe('minutes'));
+const minutes = z.int().check(z.gte(1), z.lte(MINUTES_A_DAY), z.describe('minutes'));
 
 /** What is said back to an alert. All but the last are about one lot. */
 export const CLOCK = [

@@ -1,10 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
 import { instant } from '../../domain/time/instant.ts';
+import { DAY } from '../../domain/time/units.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import type { Store } from '../../store/store.ts';
 import { countWords } from '../../views/words/count-words.ts';
 
-const FORTNIGHT_MS = 14 * 24 * 3_600_000;
+const FORTNIGHT_MS = 14 * DAY;
 
 /** How many closings of the last two weeks wait for a result; read once the popup stands, so that nobody waits for it. */
 export function WaitingNote({ store, onOpen }: { store: Store; onOpen: () => void }) {

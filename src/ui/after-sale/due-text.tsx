@@ -4,6 +4,7 @@ import { FROM_WORDS, ruleInWords, skippedInWords } from '../../domain/deadline/d
 import type { Instant } from '../../domain/time/instant.ts';
 import { sayDuration } from '../../domain/time/say-duration.ts';
 import { sayTime } from '../../domain/time/say-time.ts';
+import { DAY } from '../../domain/time/units.ts';
 import { wallClock } from '../../domain/time/wall-clock.ts';
 import type { Zone } from '../../domain/time/zone.ts';
 import { useWorkspace } from '../workspace.ts';
@@ -30,8 +31,6 @@ export function DueText({ due, now, place }: DueTextProps) {
     </span>
   );
 }
-
-const DAY = 86_400_000;
 
 /** "in 2 d 3 h", or "late by 5 h". */
 export function leftWords(at: Instant, now: Instant): { readonly late: boolean; readonly words: string } {

@@ -5,6 +5,7 @@ import { formatMoney } from '../../domain/money/format-money.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import type { Instant } from '../../domain/time/instant.ts';
 import { sayTime } from '../../domain/time/say-time.ts';
+import { DAY } from '../../domain/time/units.ts';
 import type { BooksState } from '../../folds/fold-books.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import { bookedLots } from '../sold/booked-lot.ts';
@@ -23,7 +24,7 @@ export interface AfterSaleDeadline {
 }
 
 /** What is late by more than this is called by the list of what is to do, and by no alert. */
-const LATE_MS = 7 * 24 * 3_600_000;
+const LATE_MS = 7 * DAY;
 
 /** Every deadline of these lots in which something is left to do. */
 export function afterSaleDeadlines(

@@ -3,6 +3,7 @@ import { formatMoney } from '../../domain/money/format-money.ts';
 import type { AttachmentKind } from '../../domain/sale/attachment.ts';
 import { sayAction, sayResult } from '../../domain/sale/result-words.ts';
 import type { Instant } from '../../domain/time/instant.ts';
+import { MINUTE } from '../../domain/time/units.ts';
 import type { Happening } from '../../journal/happening.ts';
 import { sayAfterSale } from './say-after-sale.ts';
 import { sayBooks } from './say-books.ts';
@@ -21,7 +22,7 @@ export const ATTACHMENT_WORDS: Readonly<Record<AttachmentKind, string>> = {
 };
 
 /** Written down this much later than it was done, in milliseconds, is worth saying. */
-const LATER = 60_000;
+const LATER = MINUTE;
 
 /**
  * When it was done or seen, where that was not the moment in which it was written down; null otherwise. Both matter: the

@@ -1,5 +1,6 @@
 import { carName } from '../../domain/lot/car-name.ts';
 import type { Instant } from '../../domain/time/instant.ts';
+import { DAY } from '../../domain/time/units.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import type { Standing } from './standing.ts';
 
@@ -15,8 +16,6 @@ export interface ListView {
   readonly descending: boolean;
   readonly search: string;
 }
-
-const DAY_MS = 24 * 60 * 60 * 1000;
 
 /**
  * The lots a view shows, in its order. Lots with nothing to sort by come last in either direction; ties fall back to
@@ -50,7 +49,7 @@ function shows(lot: LotState, show: ShowKey, standingOf: (lot: LotState) => Stan
     case 'closed':
       return !open;
     case 'day':
-      return open && close !== undefined && close <= now + DAY_MS;
+      return open && close !== undefined && close <= now + DAY;
     case 'unplaced':
       return open && lot.facts.proxy === undefined;
     case 'unfinished':

@@ -2,10 +2,11 @@ import { isAhead, type PlannedCall } from '../../domain/alerts/lot-plan.ts';
 import { roughly } from '../../domain/alerts/say-late.ts';
 import type { Instant } from '../../domain/time/instant.ts';
 import { sayClock, sayTime } from '../../domain/time/say-time.ts';
+import { MINUTE } from '../../domain/time/units.ts';
 import { dateIn } from '../../domain/time/wall-clock.ts';
 import type { Zone } from '../../domain/time/zone.ts';
 
-const LATE = 2 * 60_000;
+const LATE = 2 * MINUTE;
 
 const STEP_WORDS: Record<PlannedCall['step'], string> = {
   digest: 'in the list of the evening before',

@@ -1,9 +1,7 @@
 import type { CloseDoubt, CloseTime } from '../../domain/time/close-time.ts';
 import type { Instant } from '../../domain/time/instant.ts';
 import { sayDuration } from '../../domain/time/say-duration.ts';
-
-const SECOND = 1000;
-const MINUTE = 60 * SECOND;
+import { MINUTE, SECOND } from '../../domain/time/units.ts';
 
 /** "2 d 3 h", "3 h 12 min", "4:07" in the last quarter of an hour, "closed 5 min ago" once it is past. */
 export function timeLeft(close: Instant, now: Instant): string {

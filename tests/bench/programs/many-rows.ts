@@ -1,10 +1,10 @@
 import { DEMO_CARS } from '../../../src/demo/demo-cars.ts';
 import { demoVin } from '../../../src/demo/demo-vin.ts';
+import { DAY } from '../../../src/domain/time/units.ts';
 
 const HEADINGS =
   'VIN,Year,Make,Model,Trim,Miles,Lot,Venue,Sale,Closes,Price now,Increment,Retail low,Retail likely,Retail high,Recon low,Recon likely,Recon high,Title,Notes';
 const VENUES = ['Saguaro Sale Yard', 'Saltmarsh Dealer Sale', 'Caliche Flats Auto Sale', 'Fogline Motor Sale'];
-const DAY = 86_400_000;
 /** More lots are more weeks of them: the closes lie ahead, whenever this runs, and some 125 rows share each. */
 const ROWS_AT_A_CLOSE = 125;
 

@@ -1,13 +1,12 @@
 import type { LotId } from '../../../src/domain/lot/lot.ts';
 import { startingSetup } from '../../../src/domain/setup/starting-setup.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
+import { HOUR } from '../../../src/domain/time/units.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
 import { subjectOfLot } from '../../../src/journal/subject.ts';
 import { openStore } from '../../../src/store/open-store.ts';
 import type { Store } from '../../../src/store/store.ts';
-
-const HOUR = 3_600_000;
 
 /** Lots with closes, and what became of their alerts, without any screen: the tests call this from outside. */
 const program = {

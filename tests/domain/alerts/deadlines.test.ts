@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import type { Deadline } from '../../../src/domain/alerts/deadline.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
-import { inventedLot, MINUTE, planFor } from './invented-lots.ts';
+import { HOUR, MINUTE } from '../../../src/domain/time/units.ts';
+import { inventedLot, planFor } from './invented-lots.ts';
 
 const T0 = 1_800_000_000_000;
-const HOUR = 60 * MINUTE;
 const deadline = (key: string, at: number, more: Partial<Deadline> = {}): Deadline => ({
   key,
   at: instant(at),

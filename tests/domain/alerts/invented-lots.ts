@@ -9,7 +9,6 @@ import { resolveWallTime } from '../../../src/domain/time/resolve-wall-time.ts';
 import { type Zone, zone } from '../../../src/domain/time/zone.ts';
 
 export const BOISE = zone('America/Boise');
-export const MINUTE = 60_000;
 
 /** The invented store's rush: Saturday from ten to one. */
 export const RUSH = rushSchema.parse({ weekly: [{ weekday: 'sat', from: '10:00', to: '13:00' }] });

@@ -9,10 +9,10 @@ import type { AlertRules } from '../../../src/domain/setup/alert-rules.ts';
 import { storeSchema } from '../../../src/domain/setup/store.ts';
 import { type Instant, instant } from '../../../src/domain/time/instant.ts';
 import type { LocalTime } from '../../../src/domain/time/local-date.ts';
-import { BOISE, bareRules, clockAt, inventedLot, MINUTE, planFor, RUSH } from './invented-lots.ts';
+import { HOUR, MINUTE } from '../../../src/domain/time/units.ts';
+import { BOISE, bareRules, clockAt, inventedLot, planFor, RUSH } from './invented-lots.ts';
 
 const NOON = clockAt('2026-11-28', '12:00');
-const HOUR = 60 * MINUTE;
 
 const minutes = (most: number) => fc.integer({ min: 1, max: most });
 const leads = (least: number) =>

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { AlertLot } from '../../../src/domain/alerts/alert-lot.ts';
-import { bareRules, inventedLot, MINUTE, planFor } from './invented-lots.ts';
+import { MINUTE } from '../../../src/domain/time/units.ts';
+import { bareRules, inventedLot, planFor } from './invented-lots.ts';
 
 const T0 = 1_800_000_000_000;
 const lot = (id: string, closeMinute: number, more: Partial<AlertLot> = {}) =>

@@ -4,7 +4,8 @@ import { putOffUntil } from '../../../src/domain/alerts/lot-calls.ts';
 import { nowList } from '../../../src/domain/alerts/now-list.ts';
 import { offerCode, offerWords, readOfferCode } from '../../../src/domain/alerts/offer.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
-import { bareRules, inventedLot, MINUTE, planFor } from './invented-lots.ts';
+import { MINUTE } from '../../../src/domain/time/units.ts';
+import { bareRules, inventedLot, planFor } from './invented-lots.ts';
 
 const CLOSE = 1_800_000_000_000;
 const lot = inventedLot('a', CLOSE);

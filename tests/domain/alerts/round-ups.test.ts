@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { AlertLot } from '../../../src/domain/alerts/alert-lot.ts';
 import type { LocalTime } from '../../../src/domain/time/local-date.ts';
+import { MINUTE } from '../../../src/domain/time/units.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
-import { BOISE, bareRules, clockAt, inventedLot, MINUTE, planFor } from './invented-lots.ts';
+import { BOISE, bareRules, clockAt, inventedLot, planFor } from './invented-lots.ts';
 
 const SATURDAY = '2026-11-28';
 const FRIDAY = '2026-11-27';

@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { closeTogether, collisionsOf } from '../../../src/domain/rush/collisions.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
+import { MINUTE } from '../../../src/domain/time/units.ts';
 
-const MINUTE = 60_000;
 const closing = (id: string, minute: number) => ({ id, close: instant(1_800_000_000_000 + minute * MINUTE) });
 
 describe('closings that collide', () => {

@@ -2,9 +2,9 @@ import { expect, test } from 'vitest';
 import { earlierLives, laterLives } from '../../../src/domain/sale/earlier-lives.ts';
 import { closeTimeSchema } from '../../../src/domain/time/close-time.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
+import { DAY } from '../../../src/domain/time/units.ts';
 
 const VIN = '0EXAMPLE000000001';
-const DAY = 86_400_000;
 
 function life(id: string, closeDay: number | null, addedDay = 0, vin: string | undefined = VIN) {
   const close =

@@ -4,10 +4,10 @@ import { extendClose } from '../../../src/domain/time/close-time.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import { readCloseTime } from '../../../src/domain/time/read-close-time.ts';
 import { sayTime } from '../../../src/domain/time/say-time.ts';
+import { MINUTE } from '../../../src/domain/time/units.ts';
 import { wallClock } from '../../../src/domain/time/wall-clock.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
 
-const MINUTE = 60_000;
 const from = Date.UTC(2020, 0, 1) / MINUTE;
 const to = Date.UTC(2036, 0, 1) / MINUTE;
 

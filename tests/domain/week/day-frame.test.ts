@@ -2,12 +2,12 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { addDays, startOfDay } from '../../../src/domain/time/calendar-day.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
+import { HOUR } from '../../../src/domain/time/units.ts';
 import { dateIn, wallClock } from '../../../src/domain/time/wall-clock.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
 import { dayFrame } from '../../../src/domain/week/day-frame.ts';
 
 const BOISE = zone('America/Boise');
-const HOUR = 3_600_000;
 const WHOLE = { from: 0, to: 24 };
 const day = (text: string) => text as LocalDate;
 const hoursOf = (date: string, shown = WHOLE, where = BOISE) => dayFrame(day(date), where, shown);

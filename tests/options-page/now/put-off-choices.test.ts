@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { putOffChoices } from '../../../options-page/now/put-off-choices.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
+import { MINUTE } from '../../../src/domain/time/units.ts';
 
-const MINUTE = 60_000;
 const CLOSE = instant(Date.UTC(2026, 10, 28, 19, 5));
 const choices = (minutesLeft: number, leads: readonly number[] = [60, 15, 5]) =>
   putOffChoices({ close: CLOSE }, leads, instant(CLOSE - minutesLeft * MINUTE)).map(({ words }) => words);

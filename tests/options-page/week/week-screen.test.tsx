@@ -1,4 +1,5 @@
 // @vitest-environment jsdom
+
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
@@ -9,6 +10,7 @@ import type { LotFacts, LotId } from '../../../src/domain/lot/lot.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
 import { type Instant, instant } from '../../../src/domain/time/instant.ts';
 import type { LocalDate, LocalTime } from '../../../src/domain/time/local-date.ts';
+import { MINUTE } from '../../../src/domain/time/units.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
 import type { ClockState } from '../../../src/folds/fold-clock.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
@@ -18,7 +20,6 @@ import { type Workspace, WorkspaceContext } from '../../../src/ui/workspace.ts';
 
 /** A Wednesday morning in Boise, seven hours behind UTC; the demo's Saturday is busy from 10 AM to 5 PM. */
 const NOW = Date.parse('2026-11-25T08:00:00-07:00');
-const MINUTE = 60_000;
 
 beforeEach(() => {
   vi.useFakeTimers({ now: NOW, toFake: ['Date', 'setTimeout', 'clearTimeout', 'setInterval', 'clearInterval'] });

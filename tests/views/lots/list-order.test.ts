@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { LotFacts, LotId } from '../../../src/domain/lot/lot.ts';
 import { type Cents, cents } from '../../../src/domain/money/cents.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
+import { HOUR } from '../../../src/domain/time/units.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
 import type { EntryId } from '../../../src/journal/ids.ts';
@@ -9,7 +10,6 @@ import { type ListView, orderLots } from '../../../src/views/lots/list-order.ts'
 import type { Standing } from '../../../src/views/lots/standing.ts';
 
 const NOW = instant(1_800_000_000_000);
-const HOUR = 3_600_000;
 
 function lot(id: string, facts: LotFacts, closesInHours?: number): LotState {
   const close =

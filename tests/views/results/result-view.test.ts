@@ -6,6 +6,7 @@ import type { Result } from '../../../src/domain/sale/result.ts';
 import { totalResults } from '../../../src/domain/sale/result-totals.ts';
 import { startingSetup } from '../../../src/domain/setup/starting-setup.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
+import { DAY } from '../../../src/domain/time/units.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
 import { type ResultRow, rowsUnder } from '../../../src/views/results/result-row.ts';
@@ -13,7 +14,6 @@ import { FIRST_VIEW, GROUPS, groupsOf, OUTCOMES, rowsInView, SORTS } from '../..
 import { sayReview } from '../../../src/views/results/review-words.ts';
 
 const MONDAY = Date.UTC(2026, 3, 13, 18);
-const DAY = 86_400_000;
 const setup = startingSetup(zone('America/Boise'));
 
 function lot(number: number, result: Result, day = 0, maxBid: number | string | null = 10_000): LotState {

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { instant } from '../../../src/domain/time/instant.ts';
+import { MINUTE } from '../../../src/domain/time/units.ts';
 import type { Need } from '../../../src/domain/week/closing-need.ts';
 import type { Closing } from '../../../src/views/week/closing.ts';
 import { dayGroups, type Edge } from '../../../src/views/week/day-groups.ts';
 
-const MINUTE = 60_000;
 // Only its id, its close and what it needs are looked at.
 const closing = (id: string, minute: number, need: Need = 'bare') =>
   ({ id, close: instant(minute * MINUTE), need }) as Closing;

@@ -1,3 +1,4 @@
+import { HOUR } from '../../../domain/time/units.ts';
 import type { DayFrame } from '../../../domain/week/day-frame.ts';
 
 /** Room that an hour's words take, in pixels. */
@@ -13,7 +14,7 @@ export interface HourLabel {
 
 /** The hours that have room to be named along a track of so many pixels, each with its place in percent. */
 export function hourLabels(frame: DayFrame, track: number): readonly HourLabel[] {
-  const pixelsAnHour = (3_600_000 / (frame.to - frame.from)) * track;
+  const pixelsAnHour = (HOUR / (frame.to - frame.from)) * track;
   const every = [1, 2, 3, 4, 6].find((hours) => hours * pixelsAnHour >= LABEL_WIDTH) ?? 12;
   return frame.hours
     .filter(({ hour, again }) => hour % every === 0 && (!again || every === 1))

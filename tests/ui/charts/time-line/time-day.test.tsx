@@ -1,15 +1,16 @@
 // @vitest-environment jsdom
+
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, expect, test } from 'vitest';
 import { type Instant, instant } from '../../../../src/domain/time/instant.ts';
 import { localDateSchema } from '../../../../src/domain/time/local-date.ts';
+import { HOUR } from '../../../../src/domain/time/units.ts';
 import { zone } from '../../../../src/domain/time/zone.ts';
 import { dayFrame } from '../../../../src/domain/week/day-frame.ts';
 import { TimeDay } from '../../../../src/ui/charts/time-line/time-day.tsx';
 
 const frame = dayFrame(localDateSchema.parse('2026-11-26'), zone('America/Boise'), { from: 0, to: 24 });
-const HOUR = 3_600_000;
 
 function show(now: Instant, alerts: readonly Instant[] = []): void {
   act(() =>
