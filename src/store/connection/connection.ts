@@ -1,6 +1,7 @@
+import { isDiskFull } from './disk-room.ts';
 import { openDatabase } from './open-database.ts';
 import { type Database, type ReadTransaction, STORE_NAMES, type WriteTransaction } from './schema.ts';
-import { asStorageRefusal, type StorageRefusal, StoreUnavailable, storageRefusal } from './storage-failure.ts';
+import { type StorageRefusal, StoreUnavailable, storageRefusal, storageRefusalOf } from './storage-failure.ts';
 
 /** The way to the database: opened at first need, and again after the browser ended it. */
 export interface Connection {
@@ -64,7 +65,7 @@ export function connect(name: string, { prepare, onUpdatedElsewhere }: Attendant
       return await useAgain(use);
     } catch (error) {
       if (error instanceof StoreUnavailable) throw error;
-      const refusal = asStorageRefusal(error);
+      const refusal = await storageRefusalOf(error, isDiskFull);
       throw refusal === null ? error : new StoreUnavailable(refusal, error);
     }
   }

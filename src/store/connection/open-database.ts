@@ -1,9 +1,10 @@
 import { openDB, unwrap } from 'idb';
 import { type Outcome, ok } from '../../domain/outcome.ts';
+import { isDiskFull } from './disk-room.ts';
 import { MIGRATIONS } from './migrations/list.ts';
 import type { Migration } from './migrations/migration.ts';
 import type { Database, HeadroomSchema } from './schema.ts';
-import { asStorageRefusal, type StorageRefusal, storageRefusal } from './storage-failure.ts';
+import { type StorageRefusal, storageRefusal, storageRefusalOf } from './storage-failure.ts';
 
 export interface OpenOptions {
   readonly migrations?: readonly Migration[];
@@ -64,7 +65,7 @@ export async function openDatabase(
       if (gaveUp) database.close();
       return ok(database);
     } catch (error) {
-      return { ok: false, ...whyNotOpened(error, upgradeError) };
+      return { ok: false, ...(await whyNotOpened(error, upgradeError)) };
     } finally {
       clearTimeout(timer);
     }
@@ -74,11 +75,12 @@ export async function openDatabase(
 }
 
 /** @throws the error itself when it is a mistake of ours. */
-function whyNotOpened(error: unknown, upgradeError: unknown): StorageRefusal {
-  if (upgradeError !== undefined) return storageRefusal('upgrade-failed');
+async function whyNotOpened(error: unknown, upgradeError: unknown): Promise<StorageRefusal> {
+  if (upgradeError !== undefined)
+    return storageRefusal((await isDiskFull()) ? 'disk-full' : 'upgrade-failed');
   // Firefox answers InvalidStateError where it keeps no data; here that is about the window, not a dead connection.
   if (error instanceof Error && error.name === 'InvalidStateError') return storageRefusal('not-allowed');
-  const refusal = asStorageRefusal(error);
+  const refusal = await storageRefusalOf(error, isDiskFull);
   if (refusal === null) throw error;
   return refusal;
 }

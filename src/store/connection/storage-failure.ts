@@ -15,7 +15,7 @@ export interface StorageRefusal extends Refusal {
 
 export const SENTENCES: Readonly<Record<StorageReason, string>> = {
   'disk-full':
-    'Nothing was written: the disk is full, or the browser lets Headroom use no more of it. Free some space, then try again.',
+    'The disk is full, or the browser lets Headroom use no more of it. What was saved before is still there, but nothing new can be saved. Free some space, then try again.',
   'newer-data':
     'These data were last used by a newer Headroom. Update Headroom to open them; nothing in them was changed.',
   'not-allowed':
@@ -55,6 +55,24 @@ export function asStorageRefusal(error: unknown): StorageRefusal | null {
     default:
       return null;
   }
+}
+
+/** What Chromium writes into an error of its database when the disk under it has no room; its name says only that it failed. */
+const NO_ROOM = /no[_ ]?space|disk full/i;
+
+/**
+ * As `asStorageRefusal`, after a look at the disk: Chromium names a full one as a database that failed, which no restart
+ * mends.
+ * @param isDiskFull asked only where the browser's own word leaves it open
+ */
+export async function storageRefusalOf(
+  error: unknown,
+  isDiskFull: () => Promise<boolean>,
+): Promise<StorageRefusal | null> {
+  const refusal = asStorageRefusal(error);
+  if (refusal?.reason !== 'database-failed') return refusal;
+  const named = error instanceof Error && NO_ROOM.test(error.message);
+  return named || (await isDiskFull()) ? storageRefusal('disk-full') : refusal;
 }
 
 /** Thrown by reading, where there is no value to give back: the browser does not let us at the data. */

@@ -133,6 +133,20 @@ test.each([
   expect(await openStore(options)).toMatchObject({ ok: false, reason, message: expect.stringContaining(words) });
 });
 
+test.each([
+  ['says so in words', 'IO error: 000003.log: FILE_ERROR_NO_SPACE (WritableFileAppend)', 300_000_000],
+  ['has no room left', 'Internal error opening backing store for indexedDB.open.', 0],
+])('where the disk %s, the user is told so, and not to restart the browser', async (_, message, left) => {
+  vi.stubGlobal('navigator', { storage: { estimate: async () => ({ usage: 200_000, quota: 200_000 + left }) } });
+  vi.spyOn(indexedDB, 'open').mockImplementation(() => {
+    throw new DOMException(message, 'UnknownError');
+  });
+  const refused = await openStore(options);
+  vi.unstubAllGlobals();
+  expect(refused).toMatchObject({ ok: false, reason: 'disk-full', message: expect.stringContaining('disk is full') });
+  expect(refused).not.toMatchObject({ message: expect.stringContaining('restart') });
+});
+
 test('a mistake of ours in opening is thrown, not explained away', async () => {
   vi.spyOn(indexedDB, 'open').mockImplementation(() => {
     throw new TypeError('made to fail');
