@@ -40,7 +40,7 @@ const COMMON = {
   description: pkg.description,
   icons: ICONS,
   // Each one is used in src/browser; a test sees to it that none stands here unused.
-  permissions: ['activeTab', 'alarms', 'contextMenus', 'notifications', 'scripting', 'unlimitedStorage'],
+  permissions: ['activeTab', 'alarms', 'contextMenus', 'notifications', 'scripting', 'storage', 'unlimitedStorage'],
   // Asked for one site at a time, by the user's own click, and given back in Setup.
   optional_host_permissions: ['https://*/*', 'http://*/*'],
   action: { default_title: 'Headroom', default_popup: 'popup/popup.html', default_icon: ICONS },

@@ -1,3 +1,5 @@
+import { useState } from 'preact/hooks';
+import type { LotAct } from '../../src/acts/lot-acts.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
 import { sayTime } from '../../src/domain/time/say-time.ts';
@@ -6,6 +8,7 @@ import { useLotAct } from '../../src/ui/hooks/use-lot-act.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { RUSH_WORDS, rushOf } from '../../src/views/lots/rush-words.ts';
 import type { Standing } from '../../src/views/lots/standing.ts';
+import { actWords } from '../../src/views/words/act-words.ts';
 import { timeLeft } from '../../src/views/words/close-words.ts';
 import { LotActs } from './lot-acts.tsx';
 import type { NowLot } from './now-lot.ts';
@@ -18,9 +21,20 @@ interface NowCardProps {
   readonly open: boolean;
 }
 
+/** An answer that could not be saved: it stays until it was, or another one is given. */
+interface Unsaved {
+  readonly act: LotAct;
+  readonly why: string;
+}
+
 /** One lot: its name, the price at which to stop, the time left; and what can be done, at once or when it is opened. */
 export function NowCard({ lot, people, now, open }: NowCardProps) {
   const act = useLotAct();
+  const [unsaved, setUnsaved] = useState<Unsaved>();
+  const answer = async (wanted: LotAct) => {
+    const why = await act(lot.state, wanted, lot.standing.maxBid);
+    setUnsaved(why === null ? undefined : { act: wanted, why });
+  };
   return (
     <li class="now-card" id={`now-${lot.id}`} tabIndex={-1}>
       <details open={open}>
@@ -40,12 +54,17 @@ export function NowCard({ lot, people, now, open }: NowCardProps) {
         <p class="small quiet">
           <CloseLine lot={lot} /> <a href={`#/lot/${lot.id}`}>Worksheet</a>
         </p>
-        <LotActs
-          lot={lot}
-          people={people}
-          now={now}
-          onAct={(wanted) => void act(lot.state, wanted, lot.standing.maxBid)}
-        />
+        {unsaved !== undefined && (
+          <div class="note warning small" role="alert">
+            <p>
+              <span class="strong">Not saved: {actWords(unsaved.act)}</span> {unsaved.why}
+            </p>
+            <button type="button" onClick={() => void answer(unsaved.act)}>
+              Save it again
+            </button>
+          </div>
+        )}
+        <LotActs lot={lot} people={people} now={now} onAct={(wanted) => void answer(wanted)} />
       </details>
     </li>
   );

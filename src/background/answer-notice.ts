@@ -5,7 +5,7 @@ import { wholeSetup } from '../domain/setup/starting-setup.ts';
 import { standingsUnder } from '../views/lots/standing.ts';
 import type { Lookout } from './look-again.ts';
 import { lotOfNotice, readNoticeId } from './notice-id.ts';
-import { clearNotices } from './say-what-is-due.ts';
+import { clearNotices } from './speak.ts';
 import type { World } from './world.ts';
 
 /**

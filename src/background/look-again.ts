@@ -1,7 +1,10 @@
+import type { Refusal } from '../domain/outcome.ts';
 import { type Instant, instant } from '../domain/time/instant.ts';
 import { MINUTE } from '../domain/time/units.ts';
+import { StoreUnavailable } from '../store/connection/storage-failure.ts';
 import type { Store } from '../store/store.ts';
-import { sayWhatIsDue } from './say-what-is-due.ts';
+import { sayFromMemory, sayWhatIsDue, type WakeFor } from './say-what-is-due.ts';
+import { sayTrouble } from './trouble.ts';
 import type { World } from './world.ts';
 
 /** Rings when something is due. */
@@ -51,20 +54,21 @@ async function look(world: World, because: Because, callSoon: (ms: number) => vo
   const now = world.now();
   // Asked first: whatever happens to this worker from here on, another look follows.
   await world.wakeAt(UNFINISHED, instant(now + SOON), now);
+  const wakeFor: WakeFor = async (when) => {
+    await (when === null ? world.cancelWake(NEXT) : world.wakeAt(NEXT, when, now));
+    if (when !== null && when < now + NEAREST_ALARM) callSoon(when - now);
+  };
   const opened = await world.openStore();
-  if (!opened.ok) {
-    await lotsHeld(world, opened.message, because);
-    return 0;
-  }
+  if (!opened.ok) return withoutStore(world, opened, because, wakeFor);
   const store: Store = opened.value;
   try {
-    const said = await sayWhatIsDue(store, world, async (when) => {
-      await (when === null ? world.cancelWake(NEXT) : world.wakeAt(NEXT, when, now));
-      if (when !== null && when < now + NEAREST_ALARM) callSoon(when - now);
-    });
+    const said = await sayWhatIsDue(store, world, wakeFor);
     await world.clearNotice(HELD_NOTICE);
     await world.cancelWake(UNFINISHED);
     return said;
+  } catch (error) {
+    if (!(error instanceof StoreUnavailable)) throw error;
+    return withoutStore(world, error, because, wakeFor);
   } finally {
     store.close();
   }
@@ -74,23 +78,35 @@ async function look(world: World, because: Because, callSoon: (ms: number) => vo
 function inTime(world: World, looking: Promise<number>, because: Because): Promise<number> {
   return new Promise((resolve, reject) => {
     const callOff = world.after(PATIENCE, () => {
-      lotsHeld(world, 'another tab or window holds them.', because).then(() => resolve(0), reject);
+      const now = world.now();
+      withoutStore(world, HELD, because, async (when) => {
+        if (when !== null) await world.wakeAt(NEXT, when, now);
+      }).then(resolve, reject);
     });
     looking.then(resolve, reject).finally(callOff);
   });
 }
 
-/** The lots can't be read: the badge says so, and when a call is due a notice does, since no one can tell which. */
-async function lotsHeld(world: World, why: string, because: Because): Promise<void> {
+const HELD: Refusal = { reason: 'held', message: 'Another tab or window holds them.' };
+
+/**
+ * The lots can't be read. What comes due is said from memory, the badge says what is wrong, and so does a notice: where
+ * the user can mend it, or where a reminder is due and nobody can tell which.
+ */
+async function withoutStore(world: World, why: Refusal, because: Because, wakeFor: WakeFor): Promise<number> {
   const now: Instant = world.now();
   await world.wakeAt(UNFINISHED, instant(now + SOON), now);
-  await world.showBadge({ text: '!', title: `Headroom can’t read its lots: ${why}`, urgent: true });
-  if (because === 'call-due' && (await world.noticesAllowed()))
+  const said = await sayFromMemory(world, why, wakeFor);
+  await world.showBadge({ text: '!', title: `Headroom can’t read its lots. ${why.message}`, urgent: true });
+  if (!(await world.noticesAllowed())) return said ?? 0;
+  await sayTrouble(world, why);
+  if (said === null && because === 'call-due')
     await world.showNotice({
       id: HELD_NOTICE,
       title: 'A call is due, and your lots can’t be read',
-      body: `Look at what closes next. ${why}`,
+      body: `Look at what closes next. ${why.message}`,
       loudness: 'loud',
       buttons: [],
     });
+  return said ?? 0;
 }

@@ -1,6 +1,7 @@
 import { cancelWake, wakeAt } from '../browser/alarms.ts';
 import { showBadge } from '../browser/badge.ts';
 import { clearNotice, noticeIds, noticesAllowed, showNotice } from '../browser/notifications.ts';
+import { recall, remember } from '../browser/session-memory.ts';
 import { thisZone } from '../browser/this-zone.ts';
 import { instant } from '../domain/time/instant.ts';
 import { openThisStore } from '../store/open-this-store.ts';
@@ -17,6 +18,8 @@ export const THIS_WORLD = {
   wakeAt,
   cancelWake,
   showBadge,
+  recall,
+  remember,
   report: (error: unknown) => reportError(error),
   /** Runs `then` after some milliseconds; returns how to call it off. */
   after(ms: number, then: () => void): () => void {

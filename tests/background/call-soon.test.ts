@@ -31,6 +31,8 @@ test('a call nearer than any alarm gets one timer, however many looks are taken 
     wakeAt: async () => undefined,
     cancelWake: async () => undefined,
     showBadge: async () => undefined,
+    recall: async () => undefined,
+    remember: async () => undefined,
     report: (error) => {
       throw error;
     },

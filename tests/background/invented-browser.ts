@@ -7,6 +7,7 @@ import { refuse } from '../../src/domain/outcome.ts';
 import { type Instant, instant } from '../../src/domain/time/instant.ts';
 import { MINUTE } from '../../src/domain/time/units.ts';
 import { zone } from '../../src/domain/time/zone.ts';
+import { storageRefusal } from '../../src/store/connection/storage-failure.ts';
 import { openStore } from '../../src/store/open-store.ts';
 import type { Store } from '../../src/store/store.ts';
 import { testRandom } from '../store/open-test-store.ts';
@@ -18,6 +19,8 @@ export interface Said {
   readonly at: number;
 }
 
+/** What of the store's verbs the background writes by. */
+const WRITES: ReadonlySet<string> = new Set(['append', 'recordShown', 'voidShown']);
 const SAFETY_NET = 2 * MINUTE;
 /** What browsers raise a nearer alarm to. */
 const NEAREST = 30_000;
@@ -36,12 +39,16 @@ export class InventedBrowser {
   /** Only every other worker dies, so that the browser is not a machine for killing them. */
   diesEveryTime = false;
   held = false;
+  /** No room on the disk: in Firefox nothing can be written, and Chromium does not even open the database. */
+  full: 'not written' | 'not opened' | null = null;
   noticesOff = false;
   loops = 0;
   readonly said: Said[] = [];
   readonly notices = new Map<string, Notice>();
   readonly alarms = new Map<string, number>();
   readonly faults: unknown[] = [];
+  /** What lies in memory for as long as the browser runs. */
+  readonly memory = new Map<string, unknown>();
   badge: Badge = { text: '', title: '', urgent: false };
   readonly #name: string;
   #random = testRandom(11);
@@ -107,6 +114,7 @@ export class InventedBrowser {
     this.time = until;
     if (alarmsLost) this.alarms.clear();
     this.notices.clear();
+    this.memory.clear();
     await this.wake();
   }
 
@@ -118,6 +126,7 @@ export class InventedBrowser {
       openStore: () =>
         life.step(async () => {
           if (this.held) return refuse('held', 'Another tab holds them.');
+          if (this.full === 'not opened') return { ok: false, ...storageRefusal('disk-full') };
           const store = await this.store();
           life.stores.push(store);
           return { ok: true, value: this.#watched(store, life, told) };
@@ -146,9 +155,22 @@ export class InventedBrowser {
         life.step(async () => {
           this.badge = badge;
         }),
+      recall: <Value>(name: string) =>
+        life.step(async () => structuredClone(this.memory.get(name)) as Value | undefined),
+      remember: (name, value) =>
+        life.step(async () => {
+          if (name === 'unrecorded') this.#told(told, freshIn(value, this.memory.get(name)));
+          this.memory.set(name, structuredClone(value));
+        }),
       report: (error) => this.faults.push(error),
       after: () => () => undefined,
     };
+  }
+
+  #told(told: { last: Notice | null }, keys: readonly string[]): void {
+    if (told.last === null || keys.length === 0) return;
+    this.said.push({ keys, title: told.last.title, at: this.time });
+    told.last = null;
   }
 
   /** What is recorded as shown counts as said only when a notice was shown right before, in the same life. */
@@ -158,16 +180,20 @@ export class InventedBrowser {
         const member: unknown = Reflect.get(target, property);
         if (typeof member !== 'function' || property === 'close' || property === 'subscribe') return member;
         return (...args: readonly unknown[]) => {
-          if (property === 'recordShown' && told.last !== null) {
-            this.said.push({ keys: args[0] as readonly string[], title: told.last.title, at: this.time });
-            told.last = null;
-          }
+          if (this.full !== null && WRITES.has(String(property)))
+            return life.step(async () => ({ ok: false, ...storageRefusal('disk-full') }));
+          if (property === 'recordShown') this.#told(told, args[0] as readonly string[]);
           return life.step(async () => Reflect.apply(member, target, args));
         };
       },
     });
   }
 }
+
+const freshIn = (value: unknown, before: unknown): readonly string[] => {
+  const known = new Set(before as readonly string[] | undefined);
+  return (value as readonly string[]).filter((key) => !known.has(key));
+};
 
 /** One life of a worker. When it dies, whatever it waits for never comes. */
 class Life {

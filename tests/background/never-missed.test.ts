@@ -127,13 +127,49 @@ describe('no alert is missed', () => {
       held.held = true;
       await held.run(at(SATURDAY, '10:36'));
       expect(held.badge).toMatchObject({ text: '!' });
-      expect([...held.notices.values()].map(({ title }) => title)).toContain(
-        'A call is due, and your lots can’t be read',
-      );
+      // What the next closings need is kept in memory, and said from there.
+      expect(held.said.at(-1)?.title).toContain('close');
+      expect([...held.notices.keys()]).not.toContain('lots-held #/lots');
       await held.run(at(SATURDAY, '10:50'));
       held.held = false;
       await held.run(END);
     });
+    expect([...browser.notices.keys()]).not.toContain('lots-held #/lots');
+  });
+
+  test.each(['not written', 'not opened'] as const)('when the disk is full and things are %s', async (full) => {
+    const { browser } = await play(`disk full from 10:20 to 11:20, ${full}`, async (unlucky) => {
+      await evening(unlucky);
+      await unlucky.run(at(SATURDAY, '10:20'));
+      unlucky.full = full;
+      await unlucky.run(at(SATURDAY, '11:20'));
+      const told = [...unlucky.notices.values()].filter(({ title }) => title.includes('can’t save'));
+      expect(told).toHaveLength(1);
+      expect(told[0]?.body).toContain('The disk is full');
+      expect(told[0]?.body).not.toContain('restart');
+      expect(unlucky.badge.title).not.toContain('restart');
+      unlucky.full = null;
+      await unlucky.wake();
+      expect([...unlucky.notices.keys()].join()).not.toContain('not-saved');
+      await unlucky.run(END);
+    });
+    const keys = browser.said.flatMap((one) => one.keys);
+    const store = await browser.store();
+    const recorded = await store.shownAlerts();
+    store.close();
+    expect(keys.filter((key) => !recorded.has(key))).toEqual([]);
+  });
+
+  test('when the lots are held and the browser has just started: that itself is said', async () => {
+    const browser = new InventedBrowser(at(SATURDAY, '10:36'));
+    await setUp(browser, LOTS);
+    browser.held = true;
+    await browser.wake('call-due');
+    expect([...browser.notices.values()].map(({ title }) => title)).toEqual([
+      'A call is due, and your lots can’t be read',
+    ]);
+    browser.held = false;
+    await browser.wake();
     expect([...browser.notices.keys()]).not.toContain('lots-held #/lots');
   });
 

@@ -1,6 +1,6 @@
-import { build } from 'esbuild';
 import { afterAll, expect, test } from 'vitest';
 import type { Page } from './drivers/browser.ts';
+import { openClockTab } from './drivers/open-clock-tab.ts';
 import { useBrowser } from './drivers/use-browser.ts';
 import { waitUntil } from './drivers/wait-until.ts';
 
@@ -16,13 +16,7 @@ const note = (fault: string, due: number, missed: number) => {
 };
 afterAll(() => console.log([`in ${browser.name}:`, ...table].join('\n')));
 
-async function openTab(): Promise<Page> {
-  const page = await browser.open('bare-pages/bare.html');
-  const entry = 'tests/browser/programs/clock-program.ts';
-  const { outputFiles } = await build({ entryPoints: [entry], bundle: true, format: 'iife', write: false });
-  for (const { text } of outputFiles) await page.addProgram(text);
-  return page;
-}
+const openTab = () => openClockTab(browser);
 
 const add = (page: Page, seconds: readonly number[], leads: number[] | null = null) =>
   page.run((when, own) => window.clockProgram.add(when, own), seconds, leads);

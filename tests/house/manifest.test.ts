@@ -11,6 +11,7 @@ const USED_AS = {
   contextMenus: /\.contextMenus\./,
   notifications: /\.notifications\./,
   scripting: /\.scripting\./,
+  storage: /\.storage\.session\./,
   unlimitedStorage: /\bindexedDB\b|from 'idb'/,
 } as const;
 
@@ -24,6 +25,7 @@ describe.each(inBoth)('the manifest for $browser', ({ made }) => {
       'contextMenus',
       'notifications',
       'scripting',
+      'storage',
       'unlimitedStorage',
     ]);
   });

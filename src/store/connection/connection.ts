@@ -59,6 +59,15 @@ export function connect(name: string, { prepare, onUpdatedElsewhere }: Attendant
     current = null;
   }
 
+  /** The next use begins with a fresh connection; what is under way on this one still ends. */
+  function leave(): void {
+    current?.then(
+      (db) => db.close(),
+      () => 'it never opened',
+    );
+    forget();
+  }
+
   /** A connection that died unnoticed refuses to begin a transaction; then one more try with a fresh one. */
   async function using<Value>(use: (database: Database) => Promise<Value>): Promise<Value> {
     try {
@@ -66,7 +75,10 @@ export function connect(name: string, { prepare, onUpdatedElsewhere }: Attendant
     } catch (error) {
       if (error instanceof StoreUnavailable) throw error;
       const refusal = await storageRefusalOf(error, isDiskFull);
-      throw refusal === null ? error : new StoreUnavailable(refusal, error);
+      if (refusal === null) throw error;
+      // In Firefox a connection that met a full disk writes nothing any more, not even when there is room again.
+      leave();
+      throw new StoreUnavailable(refusal, error);
     }
   }
 
@@ -76,7 +88,7 @@ export function connect(name: string, { prepare, onUpdatedElsewhere }: Attendant
       return await use(first);
     } catch (error) {
       if (!(error instanceof NotBegun)) throw error;
-      forget();
+      leave();
       return use(await database());
     }
   }
@@ -84,13 +96,7 @@ export function connect(name: string, { prepare, onUpdatedElsewhere }: Attendant
   return {
     read: (work) => using((db) => readIn(db, work)),
     write: (work) => using((db) => writeIn(db, work)),
-    close() {
-      current?.then(
-        (db) => db.close(),
-        () => 'it never opened',
-      );
-      forget();
-    },
+    close: leave,
   };
 }
 

@@ -76,8 +76,7 @@ export async function openDatabase(
 
 /** @throws the error itself when it is a mistake of ours. */
 async function whyNotOpened(error: unknown, upgradeError: unknown): Promise<StorageRefusal> {
-  if (upgradeError !== undefined)
-    return storageRefusal((await isDiskFull()) ? 'disk-full' : 'upgrade-failed');
+  if (upgradeError !== undefined) return storageRefusal((await isDiskFull()) ? 'disk-full' : 'upgrade-failed');
   // Firefox answers InvalidStateError where it keeps no data; here that is about the window, not a dead connection.
   if (error instanceof Error && error.name === 'InvalidStateError') return storageRefusal('not-allowed');
   const refusal = await storageRefusalOf(error, isDiskFull);

@@ -7,8 +7,11 @@ import type { LotState } from '../../folds/lot-state.ts';
 import { actWords } from '../../views/words/act-words.ts';
 import { useWorkspace } from '../workspace.ts';
 
-/** Does something about a lot: keeps it as one entry, and says so with its undo. Resolves to whether it was kept. */
-export function useLotAct(): (lot: LotState, act: LotAct, maxBid: Cents | null) => Promise<boolean> {
+/**
+ * Does something about a lot: keeps it as one entry, and says so with its undo. Resolves to null when it was kept, else to
+ * the reason why not, which has been said as well.
+ */
+export function useLotAct(): (lot: LotState, act: LotAct, maxBid: Cents | null) => Promise<string | null> {
   const { store, setup, say } = useWorkspace();
   return useCallback(
     async (lot, act, maxBid) => {
@@ -16,7 +19,7 @@ export function useLotAct(): (lot: LotState, act: LotAct, maxBid: Cents | null) 
       const written = change.ok ? await store.append([change.value]) : change;
       if (!written.ok) say(written.message);
       else say(`${lotTitle(lot.facts)}: ${actWords(act)}`, written.value[0]?.id);
-      return written.ok;
+      return written.ok ? null : written.message;
     },
     [store, setup.alerts, say],
   );

@@ -16,22 +16,26 @@ interface Target {
   readonly attached: boolean;
 }
 
-/** Starts Chromium, without a window, with the unpacked extension of `folder`. */
-export async function startChromium(folder: string, timeZone?: string): Promise<Browser> {
-  const browser = new ChromiumBrowser(folder, timeZone);
+/**
+ * Starts Chromium, without a window, with the unpacked extension of `folder`.
+ * @param disk where its profile lies; among the system's temporary folders when left out
+ */
+export async function startChromium(folder: string, timeZone?: string, disk?: string): Promise<Browser> {
+  const browser = new ChromiumBrowser(folder, timeZone, disk);
   await browser.start();
   return browser;
 }
 
 class ChromiumBrowser implements Browser {
   readonly name = 'chromium';
-  readonly #profile = temporaryFolder();
+  readonly #profile: string;
   readonly #folder: string;
   readonly #timeZone: string | undefined;
   #running: { context: BrowserContext; protocol: CDPSession; askPage: ChromiumPage } | undefined;
   #complaints: string[] = [];
 
-  constructor(folder: string, timeZone: string | undefined) {
+  constructor(folder: string, timeZone: string | undefined, disk: string | undefined) {
+    this.#profile = temporaryFolder(disk);
     this.#folder = folder;
     this.#timeZone = timeZone;
   }

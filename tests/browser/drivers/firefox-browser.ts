@@ -24,9 +24,15 @@ const CLOSED_MEANWHILE = [
 /**
  * Starts Firefox, without a window, with the unpacked extension of `folder` packed and installed for good.
  * @param usedProfile a profile to begin with a copy of
+ * @param disk where its profile lies; among the system's temporary folders when left out
  */
-export async function startFirefox(folder: string, timeZone?: string, usedProfile?: string | null): Promise<Browser> {
-  const browser = new FirefoxBrowser(timeZone, usedProfile);
+export async function startFirefox(
+  folder: string,
+  timeZone?: string,
+  usedProfile?: string | null,
+  disk?: string,
+): Promise<Browser> {
+  const browser = new FirefoxBrowser(timeZone, usedProfile, disk);
   await browser.start();
   await browser.install(folder);
   return browser;
@@ -34,11 +40,12 @@ export async function startFirefox(folder: string, timeZone?: string, usedProfil
 
 class FirefoxBrowser implements Browser {
   readonly name = 'firefox';
-  readonly #profile = temporaryFolder();
+  readonly #profile: string;
   readonly #timeZone: string | undefined;
   #running: { process: FirefoxProcess; askPage: FirefoxPage } | undefined;
 
-  constructor(timeZone: string | undefined, usedProfile?: string | null) {
+  constructor(timeZone: string | undefined, usedProfile?: string | null, disk?: string) {
+    this.#profile = temporaryFolder(disk);
     this.#timeZone = timeZone;
     if (usedProfile) cpSync(usedProfile, this.#profile, { recursive: true });
   }

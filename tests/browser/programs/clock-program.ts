@@ -89,6 +89,11 @@ const program = {
     holding = false;
   },
 
+  /** Closes every notice, as its user does who has read it. */
+  async dismissAll(): Promise<void> {
+    for (const id of Object.keys(await chrome.notifications.getAll())) await chrome.notifications.clear(id);
+  },
+
   planAgain: (): Promise<unknown> => chrome.runtime.sendMessage({ headroom: 'plan-again', request: {} }),
 };
 

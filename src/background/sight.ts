@@ -1,0 +1,65 @@
+import type { AlertPlan } from '../domain/alerts/alert.ts';
+import type { AlertLot } from '../domain/alerts/alert-lot.ts';
+import type { Deadline } from '../domain/alerts/deadline.ts';
+import { planAlerts } from '../domain/alerts/plan-alerts.ts';
+import { rushCalendar } from '../domain/rush/rush-bands.ts';
+import type { Setup } from '../domain/setup/setup.ts';
+import { wholeSetup } from '../domain/setup/starting-setup.ts';
+import { type Instant, instant } from '../domain/time/instant.ts';
+import { DAY } from '../domain/time/units.ts';
+import type { Store } from '../store/store.ts';
+import { alertLots } from '../views/lots/alert-lots.ts';
+import { standingsUnder } from '../views/lots/standing.ts';
+import { peopleHandedTo } from '../views/people.ts';
+import { deadlinesOf } from './deadlines.ts';
+import type { World } from './world.ts';
+import { honestlyShown } from './wrong-clock.ts';
+
+/** What closed longer ago is history: the list of closings without a result says it better than a notice. */
+const LOOK_BACK = 14 * DAY;
+const LOOK_AHEAD = 9 * DAY;
+
+/** All that reminders are planned from, as it is at one moment. */
+export interface Sight {
+  readonly lots: readonly AlertLot[];
+  readonly deadlines: readonly Deadline[];
+  readonly setup: Pick<Setup, 'alerts' | 'rush' | 'store'>;
+  /** To whom lots were handed over before, the last one first. */
+  readonly people: readonly string[];
+  /** The keys of what was said. */
+  readonly shown: ReadonlySet<string>;
+  /** Says when anything that the words of the lots depend on has changed. */
+  readonly signature: string;
+}
+
+/** Reads the store. @throws StoreUnavailable when the browser does not give us the data */
+export async function sightOf(store: Store, world: World, now: Instant): Promise<Sight> {
+  const [kept, recorded, lots] = await Promise.all([
+    store.setup(),
+    store.shownAlerts(),
+    store.lotsByClose({ from: instant(Math.max(0, now - LOOK_BACK)), before: instant(now + LOOK_AHEAD) }),
+  ]);
+  const setup = wholeSetup(kept, world.zone());
+  return {
+    lots: alertLots(lots, standingsUnder(setup).of),
+    deadlines: await deadlinesOf({ store, setup, now }),
+    setup,
+    people: peopleHandedTo(lots),
+    shown: await honestlyShown(store, recorded, now),
+    signature: JSON.stringify([setup, lots.map(({ id, changedAt }) => [id, changedAt])]),
+  };
+}
+
+/** What is due, and when to look again. */
+export function planOf({ lots, deadlines, setup, people, shown }: Sight, now: Instant): AlertPlan {
+  return planAlerts({
+    lots,
+    deadlines,
+    rules: setup.alerts,
+    calendar: rushCalendar(setup.rush, setup.store.zone, setup.alerts.nearMinutes),
+    zone: setup.store.zone,
+    people,
+    shownKeys: shown,
+    now,
+  });
+}
