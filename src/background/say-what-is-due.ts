@@ -19,13 +19,13 @@ export type WakeFor = (next: Instant | null) => Promise<void>;
  */
 export async function sayWhatIsDue(store: Store, world: World, wakeFor: WakeFor): Promise<number> {
   const now = world.now();
-  const before = await recordEarlier(store, world);
-  const sight = await sightOf(store, world, now);
+  const earlier = await recordEarlier(store, world);
+  const sight = withShown(await sightOf(store, world, now), earlier.keys);
   const { said, trouble } = await sayFrom(sight, world, { now, wakeFor, record: (keys) => store.recordShown(keys) });
-  const wrong = trouble ?? before;
+  const wrong = trouble ?? earlier.trouble;
   if (wrong === null) await endTrouble(world);
   else await sayTrouble(world, wrong);
-  await keepAtHand(world, { ...sight, shown: new Set([...sight.shown, ...(await unrecorded(world))]) }, now);
+  await keepAtHand(world, sight, now);
   return said;
 }
 
@@ -35,8 +35,9 @@ export async function sayWhatIsDue(store: Store, world: World, wakeFor: WakeFor)
  */
 export async function sayFromMemory(world: World, why: Refusal, wakeFor: WakeFor): Promise<number | null> {
   const now = world.now();
-  const sight = await sightAtHand(world, now);
-  if (sight === null) return null;
+  const kept = await sightAtHand(world, now);
+  if (kept === null) return null;
+  const sight = withShown(kept, await unrecorded(world));
   const { said } = await sayFrom(sight, world, { now, wakeFor, record: async () => ({ ok: false, ...why }) });
   return said;
 }
@@ -48,8 +49,7 @@ interface Circumstances {
 }
 
 async function sayFrom(sight: Sight, world: World, { now, wakeFor, record }: Circumstances) {
-  const shown = new Set([...sight.shown, ...(await unrecorded(world))]);
-  const { due, next } = planOf({ ...sight, shown }, now);
+  const { due, next } = planOf(sight, now);
   await wakeFor(next);
   const allowed = await world.noticesAllowed();
   await world.showBadge(badgeFor({ lots: sight.lots, due, allowed, now }));
@@ -58,12 +58,15 @@ async function sayFrom(sight: Sight, world: World, { now, wakeFor, record }: Cir
   return allowed ? speak(world, due, record) : { said: 0, trouble: null };
 }
 
-/** Writes down what was said when nothing could be written; null when there is nothing left, else why it can't be. */
-async function recordEarlier(store: Store, world: World): Promise<Refusal | null> {
+const withShown = (sight: Sight, more: readonly string[]): Sight =>
+  more.length === 0 ? sight : { ...sight, shown: new Set([...sight.shown, ...more]) };
+
+/** Writes down what was said when nothing could be written; gives what that was, and why it still can't be. */
+async function recordEarlier(store: Store, world: World) {
   const keys = await unrecorded(world);
-  if (keys.length === 0) return null;
+  if (keys.length === 0) return { keys, trouble: null };
   const written = await store.recordShown(keys);
-  if (!written.ok) return written;
+  if (!written.ok) return { keys, trouble: written };
   await forgetUnrecorded(world, keys);
-  return null;
+  return { keys, trouble: null };
 }

@@ -20,6 +20,7 @@ export interface Spoken {
  * runs.
  */
 export async function speak(world: World, alerts: readonly Alert[], record: Recorder): Promise<Spoken> {
+  if (alerts.length === 0) return { said: 0, trouble: null };
   // A look that was given up for slow may come back after another one has spoken from memory.
   const already = new Set(await unrecorded(world));
   let said = 0;

@@ -9,7 +9,13 @@ const MINUTE = 60;
 const MEGABYTES = 200;
 const TROUBLE = 'not-saved #/backup';
 
-describe.skipIf(!SmallDisk.canBe)('on a disk that is full', () => {
+describe('on a disk that is full', () => {
+  if (!SmallDisk.canBe) {
+    test('nothing can be tried: only the superuser of Linux may have a small disk', () => {
+      expect(process.getuid?.() === 0 && process.platform === 'linux').toBe(false);
+    });
+    return;
+  }
   let made: SmallDisk | undefined;
   const disk = () => {
     made ??= new SmallDisk(MEGABYTES);
