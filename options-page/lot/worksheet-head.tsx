@@ -1,3 +1,4 @@
+import { bidWords, priceWords } from '../../src/domain/bid/bid-words.ts';
 import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { cents } from '../../src/domain/money/cents.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
@@ -8,6 +9,7 @@ import type { Worksheet } from '../../src/domain/worksheet/worksheet-of.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import { SaveCalendar } from '../../src/ui/calendar/save-calendar.tsx';
 import { CloseText } from '../../src/ui/close-text.tsx';
+import { useBid } from '../../src/ui/hooks/use-bid.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 
 interface WorksheetHeadProps {
@@ -20,6 +22,7 @@ interface WorksheetHeadProps {
 export function WorksheetHead({ lot, sheet, now }: WorksheetHeadProps) {
   const { dropLot, say } = useWorkspace();
   const { facts } = lot;
+  const bid = useBid(lot, now);
   const drop = async () => {
     const kept = await dropLot(lot.id);
     if (!kept.ok) return say(kept.message);
@@ -74,10 +77,7 @@ export function WorksheetHead({ lot, sheet, now }: WorksheetHeadProps) {
             label="Price now"
             value={facts.priceNow === undefined ? 'not known' : formatMoney(facts.priceNow)}
           />
-          <HeadFact
-            label="Proxy"
-            value={facts.proxy === undefined ? 'none yet' : `${formatMoney(facts.proxy)} placed`}
-          />
+          <HeadFact label="Bid" value={[bidWords(bid), priceWords(bid)].filter(Boolean).join(', ')} loud={bid.loud} />
           <div>
             <div class="small quiet">Closes</div>
             <CloseText close={facts.close} now={now} />
@@ -88,11 +88,11 @@ export function WorksheetHead({ lot, sheet, now }: WorksheetHeadProps) {
   );
 }
 
-function HeadFact({ label, value }: { label: string; value: string }) {
+function HeadFact({ label, value, loud = false }: { label: string; value: string; loud?: boolean }) {
   return (
     <div>
       <div class="small quiet">{label}</div>
-      <div class="figure">{value}</div>
+      <div class={loud ? 'figure act' : 'figure'}>{value}</div>
     </div>
   );
 }

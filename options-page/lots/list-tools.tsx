@@ -5,6 +5,8 @@ const SHOWS: readonly { key: ShowKey; label: string }[] = [
   { key: 'open', label: 'Still open' },
   { key: 'day', label: 'Next 24 hours' },
   { key: 'unplaced', label: 'No proxy yet' },
+  { key: 'outbid', label: 'Outbid' },
+  { key: 'over-max', label: 'Over max' },
   { key: 'unfinished', label: 'Something missing' },
   { key: 'closed', label: 'Closed' },
   { key: 'all', label: 'All' },
@@ -12,6 +14,7 @@ const SHOWS: readonly { key: ShowKey; label: string }[] = [
 
 const SORTS: readonly { key: SortKey; label: string }[] = [
   { key: 'close', label: 'Close' },
+  { key: 'todo', label: 'To do' },
   { key: 'headroom', label: 'Headroom' },
   { key: 'max-bid', label: 'Max bid' },
   { key: 'price', label: 'Price now' },

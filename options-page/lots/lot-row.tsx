@@ -50,7 +50,7 @@ export function LotRow({ row, index, height, now }: LotRowProps) {
 const MAX_BID_CLASS = { figure: 'lot-figure', strong: 'strong', missing: 'missing' } as const;
 const TODO_CLASS = { act: 'act small', doubt: 'tag doubt', done: 'small', quiet: 'small quiet' } as const;
 
-function Todo({ row: { close, todo }, now }: Pick<LotRowProps, 'row' | 'now'>) {
-  if (close !== undefined && close.instant <= now) return <span class="tag">closed</span>;
+function Todo({ row: { todo, ended }, now }: Pick<LotRowProps, 'row' | 'now'>) {
+  if (ended.at !== undefined && ended.at <= now) return <span class="tag">{ended.words}</span>;
   return <span class={TODO_CLASS[todo.as]}>{todo.words}</span>;
 }

@@ -12,7 +12,7 @@ const COLUMNS: readonly { key: SortKey | null; label: string; number?: boolean }
   { key: 'price', label: 'Price now', number: true },
   { key: 'max-bid', label: 'Max bid', number: true },
   { key: 'headroom', label: 'Headroom', number: true },
-  { key: null, label: 'To do' },
+  { key: 'todo', label: 'To do' },
 ];
 
 interface LotTableFrameProps {

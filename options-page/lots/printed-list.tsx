@@ -1,22 +1,27 @@
+import type { BidState } from '../../src/domain/bid/bid-state.ts';
+import { bidWords } from '../../src/domain/bid/bid-words.ts';
 import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import { sayTime } from '../../src/domain/time/say-time.ts';
+import { MINUTE } from '../../src/domain/time/units.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
+import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import type { Standing } from '../../src/views/lots/standing.ts';
+import type { LotWorks, Standing } from '../../src/views/lots/standing.ts';
 
 interface PrintedListProps {
   readonly lots: readonly LotState[];
-  readonly standingOf: (lot: LotState) => Standing;
+  readonly works: LotWorks;
 }
 
 /** Some twenty sheets: more is no list for a person, and the file for a spreadsheet holds all of it. */
 const MOST = 600;
 
 /** The list on paper: every lot that is shown, not only the rows in sight. */
-export function PrintedList({ lots, standingOf }: PrintedListProps) {
+export function PrintedList({ lots, works }: PrintedListProps) {
   const { setup } = useWorkspace();
   const printed = lots.slice(0, MOST);
+  const now = useNow(MINUTE);
   return (
     <section class="printed-list">
       <p>
@@ -38,13 +43,14 @@ export function PrintedList({ lots, standingOf }: PrintedListProps) {
               Max bid
             </th>
             <th scope="col" class="number">
-              Placed
+              Headroom
             </th>
+            <th scope="col">Bid</th>
           </tr>
         </thead>
         <tbody>
           {printed.map((lot) => (
-            <PrintedLot key={lot.id} lot={lot} standing={standingOf(lot)} />
+            <PrintedLot key={lot.id} lot={lot} standing={works.of(lot)} bid={works.bids.at(lot, now)} />
           ))}
         </tbody>
       </table>
@@ -52,8 +58,15 @@ export function PrintedList({ lots, standingOf }: PrintedListProps) {
   );
 }
 
-function PrintedLot({ lot: { facts }, standing }: { lot: LotState; standing: Standing }) {
+interface PrintedLotProps {
+  readonly lot: LotState;
+  readonly standing: Standing;
+  readonly bid: BidState;
+}
+
+function PrintedLot({ lot: { facts }, standing, bid }: PrintedLotProps) {
   const { setup } = useWorkspace();
+  const { headroom } = standing;
   const venue = setup.venues.find(({ id }) => id === facts.venueId)?.name ?? facts.venueName;
   return (
     <tr>
@@ -71,7 +84,8 @@ function PrintedLot({ lot: { facts }, standing }: { lot: LotState; standing: Sta
             ? 'no price pays'
             : formatMoney(standing.maxBid)}
       </td>
-      <td class="number">{facts.proxy !== undefined && formatMoney(facts.proxy)}</td>
+      <td class="number">{headroom !== null && formatMoney(headroom)}</td>
+      <td class={bid.loud ? 'strong' : ''}>{bidWords(bid)}</td>
     </tr>
   );
 }

@@ -3,16 +3,16 @@ import { instant } from '../../src/domain/time/instant.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import { saveFile } from '../../src/ui/save-file.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import type { Standing } from '../../src/views/lots/standing.ts';
+import type { LotWorks } from '../../src/views/lots/standing.ts';
 import { countWords } from '../../src/views/words/count-words.ts';
 
 interface SaveButtonProps {
   readonly lots: readonly LotState[];
-  readonly standingOf: (lot: LotState) => Standing;
+  readonly works: LotWorks;
 }
 
 /** Saves the lots that are shown, in their order, as a file for a spreadsheet. */
-export function SaveButton({ lots, standingOf }: SaveButtonProps) {
+export function SaveButton({ lots, works }: SaveButtonProps) {
   const { setup, say } = useWorkspace();
   const [written, setWritten] = useState<number>();
   const save = async () => {
@@ -21,7 +21,7 @@ export function SaveButton({ lots, standingOf }: SaveButtonProps) {
       // What writes it is only read when it is asked for.
       const { listAsCsv } = await import('./list-as-csv.ts');
       const now = instant(Date.now());
-      const file = await listAsCsv({ lots, setup, standingOf, now }, setWritten);
+      const file = await listAsCsv({ lots, setup, works, now }, setWritten);
       saveFile(file, `lots-${new Date(now).toISOString().slice(0, 10)}.csv`);
       say(`${countWords(lots.length, 'lot', 'lots')} went to your downloads. The file reads back in under Add lots.`);
     } catch (error) {

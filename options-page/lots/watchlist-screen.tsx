@@ -29,14 +29,14 @@ export function WatchlistScreen() {
   const table = useRef<HTMLDivElement>(null);
   const printing = usePrinting();
 
-  const byFigure = view.sort === 'headroom' || view.sort === 'max-bid';
+  const byFigure = view.sort === 'headroom' || view.sort === 'max-bid' || view.sort === 'todo';
   const { standings, settled } = useStandings(setup, lots, byFigure);
-  // `settled` is a dependency because what `soFar` answers has changed by then.
+  // `settled` is a dependency because what `rough` answers has changed by then.
   const shown = useMemo(
-    () => orderLots(lots, view, settled ? standings.of : standings.soFar, instant(minute)),
+    () => orderLots(lots, view, settled ? standings : standings.rough, instant(minute)),
     [lots, view, standings, minute, settled],
   );
-  const wordsOf = useMemo(() => wordsUnder(setup, standings.of, lots), [setup, standings, lots]);
+  const wordsOf = useMemo(() => wordsUnder(setup, standings, lots), [setup, standings, lots]);
   useListKeys({ table, searchBox, onKeySheet: () => setKeysOpen((open) => !open) });
 
   if (lots.length === 0 && complete) return <EmptyList setupKept={setupKept} />;
@@ -52,10 +52,10 @@ export function WatchlistScreen() {
         searchBox={searchBox}
         onKeySheet={() => setKeysOpen(true)}
       >
-        <SaveButton lots={shown} standingOf={standings.of} />
+        <SaveButton lots={shown} works={standings} />
       </ListTools>
       {printing ? (
-        <PrintedList lots={shown} standingOf={standings.of} />
+        <PrintedList lots={shown} works={standings} />
       ) : (
         <LotTable lots={shown} view={view} onView={setView} wordsOf={wordsOf} now={now} table={table} />
       )}

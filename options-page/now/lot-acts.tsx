@@ -41,13 +41,13 @@ export function LotActs({ lot, people, now, onAct }: LotActsProps) {
     <div class="now-do">
       {open && (
         <AmountActs
-          label={lot.placed ? 'Another proxy' : 'Your proxy'}
+          label={lot.bid.placed ? 'Another proxy' : 'Your proxy'}
           start={lot.standing.maxBid ?? undefined}
           acts={[
             {
               words: (amount) => (amount === null ? 'Proxy placed …' : `Proxy placed: ${amount}`),
               act: (cents) => (cents === null ? null : { do: 'placed', cents }),
-              main: !lot.placed,
+              main: !lot.bid.placed,
             },
           ]}
           onAct={onAct}

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { LotAct } from '../../src/acts/lot-acts.ts';
+import { bidWords, priceWords } from '../../src/domain/bid/bid-words.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
 import { sayTime } from '../../src/domain/time/say-time.ts';
@@ -49,7 +50,7 @@ export function NowCard({ lot, people, now, open }: NowCardProps) {
           <span class="now-left">
             <span class={lot.close > now && lot.close - now < HOUR ? 'act' : ''}>{timeLeft(lot.close, now)}</span>
           </span>
-          <span class="now-facts small">{standWords(lot)}</span>
+          <span class={lot.bidAt(now).loud ? 'now-facts act small' : 'now-facts small'}>{standWords(lot, now)}</span>
         </summary>
         <p class="small quiet">
           <CloseLine lot={lot} /> <a href={`#/lot/${lot.id}`}>Worksheet</a>
@@ -95,10 +96,12 @@ function stopFigure({ maxBid, missing }: Standing): string {
 }
 
 /** What stands at the sale, as far as we know. */
-function standWords(lot: NowLot): string {
-  const { proxy, priceNow } = lot.state.facts;
+function standWords(lot: NowLot, now: Instant): string {
+  const { priceNow } = lot.state.facts;
+  const bid = lot.bidAt(now);
   return [
-    proxy === undefined ? 'no proxy yet' : `proxy ${formatMoney(proxy)} placed`,
+    bidWords(bid),
+    priceWords(bid),
     priceNow === undefined ? '' : `now ${formatMoney(priceNow)}`,
     lot.handedTo === undefined ? '' : `${lot.handedTo} has it`,
   ]

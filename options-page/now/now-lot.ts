@@ -1,22 +1,26 @@
 import type { AlertLot } from '../../src/domain/alerts/alert-lot.ts';
+import type { BidState } from '../../src/domain/bid/bid-state.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import { alertLot } from '../../src/views/lots/alert-lots.ts';
-import type { Standing } from '../../src/views/lots/standing.ts';
+import type { LotWorks, Standing } from '../../src/views/lots/standing.ts';
 
 /** A lot as the Now view needs it: as the alerts see it, with all that is known of it. */
 export interface NowLot extends AlertLot {
   readonly state: LotState;
   readonly standing: Standing;
+  /** What our bid on it really is. */
+  readonly bidAt: (now: number) => BidState;
 }
 
 /** Lots with a close; the standing of each is worked out only when it is shown. */
-export function nowLots(lots: readonly LotState[], standingOf: (lot: LotState) => Standing): NowLot[] {
+export function nowLots(lots: readonly LotState[], works: LotWorks): NowLot[] {
   return lots.flatMap((state) => {
-    const alert = alertLot(state, standingOf);
+    const alert = alertLot(state, works);
     if (alert === null) return [];
     return Object.defineProperties(alert as NowLot, {
       state: { value: state },
-      standing: { get: () => standingOf(state) },
+      bidAt: { value: (now: number) => works.bids.at(state, now) },
+      standing: { get: () => works.of(state) },
     });
   });
 }

@@ -19,7 +19,7 @@ export function NowScreen({ id }: { id: string }) {
   const { lots, setup, complete } = useWorkspace();
   const now = useNow(1000);
   const { standings } = useStandings(setup, lots, false);
-  const all = useMemo(() => nowLots(lots, standings.of), [lots, standings]);
+  const all = useMemo(() => nowLots(lots, standings), [lots, standings]);
   const people = useMemo(() => peopleHandedTo(lots), [lots]);
   // Fifty thousand lots are not gone through every second: a close may move down the page a little after it.
   const slowly = instant(Math.floor(now / LIST_EVERY) * LIST_EVERY);

@@ -2,6 +2,7 @@ import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import { sayClock } from '../../src/domain/time/say-time.ts';
 import type { Zone } from '../../src/domain/time/zone.ts';
+import { wantsAct } from '../../src/domain/week/closing-need.ts';
 import type { Standing } from '../../src/views/lots/standing.ts';
 import type { Closing } from '../../src/views/week/closing.ts';
 import { needWords } from '../../src/views/week/closing-words.ts';
@@ -16,7 +17,7 @@ interface ClosingRowProps {
 
 /** One closing: when, which car, where to stop, what is placed; on paper a box for how it ended. */
 export function ClosingRow({ closing, standing, zone, bracket }: ClosingRowProps) {
-  const { lot, close, need, rush, time } = closing;
+  const { lot, close, need, rush, time, bid } = closing;
   const { facts } = lot;
   const holder = lot.clock?.handedTo?.to;
   const words = needWords(closing);
@@ -53,14 +54,14 @@ export function ClosingRow({ closing, standing, zone, bracket }: ClosingRowProps
       </td>
       <td class="number">
         <Stop standing={standing} />
-        <span class={need === 'danger' ? 'act small day-under' : 'small day-under'}>{words}</span>
+        <span class={wantsAct(need) ? 'act small day-under' : 'small day-under'}>{words}</span>
       </td>
-      <td class={need === 'danger' ? 'act day-proxy' : 'day-proxy'}>
+      <td class={wantsAct(need) ? 'act day-proxy' : 'day-proxy'}>
         <span class="no-print">{words}</span>
         <span class="paper-only">
-          {facts.proxy !== undefined ? (
-            `${formatMoney(facts.proxy)} placed`
-          ) : need === 'past-stop' || need === 'over' ? (
+          {need !== 'danger' && need !== 'bare' && need !== 'unsaid' ? (
+            words
+          ) : bid.is !== 'none' && bid.is !== 'ended' ? (
             words
           ) : (
             <Box lines={['☐ placed', '$']} />

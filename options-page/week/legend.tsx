@@ -1,8 +1,11 @@
 import type { Need } from '../../src/domain/week/closing-need.ts';
 
 const ENTRIES: readonly { readonly need: Need; readonly words: string }[] = [
-  { need: 'danger', words: 'in your rush without a proxy' },
+  { need: 'danger', words: 'in your rush: no proxy yet, outbid or over max' },
   { need: 'bare', words: 'no proxy yet' },
+  { need: 'outbid', words: 'outbid, with room left' },
+  { need: 'over-max', words: 'over max' },
+  { need: 'check', words: 'placed, to check' },
   { need: 'placed', words: 'proxy placed' },
   { need: 'past-stop', words: 'past your stop' },
   { need: 'unsaid', words: 'closed, no result yet' },

@@ -7,13 +7,11 @@ import { useShownAlerts } from '../../src/ui/hooks/use-shown-alerts.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { alertLots } from '../../src/views/lots/alert-lots.ts';
 import { rushOf } from '../../src/views/lots/rush-words.ts';
-import type { Standing } from '../../src/views/lots/standing.ts';
+import { standingsUnder } from '../../src/views/lots/standing.ts';
 
 /** A list comes on the evening before the day of a close, a call or a question at most a day from its close. */
 const EARLIEST = 3 * DAY;
 const LATEST = DAY;
-/** Only the times of the calls are asked for here, never the price to stop at. */
-const UNASKED: Standing = { maxBid: null, headroom: null, missing: [] };
 
 export interface CallsAhead {
   /** When Headroom is to speak up from `from` up to but not including `to`, whatever about. */
@@ -26,13 +24,14 @@ export interface CallsAhead {
 export function useCallsAhead(from: Instant, to: Instant, now: Instant): CallsAhead {
   const { lots, setup } = useWorkspace();
   const shown = useShownAlerts();
+  const works = useMemo(() => standingsUnder(setup), [setup]);
   const rush = useMemo(() => ({ rules: setup.alerts, calendar: rushOf(setup), zone: setup.store.zone }), [setup]);
   const watched = useMemo(() => {
     const near = lots.filter(({ facts: { close } }) => {
       return close !== undefined && close.instant >= from - LATEST && close.instant < to + EARLIEST;
     });
-    return alertLots(near, () => UNASKED);
-  }, [lots, from, to]);
+    return alertLots(near, works);
+  }, [lots, from, to, works]);
   const moments = useMemo(
     () => (shown === null ? [] : [...momentsAhead(watched, rush, shown, now)].filter((at) => at >= from && at < to)),
     [watched, rush, shown, now, from, to],
@@ -40,15 +39,11 @@ export function useCallsAhead(from: Instant, to: Instant, now: Instant): CallsAh
   const ofLot = useMemo(
     () => (lot: LotState) => {
       if (shown === null) return [];
-      return planOfLots(
-        alertLots([lot], () => UNASKED),
-        rush,
-        shown,
-      )
+      return planOfLots(alertLots([lot], works), rush, shown)
         .filter((call) => isAhead(call, now) && (call.step === 'before' || call.step === 'again'))
         .map(({ dueAt }) => instant(dueAt));
     },
-    [rush, shown, now],
+    [rush, shown, now, works],
   );
   return { moments, ofLot };
 }

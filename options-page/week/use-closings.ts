@@ -5,9 +5,11 @@ import type { LocalTime } from '../../src/domain/time/local-date.ts';
 import { MINUTE } from '../../src/domain/time/units.ts';
 import { wallClock } from '../../src/domain/time/wall-clock.ts';
 import { needOf } from '../../src/domain/week/closing-need.ts';
+import { hasBid } from '../../src/folds/bid-given.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import { useStandings } from '../../src/ui/hooks/use-standings.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
+import { bidsUnder } from '../../src/views/lots/bids.ts';
 import { rushOf } from '../../src/views/lots/rush-words.ts';
 import type { Standing } from '../../src/views/lots/standing.ts';
 import type { Closing } from '../../src/views/week/closing.ts';
@@ -49,16 +51,17 @@ export function useClosings(from: Instant, to: Instant, now: Instant): Closings 
     [within, calendar, zone],
   );
   // `settled` is a dependency because what is known of the standings has changed by then.
+  const bidsSoFar = useMemo(
+    () => bidsUnder(setup, (lot) => (hasBid(lot) ? standings.of(lot) : (standings.known(lot) ?? NOT_YET))),
+    [setup, standings, settled],
+  );
   const closings = useMemo(
     () =>
       placed.map((each): Closing => {
-        const { facts, sale, clock } = each.lot;
-        const standing = standings.known(each.lot);
+        const { clock } = each.lot;
+        const bid = bidsSoFar.at(each.lot, minute);
         const need = needOf({
-          ended: sale?.result !== undefined,
-          closed: each.close <= minute,
-          placed: facts.proxy !== undefined,
-          pastStop: standing !== undefined && isPastStop(standing),
+          bid,
           inRush: each.rush.kind === 'in',
           offHands: clock?.handedTo !== undefined || clock?.doneFor === each.close,
         });
@@ -69,10 +72,11 @@ export function useClosings(from: Instant, to: Instant, now: Instant): Closings 
           at: each.close,
           label: shortTime(each.time),
           need,
+          bid,
           href: `#/lot/${id}`,
         };
       }),
-    [placed, minute, standings, settled],
+    [placed, minute, bidsSoFar],
   );
   const standingOf = useMemo(() => (lot: LotState) => standings.known(lot), [standings, settled]);
   return { closings, calendar, standingOf, minute };
@@ -81,5 +85,5 @@ export function useClosings(from: Instant, to: Instant, now: Instant): Closings 
 /** "15:05" as "3:05": which half of the day it is, its place on the line says. */
 const shortTime = (time: LocalTime) => `${Number(time.slice(0, 2)) % 12 || 12}${time.slice(2)}`;
 
-const isPastStop = ({ missing, maxBid, headroom }: Standing) =>
-  missing.length === 0 && (maxBid === null || (headroom !== null && headroom < 0));
+/** A lot without a bid of ours counts as one to bid on until its max bid is known. */
+const NOT_YET: Standing = { maxBid: null, headroom: null, missing: ['max bid being worked out'] };

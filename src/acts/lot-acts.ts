@@ -24,6 +24,8 @@ export interface ActCircumstances {
   readonly rules: Pick<AlertRules, 'leadMinutes' | 'placedLeadMinutes'>;
   /** What the max bid is at this moment; null when there is none. */
   readonly maxBid: Cents | null;
+  /** Somebody should act on its bid before the close. */
+  readonly loud: boolean;
 }
 
 /** An act as the change that keeps it. Refused with a sentence when it makes no sense for this lot now. */
@@ -32,7 +34,7 @@ export function changeForAct(lot: LotState, act: LotAct, circumstances: ActCircu
   return happening.ok ? ok({ subject: subjectOfLot(lot.id), happening: happening.value }) : happening;
 }
 
-function happeningFor(lot: LotState, act: LotAct, { now, rules, maxBid }: ActCircumstances): Outcome<Happening> {
+function happeningFor(lot: LotState, act: LotAct, { now, rules, maxBid, loud }: ActCircumstances): Outcome<Happening> {
   const close = lot.facts.close?.instant;
   switch (act.do) {
     case 'placed':
@@ -59,7 +61,10 @@ function happeningFor(lot: LotState, act: LotAct, { now, rules, maxBid }: ActCir
         ? ok({ kind: 'close-extended', from: close, minutes: act.minutes })
         : refuse('moved', 'The close of this lot has moved since. Look at it before you add time.');
     case 'put-off': {
-      const leads = leadsOf({ ownLeads: lot.clock?.leadMinutes, ...whoActs(lot) }, rules);
+      const leads = leadsOf(
+        { ownLeads: lot.clock?.leadMinutes, handedTo: lot.clock?.handedTo?.to, bid: { loud } },
+        rules,
+      );
       const until = putOffUntil({ close }, leads, act.minutes, now);
       return until === null
         ? refuse('too-late', 'It closes too soon to put it off.')
@@ -72,9 +77,3 @@ function happeningFor(lot: LotState, act: LotAct, { now, rules, maxBid }: ActCir
 function ended(result: Result, close: Instant | undefined, now: Instant, maxBidCents: Cents | null): Happening {
   return { kind: 'result-noted', result, at: close !== undefined && close < now ? close : now, maxBidCents };
 }
-
-/** Whether its proxy is placed, and who watches it if not the user of this browser. */
-export const whoActs = (lot: LotState) => ({
-  placed: lot.facts.proxy !== undefined,
-  handedTo: lot.clock?.handedTo?.to,
-});

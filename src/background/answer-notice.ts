@@ -39,8 +39,10 @@ async function keep(world: World, id: LotId, offer: Offer): Promise<string | nul
     const lot = await store.lot(id);
     if (lot === null) return 'This lot is not on the list any more.';
     const setup = wholeSetup(await store.setup(), world.zone());
-    const maxBid = standingsUnder(setup).of(lot).maxBid;
-    const change = changeForAct(lot, offer, { now: world.now(), rules: setup.alerts, maxBid });
+    const { of, bids } = standingsUnder(setup);
+    const { maxBid } = of(lot);
+    const { loud } = bids.open(lot);
+    const change = changeForAct(lot, offer, { now: world.now(), rules: setup.alerts, maxBid, loud });
     if (!change.ok) return change.message;
     const written = await store.append([change.value]);
     return written.ok ? null : written.message;

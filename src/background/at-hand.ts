@@ -35,7 +35,7 @@ export async function keepAtHand(world: World, sight: Sight, now: Instant): Prom
     madeAt: now,
     signature,
     // A copy of a lot has its words, which it works out only when they are read.
-    sight: { lots: lots.map((lot) => ({ ...lot })), deadlines, setup, people, shown },
+    sight: { lots: lots.map((lot) => ({ ...lot, bid: { ...lot.bid } })), deadlines, setup, people, shown },
   });
 }
 

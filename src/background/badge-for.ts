@@ -1,11 +1,15 @@
 import type { Badge } from '../browser/badge.ts';
 import type { Alert } from '../domain/alerts/alert.ts';
-import { type AlertLot, needsBid } from '../domain/alerts/alert-lot.ts';
+import { type AlertLot, closesBy, needsBid } from '../domain/alerts/alert-lot.ts';
 import { DAY, HOUR } from '../domain/time/units.ts';
 
+/** The button has no room for more, so nobody counts further. */
+const MOST = 999;
+
 /**
- * What the toolbar button says without being asked: how many lots want something now, else how many close within a day
- * without a proxy. It carries what a notice can't where notices are turned off or nobody sees them.
+ * What the toolbar button says without being asked: how many lots want something now, which are those that close within the
+ * hour and those whose bid was passed or stands over max; else how many close within a day and want an act. It carries what
+ * a notice can't where notices are turned off or nobody sees them.
  */
 export function badgeFor(given: {
   readonly lots: readonly AlertLot[];
@@ -14,20 +18,35 @@ export function badgeFor(given: {
   readonly now: number;
 }): Badge {
   const { lots, due, allowed, now } = given;
-  const bare = lots.filter((lot) => lot.close > now && needsBid(lot));
-  const soon = bare.filter(({ close }) => close <= now + HOUR).length;
-  const today = bare.filter(({ close }) => close <= now + DAY).length;
+  const { bare, placed, today } = counted(lots, now);
   const unsaid = allowed ? 0 : due.length;
   const said = [
     unsaid > 0 && `${unsaid} ${unsaid === 1 ? 'call' : 'calls'} that could not be shown: notices are turned off`,
-    soon > 0 && `${soon} ${soon === 1 ? 'lot closes' : 'lots close'} within the hour without a proxy`,
-    soon === 0 && today > 0 && `${today} ${today === 1 ? 'lot closes' : 'lots close'} within a day without a proxy`,
+    placed > 0 && `${placed} ${placed === 1 ? 'bid needs' : 'bids need'} a look`,
+    bare > 0 && `${bare} ${bare === 1 ? 'lot closes' : 'lots close'} within the hour without a proxy`,
+    bare === 0 && today > 0 && `${today} ${today === 1 ? 'lot closes' : 'lots close'} within a day without a proxy`,
   ].filter(Boolean);
-  const urgent = unsaid > 0 || soon > 0;
-  const figure = Math.max(unsaid, soon) || today;
+  const pressing = bare + placed;
+  const figure = Math.max(unsaid, pressing) || today;
+  const urgent = unsaid > 0 || pressing > 0;
   return {
-    text: figure === 0 ? '' : `${figure > 999 ? '1k+' : figure}${urgent ? '!' : ''}`,
+    text: figure === 0 ? '' : `${figure > MOST ? '1k+' : figure}${urgent ? '!' : ''}`,
     title: said.length === 0 ? 'Headroom' : `Headroom: ${said.join('; ')}`,
     urgent,
   };
+}
+
+/** Lots that want an act: bids that are in, however far off their close is; and those without one, within the hour and the day. */
+function counted(lots: readonly AlertLot[], now: number) {
+  let [bare, placed, today] = [0, 0, 0];
+  for (const lot of lots) {
+    const closes = closesBy(lot);
+    if (closes <= now || bare + placed + today > MOST) continue;
+    if (lot.bid.placed) placed += Number(needsBid(lot));
+    else if (closes <= now + DAY && needsBid(lot)) {
+      today += 1;
+      bare += Number(closes <= now + HOUR);
+    }
+  }
+  return { bare, placed, today };
 }

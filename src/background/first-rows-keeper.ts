@@ -28,7 +28,7 @@ async function inWords({ setup: kept, lots, sameCars }: NextLots): Promise<reado
   if (lots.length === 0 || kept?.store === undefined) return null;
   const setup = wholeSetup(kept, thisZone());
   const watched = sameCars.filter(({ dropped }) => !dropped);
-  return lots.map(wordsUnder(setup, standingsUnder(setup).of, [...lots, ...watched]));
+  return lots.map(wordsUnder(setup, standingsUnder(setup), [...lots, ...watched]));
 }
 
 /** Changes often come several at a time, and calls come first. */

@@ -41,7 +41,7 @@ export async function sightOf(store: Store, world: World, now: Instant): Promise
   ]);
   const setup = wholeSetup(kept, world.zone());
   return {
-    lots: alertLots(lots, standingsUnder(setup).of),
+    lots: alertLots(lots, standingsUnder(setup)),
     deadlines: await deadlinesOf({ store, setup, now }),
     setup,
     people: peopleHandedTo(lots),

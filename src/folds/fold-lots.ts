@@ -5,8 +5,9 @@ import type { Entry } from '../journal/entry.ts';
 import { lotOfSubject } from '../journal/subject.ts';
 import { afterSaleAfter } from './fold-after-sale.ts';
 import { attachmentsAfter } from './fold-attachments.ts';
+import { withBidding } from './fold-bidding.ts';
 import { afterClock } from './fold-clock.ts';
-import { factsAfterBid, saleAfter } from './fold-sale.ts';
+import { saleAfter, saleAfterMove } from './fold-sale.ts';
 import type { LotState } from './lot-state.ts';
 import { countingInOrder } from './undo.ts';
 
@@ -56,6 +57,18 @@ export function foldLot(born: LotState, entries: readonly Entry[]): LotState {
 
 /** A lot after an entry about it that counts. */
 export function changedLot(lot: LotState, entry: Entry): LotState {
+  return withBidding(lot, goesOn(lot, changed(lot, entry), entry), entry);
+}
+
+/** A lot whose close has moved is still going on. */
+function goesOn(before: LotState, after: LotState, { at }: Entry): LotState {
+  const [from, to] = [before.facts.close?.instant, after.facts.close?.instant];
+  if (from === to || after.sale === undefined) return after;
+  const sale = saleAfterMove(after.sale, { from, to }, at);
+  return sale === after.sale || sale === undefined ? after : { ...after, sale };
+}
+
+function changed(lot: LotState, entry: Entry): LotState {
   const { happening } = entry;
   switch (happening.kind) {
     case 'lot-dropped':
@@ -68,8 +81,12 @@ export function changedLot(lot: LotState, entry: Entry): LotState {
         changedAt: entry.at,
       };
     case 'bid-noted':
-    case 'result-noted':
-      return withSale(lot, entry);
+    case 'result-noted': {
+      const sale = saleAfter(lot.sale, entry);
+      return { ...lot, ...(sale && { sale }), changedAt: entry.at };
+    }
+    case 'risk-accepted':
+      return { ...lot, changedAt: entry.at };
     case 'attachment-kept': {
       const attachments = attachmentsAfter(lot.attachments, entry);
       return { ...lot, ...(attachments && { attachments }), changedAt: entry.at };
@@ -85,13 +102,6 @@ export function changedLot(lot: LotState, entry: Entry): LotState {
     default:
       return afterClock(lot, entry);
   }
-}
-
-function withSale(lot: LotState, entry: Entry): LotState {
-  const sale = saleAfter(lot.sale, entry);
-  const { happening } = entry;
-  const facts = happening.kind === 'bid-noted' ? factsAfterBid(lot.facts, happening.bid) : lot.facts;
-  return { ...lot, facts, ...(sale && { sale }), changedAt: entry.at };
 }
 
 /** A fact that was set or emptied is settled, whatever could not be read of it before. */

@@ -1,10 +1,12 @@
-import type { LotFacts } from '../domain/lot/lot.ts';
 import type { Cents } from '../domain/money/cents.ts';
 import type { BidAction } from '../domain/sale/bid-action.ts';
 import type { Result } from '../domain/sale/result.ts';
 import type { Instant } from '../domain/time/instant.ts';
+import { HOUR } from '../domain/time/units.ts';
 import type { Entry } from '../journal/entry.ts';
-import type { EntryId } from '../journal/ids.ts';
+import type { Happening } from '../journal/happening.ts';
+import type { DeviceId, EntryId } from '../journal/ids.ts';
+import { isSameFact } from './same-fact.ts';
 
 /** A bid action and the entry that holds it. */
 export interface NotedBid extends BidAction {
@@ -21,6 +23,11 @@ export interface NotedResult {
   readonly bidder?: string | undefined;
   readonly by?: 'proxy' | 'live' | undefined;
   readonly maxBidCents?: Cents | null | undefined;
+  readonly early?: boolean | undefined;
+  readonly bidWasIn?: boolean | undefined;
+  readonly corrects?: EntryId | undefined;
+  /** The browser that wrote it, where the journal can tell whether that one knew of the result before. */
+  readonly device?: DeviceId | undefined;
 }
 
 /** What happened at the sale of one lot. A lot of which nothing is known yet has none of it. */
@@ -28,6 +35,8 @@ export interface SaleState {
   /** In the order in which they were written down. */
   readonly bids: readonly NotedBid[];
   readonly result?: NotedResult;
+  /** What another browser noted otherwise, without either knowing of the other. */
+  readonly otherResult?: NotedResult;
 }
 
 const NOTHING: SaleState = { bids: [] };
@@ -40,26 +49,55 @@ export function saleAfter(sale: SaleState | undefined, entry: Entry): SaleState 
     case 'bid-noted':
       return { ...before, bids: [...before.bids, { ...happening.bid, entry: entry.id }] };
     case 'result-noted': {
-      const { kind: _, ...noted } = happening;
-      return { ...before, result: { ...noted, entry: entry.id, notedAt: entry.at, author: entry.author } };
+      const { otherResult: _, ...left } = before;
+      const result = notedResult(entry, happening);
+      const other = contradicted(before, result);
+      return { ...left, result, ...(other && { otherResult: other }) };
     }
     default:
       return sale;
   }
 }
 
-/** The facts after a bid action: the proxy that stands is a fact of the lot. */
-export function factsAfterBid(facts: LotFacts, bid: BidAction): LotFacts {
-  switch (bid.action) {
-    case 'proxy-placed':
-    case 'proxy-raised':
-    case 'proxy-cut':
-      return bid.cents === undefined ? facts : { ...facts, proxy: bid.cents };
-    case 'proxy-withdrawn': {
-      const { proxy: _, ...left } = facts;
-      return left;
-    }
-    default:
-      return facts;
-  }
+/** From this version on, a result names the one that it corrects. */
+const NAMES_WHAT_IT_CORRECTS = 3;
+
+function notedResult(
+  { id, at, author, device, version }: Entry,
+  { kind: _, ...noted }: Extract<Happening, { kind: 'result-noted' }>,
+): NotedResult {
+  return {
+    ...noted,
+    entry: id,
+    notedAt: at,
+    author,
+    ...(version >= NAMES_WHAT_IT_CORRECTS && { device }),
+  };
+}
+
+/** The result before, where another browser noted it, the new one names none that it corrects, and the two differ. */
+function contradicted({ result: before }: SaleState, next: NotedResult): NotedResult | undefined {
+  if (before?.device === undefined || next.device === undefined || next.corrects !== undefined) return undefined;
+  return before.device === next.device || isSameFact(before.result, next.result) ? undefined : before;
+}
+
+/** A close that moves by more than this is another sale of the car, not more time. */
+const MORE_TIME = 12 * HOUR;
+
+/**
+ * The sale once its close has moved: where the sale added time after somebody noted how it ended, it goes on, and what was
+ * noted was too early. A win and a lot that was withdrawn are left alone, as is one that ended early.
+ */
+export function saleAfterMove(
+  sale: SaleState | undefined,
+  { from, to }: { readonly from: Instant | undefined; readonly to: Instant | undefined },
+  now: Instant,
+): SaleState | undefined {
+  const noted = sale?.result;
+  if (noted === undefined || from === undefined || to === undefined) return sale;
+  const { ended } = noted.result;
+  const goesOn = to > now && to > from && to - from < MORE_TIME;
+  if (!goesOn || noted.early === true || ended === 'won' || ended === 'withdrawn') return sale;
+  const { result: _, otherResult: __, ...left } = sale ?? NOTHING;
+  return left;
 }

@@ -1,3 +1,4 @@
+import type { Bidding } from '../domain/bid/bidding.ts';
 import type { Evidence } from '../domain/lot/evidence.ts';
 import type { LotFacts, LotId, LotSource } from '../domain/lot/lot.ts';
 import type { Instant } from '../domain/time/instant.ts';
@@ -18,6 +19,8 @@ export interface LotState {
   readonly changedAt: Instant;
   /** What happened at its sale; absent until something did. */
   readonly sale?: SaleState;
+  /** Prices seen and bids of ours, each with its time; absent until there is more than the price that it came in with. */
+  readonly bidding?: Bidding;
   /** Files that are kept with it, in the order in which they came; absent until there is one. */
   readonly attachments?: readonly KeptAttachment[];
   /** What followed the hammer: steps after a win, disputes; absent until something did. */

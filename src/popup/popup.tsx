@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { openCompanion } from '../browser/pages.ts';
+import { bidWords } from '../domain/bid/bid-words.ts';
 import { lotTitle } from '../domain/lot/car-name.ts';
 import { formatMoney } from '../domain/money/format-money.ts';
-import { sayResult } from '../domain/sale/result-words.ts';
 import type { Setup } from '../domain/setup/setup.ts';
 import { sayTime } from '../domain/time/say-time.ts';
 import { HOUR } from '../domain/time/units.ts';
@@ -62,6 +62,7 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
         <ul class="popup-list">
           {(wholeList ? lots : lots.slice(0, IN_SIGHT)).map((lot) => {
             const standing = standings.of(lot);
+            const bid = standings.bids.at(lot, now);
             const close = lot.facts.close?.instant;
             return (
               <li key={lot.id}>
@@ -83,7 +84,7 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
                       </>
                     )}
                   </span>
-                  <span class="small popup-state">{stateOf(lot)}</span>
+                  <span class={bid.loud ? 'small popup-state act' : 'small popup-state'}>{bidWords(bid)}</span>
                 </button>
                 <button
                   type="button"
@@ -112,9 +113,4 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
       />
     </main>
   );
-}
-
-function stateOf({ facts, sale }: LotState): string {
-  if (sale?.result !== undefined) return sayResult(sale.result.result);
-  return facts.proxy === undefined ? 'no proxy yet' : `${formatMoney(facts.proxy)} placed`;
 }

@@ -1,7 +1,9 @@
 import type { LotFacts } from '../../src/domain/lot/lot.ts';
 import { cents } from '../../src/domain/money/cents.ts';
+import { estimateSchema } from '../../src/domain/money/estimate.ts';
 import { alertRulesSchema } from '../../src/domain/setup/alert-rules.ts';
 import { rushSchema, storeSchema } from '../../src/domain/setup/store.ts';
+import { venueSchema } from '../../src/domain/setup/venue.ts';
 import type { CloseTime } from '../../src/domain/time/close-time.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import type { LocalDate, LocalTime } from '../../src/domain/time/local-date.ts';
@@ -12,6 +14,16 @@ import { value } from '../store/open-test-store.ts';
 import type { InventedBrowser, Said } from './invented-browser.ts';
 
 export const BOISE = zone('America/Boise');
+const VENUE = 'saguaro';
+/** Where the bids are in that need no look: without fees or freight, so that a max bid follows from the retail alone. */
+const YARD = venueSchema.parse({
+  id: VENUE,
+  name: 'Saguaro Sale Yard',
+  zone: 'America/Phoenix',
+  feeScheduleIds: [],
+  increments: [{ fromCents: 0, stepCents: 10_000 }],
+  transport: { kind: 'flat', cents: 0 },
+});
 
 /** A moment by the invented store's clock. */
 export const at = (date: string, time: string): number =>
@@ -41,6 +53,7 @@ export async function setUp(browser: InventedBrowser, lots: readonly LotFacts[])
         ],
       }),
       alerts: RULES,
+      venues: [YARD],
     }),
   );
   const added = value(
@@ -53,12 +66,12 @@ export async function setUp(browser: InventedBrowser, lots: readonly LotFacts[])
   return added.lots;
 }
 
-/** Lots that close at these moments; every third has its proxy placed. */
+/** Lots that close at these moments; every third has its proxy placed, far below what it is worth. */
 export const lotsClosing = (moments: readonly number[]): LotFacts[] =>
   moments.map((moment, i) => ({
     model: `Hauler ${i}`,
     close: closeAt(moment),
-    ...(i % 3 === 2 && { proxy: cents(900_000) }),
+    ...(i % 3 === 2 && { proxy: cents(900_000), venueId: VENUE, retail: estimateSchema.parse({ likely: 3_000_000 }) }),
   }));
 
 /** A call that had to be made: its key, when it was due by the true clock, and which later ones make it needless. */

@@ -48,6 +48,7 @@ test('a lot remembers where it came from and when, and when it last changed', ()
   expect(lotOf(entries)).toEqual({
     id: lotId,
     facts: { make: 'Alder', miles: 91_000, priceNow: 1_240_000 },
+    bidding: { prices: [{ cents: 1_240_000, seenAt: START + 120_001, from: 'typed' }], bids: [], accepted: [] },
     evidence: { miles: PAGE },
     source: 'page',
     addedAt: START + 60_001,

@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import { leadsOf } from '../../../src/domain/alerts/lot-calls.ts';
 import { type PlannedCall, planOfLots } from '../../../src/domain/alerts/lot-plan.ts';
 import type { Cents } from '../../../src/domain/money/cents.ts';
@@ -10,6 +11,7 @@ import { ReadInput } from '../../../src/ui/inputs/read-input.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { alertLot } from '../../../src/views/lots/alert-lots.ts';
 import { RUSH_WORDS, rushOf } from '../../../src/views/lots/rush-words.ts';
+import { standingsUnder } from '../../../src/views/lots/standing.ts';
 import { callState, planWords, stepWords, timeWords } from '../../../src/views/words/call-words.ts';
 import { readLeads } from '../../setup/alerts/read-leads.ts';
 import { Fold } from '../fold.tsx';
@@ -29,7 +31,8 @@ export function CallsPart({ lot, stop, now }: CallsPartProps) {
   const { setup } = useWorkspace();
   const act = useLotAct();
   const shown = useShownAlerts() ?? NOTHING;
-  const alert = alertLot(lot, () => ({ maxBid: stop, headroom: null, missing: [] }));
+  const works = useMemo(() => standingsUnder(setup), [setup]);
+  const alert = alertLot(lot, works);
   if (alert === null) return null;
   const { rules, zone, calendar } = { rules: setup.alerts, zone: setup.store.zone, calendar: rushOf(setup) };
   const plan = planOfLots([alert], { rules, zone, calendar }, shown);

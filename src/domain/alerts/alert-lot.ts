@@ -1,14 +1,17 @@
 import type { Instant } from '../time/instant.ts';
+import type { Offer } from './offer.ts';
 
 /** What the plan needs to know of a lot. */
 export interface AlertLot {
   readonly id: string;
   readonly close: Instant;
+  /** The last moment that its close can mean, where that is in doubt. */
+  readonly lastClose?: Instant | undefined;
   /** The car, as a person calls it. */
   readonly name: string;
   /** The price at which to stop, in words; or that there is none. */
   readonly stop: string;
-  readonly placed: boolean;
+  readonly bid: AlertBid;
   /** A result is known. */
   readonly ended: boolean;
   /** When it came in. A call that was due before that was never late. */
@@ -24,6 +27,34 @@ export interface AlertLot {
   readonly ownLeads?: readonly number[] | undefined;
 }
 
+/** How our bid on a lot stands, as far as its alerts go. All but `placed` may take a moment to work out: ask where it matters. */
+export interface AlertBid {
+  /** A bid of ours is in. */
+  readonly placed: boolean;
+  /** Somebody should act before the close: no proxy yet, outbid with room left, over max, or a doubt about it. */
+  readonly loud: boolean;
+  /** A sentence: "No proxy is placed yet.", "Outbid at $10,600." */
+  readonly words: string;
+  /** What came up about a bid that was in, and is to be said at once. */
+  readonly news: BidNews | null;
+}
+
+/** Said once, and not again until the bid is another one. */
+export interface BidNews {
+  /** Stable, and its own for this bid and what became of it. */
+  readonly key: string;
+  /** Milliseconds since 1970; as far as known. */
+  readonly since: number;
+  /** To stand after the name of the car: "outbid at $10,600". */
+  readonly title: string;
+  /** What can be done about it, in a sentence. */
+  readonly body: string;
+  readonly offers: readonly Offer[];
+}
+
+/** Until then nobody can say that it has closed. */
+export const closesBy = ({ close, lastClose }: Pick<AlertLot, 'close' | 'lastClose'>): Instant => lastClose ?? close;
+
 /** Whether somebody here still has to act before the close. */
 export const needsBid = (lot: AlertLot): boolean =>
-  !lot.placed && !lot.ended && lot.done !== true && lot.handedTo === undefined;
+  !lot.ended && lot.done !== true && lot.handedTo === undefined && lot.bid.loud;

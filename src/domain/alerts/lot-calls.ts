@@ -1,49 +1,74 @@
 import type { AlertRules } from '../setup/alert-rules.ts';
 import { MINUTE } from '../time/units.ts';
-import type { AlertLot } from './alert-lot.ts';
+import type { AlertBid, AlertLot } from './alert-lot.ts';
 
 /** One step of a lot's ladder. */
 export interface LotCall {
   readonly lot: AlertLot;
   /** Says lot, step and close, so that nothing is said twice, and a close that moves is called anew. */
   readonly key: string;
-  /** `before` the close, `again` after it was put off, `after` the close to ask how it ended. */
-  readonly step: 'before' | 'again' | 'after';
+  /**
+   * `before` the close, `again` after it was put off, `after` the close to ask how it ended; `news` when something came up
+   * about our bid.
+   */
+  readonly step: 'before' | 'again' | 'after' | 'news';
   /** Milliseconds since 1970. */
   readonly dueAt: number;
 }
+
+type LadderRules = Pick<AlertRules, 'leadMinutes' | 'placedLeadMinutes' | 'afterCloseMinutes'>;
 
 /** However long a call is put off, it comes back at least this long before the close. */
 const LAST_MOMENT = MINUTE;
 
 /**
  * Every call for a lot in the order in which they are due; none once it has a result or its user said that he is done.
- * With its proxy placed, or in another's hands, it needs fewer.
+ * With a bid in that stands, or in another's hands, it needs fewer.
  */
-export function callsOfLot(
-  lot: AlertLot,
-  rules: Pick<AlertRules, 'leadMinutes' | 'placedLeadMinutes' | 'afterCloseMinutes'>,
-): LotCall[] {
+export function callsOfLot(lot: AlertLot, rules: LadderRules): LotCall[] {
   // One that came in after its close is history: there was never anything to call for.
   if (lot.ended || lot.done === true || lot.since >= lot.close) return [];
   const calls = afterPutOff(lot, beforeClose(lot, leadsOf(lot, rules)));
   if (rules.afterCloseMinutes !== null)
     calls.push({
       lot,
-      key: `${lot.id} after ${lot.close}`,
+      key: afterKey(lot),
       step: 'after',
       dueAt: lot.close + rules.afterCloseMinutes * MINUTE,
     });
   return calls;
 }
 
+/** The key of the question afterwards. */
+export const afterKey = ({ id, close }: Pick<AlertLot, 'id' | 'close'>): string => `${id} after ${close}`;
+
 /** The minutes before the close at which a lot is called, the earliest call first. */
 export function leadsOf(
-  lot: Pick<AlertLot, 'ownLeads' | 'placed' | 'handedTo'>,
+  lot: Pick<AlertLot, 'ownLeads' | 'handedTo'> & { readonly bid: Pick<AlertBid, 'loud'> },
   rules: Pick<AlertRules, 'leadMinutes' | 'placedLeadMinutes'>,
 ): readonly number[] {
   if (lot.ownLeads !== undefined) return lot.ownLeads;
-  return lot.placed || lot.handedTo !== undefined ? rules.placedLeadMinutes : rules.leadMinutes;
+  return lot.handedTo !== undefined || !lot.bid.loud ? rules.placedLeadMinutes : rules.leadMinutes;
+}
+
+/**
+ * A moment before which no call of an open lot can come, whatever its bid turns out to be: so that the bids of lots which
+ * close in days need not be worked out at every look. `Infinity` when none can.
+ */
+export function earliestCall(lot: AlertLot, rules: LadderRules): number {
+  if (lot.ended || lot.done === true || lot.since >= lot.close) return Number.POSITIVE_INFINITY;
+  if (lot.extendedAt !== undefined || lot.putOffUntil !== undefined) return Number.NEGATIVE_INFINITY;
+  const leads = lot.ownLeads ?? [...rules.leadMinutes, ...rules.placedLeadMinutes];
+  if (leads.length > 0) return lot.close - Math.max(...leads) * MINUTE;
+  return rules.afterCloseMinutes === null ? Number.POSITIVE_INFINITY : lot.close + rules.afterCloseMinutes * MINUTE;
+}
+
+/** What came up about the bid on an open lot, as a call; null when there is nothing that was not said. */
+export function newsOf(lot: AlertLot, shownKeys: { has(key: string): boolean }): LotCall | null {
+  if (lot.ended || !lot.bid.placed) return null;
+  const { news } = lot.bid;
+  if (news === null || shownKeys.has(news.key)) return null;
+  return { lot, key: news.key, step: 'news', dueAt: news.since };
 }
 
 function beforeClose(lot: AlertLot, leads: readonly number[]): LotCall[] {

@@ -1,6 +1,6 @@
 import { closeTogether } from '../rush/collisions.ts';
 import { DAY, HOUR } from '../time/units.ts';
-import type { AlertLot } from './alert-lot.ts';
+import { type AlertLot, closesBy } from './alert-lot.ts';
 
 /** What wants a hand about now. */
 export interface NowList<Lot extends AlertLot> {
@@ -27,13 +27,14 @@ export function nowList<Lot extends AlertLot>(
   now: number,
 ): NowList<Lot> {
   const live = lots.filter((lot) => !lot.ended && lot.done !== true).sort((a, b) => a.close - b.close);
-  const open = live.filter(({ close }) => close > now);
+  // Between two readings of its close a lot may still be open.
+  const open = live.filter((lot) => closesBy(lot) > now);
   const soon = open.filter(({ close }) => close <= now + AHEAD).slice(0, MOST);
   const shown = soon.length > 0 ? soon : open.slice(0, NEXT_FEW);
   return {
     ahead: closeTogether(shown, reactionMinutes),
     unanswered: live
-      .filter(({ close, since }) => close <= now && close > now - BEHIND && since < close)
+      .filter((lot) => closesBy(lot) <= now && lot.close > now - BEHIND && lot.since < lot.close)
       .reverse()
       .slice(0, MOST),
     later: open.length - shown.length,

@@ -8,7 +8,7 @@ import type { Alert, AlertPlan } from './alert.ts';
 import type { AlertLot } from './alert-lot.ts';
 import type { Deadline } from './deadline.ts';
 import { planDeadlines } from './deadline-calls.ts';
-import { callsOfLot, type LotCall } from './lot-calls.ts';
+import { afterKey, callsOfLot, earliestCall, type LotCall, newsOf } from './lot-calls.ts';
 import { roundUps } from './round-ups.ts';
 import { type DueCall, type Saying, sayMany, sayOne, sayTogether } from './say-lots.ts';
 import { sayRoundUp } from './say-round-up.ts';
@@ -58,13 +58,22 @@ export function planAlerts(input: PlanInput): AlertPlan {
 function dueCalls({ lots, rules, shownKeys, now }: PlanInput): { due: readonly DueCall[]; next: number } {
   const due: DueCall[] = [];
   const ahead: LotCall[] = [];
+  let later = Number.POSITIVE_INFINITY;
   for (const lot of lots) {
+    // What was asked after its close leaves nothing to say, and its bid need not be worked out.
+    if (lot.close <= now && shownKeys.has(afterKey(lot))) continue;
+    const news = lot.close > now ? newsOf(lot, shownKeys) : null;
+    const earliest = earliestCall(lot, rules);
+    if (news === null && earliest > now + rules.reactionMinutes * MINUTE) {
+      later = Math.min(later, earliest);
+      continue;
+    }
     const calls = callsOfLot(lot, rules);
     const ready = calls.filter(({ dueAt }) => dueAt <= now);
     for (const call of calls) if (call.dueAt > now && !shownKeys.has(call.key)) ahead.push(call);
-    const last = ready.at(-1);
+    const last = news ?? ready.at(-1);
     if (last === undefined || shownKeys.has(last.key)) continue;
-    const before = ready.slice(0, -1);
+    const before = news === null ? ready.slice(0, -1) : ready;
     due.push({
       ...last,
       passed: before.filter(({ key }) => !shownKeys.has(key)).map(({ key }) => key),
@@ -73,10 +82,7 @@ function dueCalls({ lots, rules, shownKeys, now }: PlanInput): { due: readonly D
   }
   const pulled = pullForward(due, ahead, lots, rules.reactionMinutes, now);
   const taken = new Set(pulled.map(({ key }) => key));
-  const next = ahead.reduce(
-    (soonest, { key, dueAt }) => (taken.has(key) ? soonest : Math.min(soonest, dueAt)),
-    Number.POSITIVE_INFINITY,
-  );
+  const next = ahead.reduce((soonest, { key, dueAt }) => (taken.has(key) ? soonest : Math.min(soonest, dueAt)), later);
   return { due: [...due, ...pulled], next };
 }
 

@@ -1,7 +1,7 @@
 import { sayClock, sayTime } from '../time/say-time.ts';
 import type { Zone } from '../time/zone.ts';
 import type { Alert } from './alert.ts';
-import { type AlertLot, needsBid } from './alert-lot.ts';
+import { type AlertLot, type BidNews, needsBid } from './alert-lot.ts';
 import type { LotCall } from './lot-calls.ts';
 import { offersFor } from './offers-for.ts';
 import { atMost, lateWords, roughly } from './say-late.ts';
@@ -30,9 +30,12 @@ export function sayOne(call: DueCall, others: number, saying: Saying): Alert {
   const { lot } = call;
   const { now } = saying;
   const left = lot.close - now;
-  const late = lateWords(Math.max(call.dueAt, lot.since), now);
+  const news = call.step === 'news' ? lot.bid.news : null;
+  // Since when it is so is mostly not known to the minute, so it is never called late.
+  const late = news === null ? lateWords(Math.max(call.dueAt, lot.since), now) : '';
   const open = left > 0;
   const untold = !open && !call.told;
+  if (news !== null) return sayNews(call, news, saying);
   const title = open
     ? `${late}${lot.name} closes in ${roughly(left)}`
     : `${late}${lot.name} closed ${roughly(-left)} ago${call.step === 'after' ? ': how did it end?' : ''}`;
@@ -42,13 +45,28 @@ export function sayOne(call: DueCall, others: number, saying: Saying): Alert {
     title,
     body: (open
       ? [lot.stop, `Closes ${sayTime(lot.close, saying.zone)}.`, todoWords(lot), others > 0 && withOthers(others)]
-      : [untold && 'Nobody was told in time.', lot.stop, lot.placed && 'A proxy was placed.', 'Say how it ended.']
+      : [untold && 'Nobody was told in time.', lot.stop, lot.bid.placed && 'A bid was in.', 'Say how it ended.']
     )
       .filter(Boolean)
       .join(' '),
     loudness: needsBid(lot) && (open || untold) ? 'loud' : 'quiet',
     route: `#/now/${lot.id}`,
     offers: offersFor(lot, open, saying),
+    rank: rankOf(call, now),
+  };
+}
+
+/** What came up about our bid, said at once and aloud: also of a lot whose calls the user is done with. */
+function sayNews(call: DueCall, news: BidNews, { zone, now }: Saying): Alert {
+  const { lot } = call;
+  return {
+    about: `lot-${lot.id}`,
+    keys: [call.key, ...call.passed],
+    title: `${lot.name}: ${news.title}`,
+    body: [news.body, lot.stop, `Closes ${sayTime(lot.close, zone)}.`].join(' '),
+    loudness: 'loud',
+    route: `#/now/${lot.id}`,
+    offers: news.offers,
     rank: rankOf(call, now),
   };
 }
@@ -84,9 +102,10 @@ export function sayMany(calls: readonly DueCall[], { zone, now }: Saying): Alert
   const closed = soonest.filter(({ lot }) => lot.close <= now).reverse();
   const untold = closed.filter(({ told }) => !told).length;
   const asked = closed.length - untold;
-  const bare = open.filter(({ lot }) => needsBid(lot)).length;
+  const wanting = open.filter(({ lot }) => needsBid(lot));
+  const what = wanting.some(({ lot }) => lot.bid.placed) ? 'to act on' : 'without a proxy';
   const title = [
-    open.length > 0 && `${count(open.length, 'lot closes', 'lots close')} soon, ${bare} without a proxy`,
+    open.length > 0 && `${count(open.length, 'lot closes', 'lots close')} soon, ${wanting.length} ${what}`,
     untold > 0 && `${count(untold, 'lot', 'lots')} closed without a call in time`,
     asked > 0 && `${count(asked, 'lot', 'lots')} closed: how did they end?`,
   ]
@@ -112,15 +131,14 @@ function several(calls: readonly DueCall[], now: number): Pick<Alert, 'keys' | '
   };
 }
 
-function rankOf({ lot, told }: DueCall, now: number): Alert['rank'] {
-  if (lot.close > now) return [needsBid(lot) ? NEEDS.open : NEEDS.openSoft, lot.close];
+function rankOf({ lot, told, step }: DueCall, now: number): Alert['rank'] {
+  if (lot.close > now) return [step === 'news' || needsBid(lot) ? NEEDS.open : NEEDS.openSoft, lot.close];
   return [told ? NEEDS.ended : NEEDS.untold, -lot.close];
 }
 
 function todoWords(lot: AlertLot): string {
-  if (lot.handedTo !== undefined)
-    return `${lot.handedTo} has it${lot.placed ? ', and a proxy is placed' : '; no proxy is placed yet'}.`;
-  return lot.placed ? 'A proxy is placed.' : 'No proxy is placed yet.';
+  if (lot.handedTo !== undefined) return `${lot.handedTo} has it. ${lot.bid.words}`;
+  return lot.bid.words;
 }
 
 const withOthers = (others: number) => `${count(others, 'other closes', 'others close')} within minutes of it.`;

@@ -4,7 +4,7 @@ import { sayClock, sayDate } from '../time/say-time.ts';
 import { dateIn } from '../time/wall-clock.ts';
 import type { Zone } from '../time/zone.ts';
 import type { Alert } from './alert.ts';
-import { needsBid } from './alert-lot.ts';
+import { type AlertLot, needsBid } from './alert-lot.ts';
 import type { RoundUp } from './round-ups.ts';
 import { atMost, lateWords, roughly } from './say-late.ts';
 
@@ -13,21 +13,21 @@ const NAMED = 5;
 /** "3 of tomorrow’s 5 close in your rush; 2 have no proxy yet", and what is left to do, the soonest close first. */
 export function sayRoundUp(round: RoundUp, zone: Zone, now: number): Alert {
   const open = round.around.filter(({ close }) => close > now);
-  const bare = open.filter(needsBid);
+  const wanting = open.filter(needsBid);
   // Lots that came in after it was due were told of as soon as could be.
   const knownSince = round.around.reduce((first, { since }) => Math.min(first, since), Number.POSITIVE_INFINITY);
   const late = lateWords(Math.max(round.dueAt, knownSince), now);
   const body = atMost(
     NAMED,
-    bare.length > 0 ? bare : open,
-    (lot) => `${sayClock(lot.close, zone)} ${lot.name}. ${lot.stop}`,
+    wanting.length > 0 ? wanting : open,
+    (lot) => `${sayClock(lot.close, zone)} ${lot.name}. ${lot.stop}${lot.bid.placed ? ` ${lot.bid.words}` : ''}`,
   );
   return {
     about: round.key.replace(' ', '-'),
     keys: [round.key],
-    title: `${late}${round.kind === 'digest' ? digestTitle(round, zone, now) : rushTitle(round, open.length, now)}; ${proxyWords(bare.length, open.length)}`,
+    title: `${late}${round.kind === 'digest' ? digestTitle(round, zone, now) : rushTitle(round, open.length, now)}; ${proxyWords(wanting, open.length)}`,
     body: body.join('\n'),
-    loudness: bare.length > 0 ? 'loud' : 'quiet',
+    loudness: wanting.length > 0 ? 'loud' : 'quiet',
     route: round.kind === 'digest' ? '#/lots' : '#/now',
     offers: [],
     rank: round.kind === 'rush' ? [1, round.band.from] : [6, round.dueAt],
@@ -50,8 +50,15 @@ function rushTitle({ band, around, inside }: RoundUp, open: number, now: number)
   return `Your rush ${when}: ${open} ${open === 1 ? 'lot closes' : 'lots close'} ${where}`;
 }
 
-function proxyWords(bare: number, open: number): string {
-  if (bare === 0) return 'nothing is left to place';
+function proxyWords(wanting: readonly AlertLot[], open: number): string {
+  if (wanting.length === 0) return 'nothing is left to place';
+  const bare = wanting.filter(({ bid }) => !bid.placed).length;
+  const placed = wanting.length - bare;
   if (bare === open) return open === 1 ? 'it has no proxy yet' : 'none has a proxy yet';
-  return `${bare} ${bare === 1 ? 'has' : 'have'} no proxy yet`;
+  return [
+    bare > 0 && `${bare} ${bare === 1 ? 'has' : 'have'} no proxy yet`,
+    placed > 0 && `${placed} ${placed === 1 ? 'bid needs' : 'bids need'} a look`,
+  ]
+    .filter(Boolean)
+    .join(', ');
 }

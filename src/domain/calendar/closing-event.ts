@@ -2,7 +2,6 @@ import type { AlertLot } from '../alerts/alert-lot.ts';
 import { callsOfLot } from '../alerts/lot-calls.ts';
 import { lotTitle } from '../lot/car-name.ts';
 import type { LotFacts, LotId } from '../lot/lot.ts';
-import { formatMoney } from '../money/format-money.ts';
 import type { Ending } from '../sale/result.ts';
 import type { AlertRules } from '../setup/alert-rules.ts';
 import type { Store } from '../setup/store.ts';
@@ -47,7 +46,7 @@ export function closingEvent(
 ): CalendarEvent {
   const { facts, at, stop, watched, over, revision } = closing;
   const car = lotTitle(facts);
-  const proxy = facts.proxy === undefined ? 'No proxy yet' : `Proxy ${formatMoney(facts.proxy)} placed`;
+  const bid = over === undefined ? watched?.bid.words : undefined;
   const status = over !== undefined && over in CANCELLED ? 'CANCELLED' : doubtful(facts) ? 'TENTATIVE' : 'CONFIRMED';
   const calls = watched === null ? [] : callsOfLot(watched, rules).filter(({ step }) => step !== 'after');
   const holder = watched?.handedTo === undefined ? '' : ` ${watched.handedTo} has it.`;
@@ -62,7 +61,7 @@ export function closingEvent(
       `${over === undefined ? 'Closes' : 'Close:'} ${sayTime(at, store.zone)} (${store.zone})${
         doubtful(facts) ? '; this time is in doubt, check it with the sale' : ''
       }`,
-      `${stop}. ${proxy}.${holder}`,
+      [`${stop}.`, bid].filter(Boolean).join(' ') + holder,
       facts.lotNumber && `Lot ${facts.lotNumber}`,
       facts.vin && `VIN ${facts.vin}`,
       `As it stood ${sayTime(revision.at, store.zone)}; a later change is in Headroom, not here.`,
@@ -74,7 +73,7 @@ export function closingEvent(
     status,
     alarms: calls.map(({ dueAt }) => ({
       at: instant(Math.max(0, dueAt)),
-      words: `${car} closes in ${sayDuration(at - dueAt)}. ${stop}. ${proxy}.${holder}`,
+      words: `${car} closes in ${sayDuration(at - dueAt)}. ${stop}. ${bid ?? ''}${holder}`,
     })),
   };
 }

@@ -17,6 +17,14 @@ export const bidActionSchema = z.strictObject({
   cents: z.optional(positiveCentsSchema),
   /** When it was done, which may be before it was written down. */
   at: instantSchema,
+  /** Why, for a bid above the max bid. */
+  why: z.optional(z.string().check(z.minLength(1), z.maxLength(400))),
+  /** The max bid at that moment; null when no price worked, absent when none was known. */
+  maxBidCents: z.optional(z.nullable(positiveCentsSchema)),
+  /** What the venue's confirmation says of our bid: that it has it, that it leads, or that another leads. */
+  says: z.optional(z.enum(['accepted', 'high-bidder', 'outbid'])),
+  /** Written down after the close, by the word of him who did it: `at` is then the close, the latest it can have been. */
+  noted: z.optional(z.literal('after-close')),
   /** Who did it, when that is not the one who writes. */
   by: z.optional(z.string().check(z.minLength(1), z.maxLength(80))),
   /** The page on which it was done. Its words are the page's own: data, never markup. */

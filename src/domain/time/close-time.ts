@@ -34,3 +34,9 @@ export function extendClose(close: CloseTime, minutes: number): CloseTime {
   const later = (at: Instant) => instant(at + minutes * MINUTE);
   return { ...close, instant: later(close.instant), otherwise: close.otherwise.map(later) };
 }
+
+/** The last moment at which it can close: while in doubt, the latest of its readings. Until then nobody can say that it has. */
+export function lastReading({ instant: at, doubts, how, otherwise }: CloseTime): Instant {
+  if (doubts.length === 0 || how === 'picked') return at;
+  return Math.max(at, ...otherwise) as Instant;
+}

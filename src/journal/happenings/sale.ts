@@ -1,8 +1,10 @@
 import * as z from 'zod/mini';
 import { positiveCentsSchema } from '../../domain/money/cents.ts';
+import { acceptedRiskSchema } from '../../domain/sale/accepted-risk.ts';
 import { bidActionSchema } from '../../domain/sale/bid-action.ts';
 import { resultSchema } from '../../domain/sale/result.ts';
 import { instantSchema } from '../../domain/time/instant.ts';
+import { entryIdSchema } from '../ids.ts';
 
 /** What happens at the sale, each about one lot. */
 export const SALE = [
@@ -19,5 +21,13 @@ export const SALE = [
     by: z.optional(z.enum(['proxy', 'live'])),
     /** What our max bid was at that moment; null when there was none. */
     maxBidCents: z.optional(z.nullable(positiveCentsSchema)),
+    /** It ended before its close, by the word of him who noted it. */
+    early: z.optional(z.literal(true)),
+    /** Whether our bid was in, where the price says that it may not have been. */
+    bidWasIn: z.optional(z.boolean()),
+    /** The result that it knowingly corrects. Two results of two browsers, neither of which names the other, are in doubt. */
+    corrects: z.optional(entryIdSchema),
   }),
+  /** A bid of ours above the max bid was left as it is. */
+  z.strictObject({ kind: z.literal('risk-accepted'), ...acceptedRiskSchema.shape }),
 ] as const;

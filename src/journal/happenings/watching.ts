@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { evidenceByFieldSchema } from '../../domain/lot/evidence.ts';
 import { lotFactsSchema, lotIdSchema, lotSourceSchema } from '../../domain/lot/lot.ts';
+import { instantSchema } from '../../domain/time/instant.ts';
 
 const newLotSchema = z.strictObject({
   id: lotIdSchema,
@@ -23,6 +24,8 @@ export const WATCHING = [
     set: lotFactsSchema,
     clear: z._default(z.array(z.keyof(lotFactsSchema)), []),
     evidence: evidenceByFieldSchema,
+    /** When the price now was seen, where that was not when it was written down. */
+    seenAt: z.optional(instantSchema),
   }),
   /** The buyer stopped watching a lot; it stays in the journal. */
   z.strictObject({ kind: z.literal('lot-dropped') }),

@@ -28,7 +28,7 @@ export async function calendarFile(store: Store, setup: Setup, choice: CalendarC
     if (at === undefined || !belongs(lot, revision, choice)) continue;
     const { id, facts } = lot;
     const stop = stopWords(standings.of(lot));
-    const watched = alertLot(lot, standings.of);
+    const watched = alertLot(lot, standings);
     events.push(closingEvent({ id, facts, at, stop, watched, over: endOf(lot), revision }, setup.store, setup.alerts));
   }
   if (events.length === 0) return refuse('nothing-closes', 'Nothing closes then, so there is no file to save.');

@@ -4,6 +4,7 @@ import { lotTitle } from '../../domain/lot/car-name.ts';
 import type { Cents } from '../../domain/money/cents.ts';
 import { instant } from '../../domain/time/instant.ts';
 import type { LotState } from '../../folds/lot-state.ts';
+import { standingsUnder } from '../../views/lots/standing.ts';
 import { actWords } from '../../views/words/act-words.ts';
 import { useWorkspace } from '../workspace.ts';
 
@@ -15,12 +16,13 @@ export function useLotAct(): (lot: LotState, act: LotAct, maxBid: Cents | null) 
   const { store, setup, say } = useWorkspace();
   return useCallback(
     async (lot, act, maxBid) => {
-      const change = changeForAct(lot, act, { now: instant(Date.now()), rules: setup.alerts, maxBid });
+      const { loud } = standingsUnder(setup).bids.open(lot);
+      const change = changeForAct(lot, act, { now: instant(Date.now()), rules: setup.alerts, maxBid, loud });
       const written = change.ok ? await store.append([change.value]) : change;
       if (!written.ok) say(written.message);
       else say(`${lotTitle(lot.facts)}: ${actWords(act)}`, written.value[0]?.id);
       return written.ok ? null : written.message;
     },
-    [store, setup.alerts, say],
+    [store, setup, say],
   );
 }

@@ -1,30 +1,36 @@
-import { whoActs } from '../../acts/lot-acts.ts';
-import type { AlertLot } from '../../domain/alerts/alert-lot.ts';
+import type { AlertBid, AlertLot } from '../../domain/alerts/alert-lot.ts';
+import { bidSentence } from '../../domain/bid/bid-words.ts';
 import { lotTitle } from '../../domain/lot/car-name.ts';
-import { formatMoney } from '../../domain/money/format-money.ts';
+import { lastReading } from '../../domain/time/close-time.ts';
+import { hasBid } from '../../folds/bid-given.ts';
 import type { LotState } from '../../folds/lot-state.ts';
-import type { Standing } from './standing.ts';
+import { newsOfBid } from './bid-news.ts';
+import type { Bids } from './bids.ts';
+import type { LotWorks } from './standing.ts';
+import { stopWords } from './stop-words.ts';
 
 /** Lots as the alert plan sees them; those without a close, or no longer watched, are left out. */
-export function alertLots(lots: readonly LotState[], standingOf: (lot: LotState) => Standing): AlertLot[] {
-  return lots.flatMap((lot) => alertLot(lot, standingOf) ?? []);
+export function alertLots(lots: readonly LotState[], works: LotWorks): AlertLot[] {
+  return lots.flatMap((lot) => alertLot(lot, works) ?? []);
 }
 
 /** One lot in the words of an alert, which are worked out only when somebody reads them. */
-export function alertLot(lot: LotState, standingOf: (lot: LotState) => Standing): AlertLot | null {
+export function alertLot(lot: LotState, { of, bids }: LotWorks): AlertLot | null {
   const { facts, clock, sale, dropped } = lot;
   const close = facts.close?.instant;
   if (close === undefined || dropped) return null;
   return {
     id: lot.id,
     close,
+    lastClose: facts.close && lastReading(facts.close),
     get name() {
       return lotTitle(facts);
     },
     get stop() {
-      return stopWords(standingOf(lot));
+      return `${stopWords(of(lot))}.`;
     },
-    ...whoActs(lot),
+    bid: alertBid(lot, bids),
+    handedTo: clock?.handedTo?.to,
     // A bid that waits for the seller is a result for the clock: nothing is left to call for.
     ended: sale?.result !== undefined,
     since: lot.addedAt,
@@ -35,8 +41,19 @@ export function alertLot(lot: LotState, standingOf: (lot: LotState) => Standing)
   };
 }
 
-/** "Stop at $9,725." */
-function stopWords({ maxBid, missing }: Standing): string {
-  if (missing.length > 0) return 'No max bid yet.';
-  return maxBid === null ? 'No price pays.' : `Stop at ${formatMoney(maxBid)}.`;
+function alertBid(lot: LotState, bids: Bids): AlertBid {
+  return {
+    get placed() {
+      return hasBid(lot);
+    },
+    get loud() {
+      return bids.open(lot).loud;
+    },
+    get words() {
+      return bidSentence(bids.open(lot));
+    },
+    get news() {
+      return newsOfBid(lot, bids.open(lot));
+    },
+  };
 }

@@ -1,10 +1,14 @@
+import type { OpenBid } from '../../domain/bid/bid-state.ts';
+import { bidWords } from '../../domain/bid/bid-words.ts';
 import type { Contradiction } from '../../domain/claims/contradictions.ts';
 import { lotTitle } from '../../domain/lot/car-name.ts';
 import type { LotId } from '../../domain/lot/lot.ts';
 import { cents } from '../../domain/money/cents.ts';
 import { formatMoney } from '../../domain/money/format-money.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
+import { lastReading } from '../../domain/time/close-time.ts';
 import type { LotState } from '../../folds/lot-state.ts';
+import type { Bids } from './bids.ts';
 import type { CloseLook } from './close-look.ts';
 import { closeLook } from './close-look.ts';
 import type { Standing } from './standing.ts';
@@ -19,14 +23,20 @@ export interface RowWords {
   readonly price?: string | undefined;
   readonly maxBid: { readonly words: string; readonly as: 'figure' | 'strong' | 'missing' };
   readonly headroom?: { readonly words: string; readonly past: boolean } | undefined;
-  /** The one thing to do next, or that it is done; of a lot that has not closed. */
+  /** The one thing to do next, or what is done; of a lot that has not closed. */
   readonly todo: { readonly words: string; readonly as: 'act' | 'doubt' | 'done' | 'quiet' };
+  /** What stands there from `at` on: how it ended, or that nobody has said. Without `at` it never does. */
+  readonly ended: { readonly words: string; readonly at?: number | undefined };
 }
 
-export function rowWords(
-  lot: LotState,
-  { standing, doubts, setup }: { standing: Standing; doubts: readonly Contradiction[]; setup: Setup },
-): RowWords {
+interface RowFrom {
+  readonly standing: Standing;
+  readonly bids: Bids;
+  readonly doubts: readonly Contradiction[];
+  readonly setup: Setup;
+}
+
+export function rowWords(lot: LotState, { standing, bids, doubts, setup }: RowFrom): RowWords {
   const { facts } = lot;
   return {
     id: lot.id,
@@ -43,7 +53,8 @@ export function rowWords(
     price: facts.priceNow === undefined ? undefined : formatMoney(facts.priceNow),
     maxBid: maxBidWords(standing),
     headroom: headroomWords(standing),
-    todo: todoWords(lot, standing, doubts),
+    todo: todoWords(lot, { missing: standing.missing, state: bids.open(lot), doubts }),
+    ended: endedWords(lot, bids),
   };
 }
 
@@ -57,19 +68,31 @@ function headroomWords({ headroom }: Standing): RowWords['headroom'] {
   return { words: formatMoney(cents(Math.abs(headroom))), past: headroom < 0 };
 }
 
-function todoWords(lot: LotState, standing: Standing, doubts: readonly Contradiction[]): RowWords['todo'] {
-  const { facts } = lot;
-  const missing = standing.missing[0];
-  if (missing !== undefined) return { words: missing, as: 'act' };
+interface TodoFrom {
+  readonly missing: readonly string[];
+  readonly state: OpenBid;
+  readonly doubts: readonly Contradiction[];
+}
+
+/** A bid that is in and wants a look comes before everything that is only unfinished. */
+function todoWords({ facts, clock }: LotState, { missing, state, doubts }: TodoFrom): RowWords['todo'] {
+  const handedTo = clock?.handedTo?.to;
+  const words = bidWords(state);
+  if (state.is !== 'none' && state.loud && handedTo === undefined) return { words, as: 'act' };
+  const [first] = missing;
+  if (first !== undefined) return { words: first, as: 'act' };
   if (facts.close === undefined) return { words: 'Say when it closes', as: 'act' };
   if (facts.close.doubts.length > 0) return { words: 'check the close', as: 'doubt' };
   if (doubts.length > 0) return { words: 'check the listing', as: 'doubt' };
-  const handedTo = lot.clock?.handedTo?.to;
-  const done = [
-    handedTo !== undefined && `${handedTo} has it`,
-    facts.proxy !== undefined && `${handedTo === undefined ? 'Placed' : 'placed'} ${formatMoney(facts.proxy)}`,
-  ].filter(Boolean);
-  if (done.length > 0) return { words: done.join('; '), as: 'done' };
-  const over = standing.maxBid === null || (standing.headroom !== null && standing.headroom < 0);
-  return over ? { words: 'Let it go', as: 'quiet' } : { words: 'Place a proxy', as: 'act' };
+  if (handedTo !== undefined)
+    return { words: `${handedTo} has it; ${words.charAt(0).toLowerCase()}${words.slice(1)}`, as: 'done' };
+  if (state.is === 'none') return { words, as: state.loud ? 'act' : 'quiet' };
+  return { words, as: state.is === 'outbid' ? 'quiet' : 'done' };
+}
+
+function endedWords(lot: LotState, bids: Bids): RowWords['ended'] {
+  const { facts, sale } = lot;
+  const words = bidWords(bids.at(lot, Number.POSITIVE_INFINITY));
+  if (sale?.result !== undefined) return { words, at: 0 };
+  return { words, ...(facts.close !== undefined && { at: lastReading(facts.close) }) };
 }

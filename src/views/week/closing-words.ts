@@ -1,11 +1,12 @@
+import type { BidState } from '../../domain/bid/bid-state.ts';
+import { bidWords } from '../../domain/bid/bid-words.ts';
 import { lotTitle } from '../../domain/lot/car-name.ts';
-import { formatMoney } from '../../domain/money/format-money.ts';
 import type { Ending } from '../../domain/sale/result.ts';
 import type { Instant } from '../../domain/time/instant.ts';
 import { sayClock, sayDate, sayTime } from '../../domain/time/say-time.ts';
 import { dateIn } from '../../domain/time/wall-clock.ts';
 import type { Zone } from '../../domain/time/zone.ts';
-import { NEEDS, type Need } from '../../domain/week/closing-need.ts';
+import { NEEDS, type Need, wantsAct } from '../../domain/week/closing-need.ts';
 import type { Standing } from '../lots/standing.ts';
 import { stopWords } from '../lots/stop-words.ts';
 import type { Closing } from './closing.ts';
@@ -21,23 +22,27 @@ const ENDING_WORDS: Record<Ending, string> = {
 
 /** What is still to be done about a closing, or that nothing is. */
 export function needWords(closing: Closing): string {
-  const { need, lot, rush } = closing;
-  const result = lot.sale?.result?.result.ended;
+  const { need, rush, bid } = closing;
+  const words = lower(bidWords(bid));
   switch (need) {
     case 'danger':
-      return 'no proxy, in your rush';
+      return `${words}, in your rush`;
     case 'unsaid':
       return 'closed, say how it ended';
-    case 'bare':
-      return `${rush.kind === 'near' ? 'no proxy, near your rush' : 'no proxy yet'}${holderWords(closing)}`;
-    case 'past-stop':
-      return 'past your stop';
-    case 'placed':
-      return `proxy ${lot.facts.proxy === undefined ? '' : formatMoney(lot.facts.proxy)} placed${holderWords(closing)}`;
     case 'over':
-      return result === undefined ? 'over' : ENDING_WORDS[result];
+      return endWords(bid) ?? words;
+    default:
+      return `${words}${wantsAct(need) && rush.kind === 'near' ? ', near your rush' : ''}${holderWords(closing)}`;
   }
 }
+
+/** Short, where a row has no room for the price; a canceled sale says so. */
+function endWords(bid: BidState): string | null {
+  if (bid.is !== 'ended' || bid.result === undefined || bid.otherResult !== undefined) return null;
+  return bid.canceled ? 'sale canceled' : ENDING_WORDS[bid.result.result.ended];
+}
+
+const lower = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);
 
 /** Who has it, where that is not the user of this browser; that he is done with it. */
 function holderWords({ lot: { clock }, close }: Closing): string {
@@ -82,7 +87,7 @@ export function crowdWords(closings: readonly Closing[], zone: Zone): string {
   ].join(' · ');
 }
 
-/** How many of them need what, the greatest need first: "3 in your rush without a proxy". */
+/** How many of them need what, the greatest need first: "3 to act on in your rush". */
 export function countsOf(closings: readonly Closing[]): readonly { readonly need: Need; readonly words: string }[] {
   const counts = new Map<Need, number>();
   for (const { need } of closings) counts.set(need, (counts.get(need) ?? 0) + 1);
@@ -93,9 +98,12 @@ export function countsOf(closings: readonly Closing[]): readonly { readonly need
 }
 
 const COUNT_WORDS: Record<Need, string> = {
-  danger: 'in your rush, no proxy',
+  danger: 'to act on in your rush',
   unsaid: 'without a result',
+  outbid: 'outbid',
+  'over-max': 'over max',
   bare: 'no proxy yet',
+  check: 'to check',
   'past-stop': 'past your stop',
   placed: 'placed',
   over: 'over',

@@ -1,3 +1,4 @@
+import type { BidState } from '../../domain/bid/bid-state.ts';
 import type { RushStanding } from '../../domain/rush/rush-bands.ts';
 import type { Instant } from '../../domain/time/instant.ts';
 import type { LocalDate, LocalTime } from '../../domain/time/local-date.ts';
@@ -12,6 +13,8 @@ export interface Closing extends TimeMark {
   readonly date: LocalDate;
   readonly time: LocalTime;
   readonly rush: RushStanding;
+  /** What our bid on it really is. */
+  readonly bid: BidState;
 }
 
 /** Whether somebody may still bid: it has not closed, and no result is known. */

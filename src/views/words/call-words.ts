@@ -14,6 +14,7 @@ const STEP_WORDS: Record<PlannedCall['step'], string> = {
   before: 'a call',
   again: 'a call, put off until then',
   after: 'asked how it ended',
+  news: 'told at once',
 };
 
 /** What a step of the plan is. */

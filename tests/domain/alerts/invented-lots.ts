@@ -1,4 +1,4 @@
-import type { AlertLot } from '../../../src/domain/alerts/alert-lot.ts';
+import type { AlertBid, AlertLot } from '../../../src/domain/alerts/alert-lot.ts';
 import { type PlanInput, planAlerts } from '../../../src/domain/alerts/plan-alerts.ts';
 import { rushCalendar } from '../../../src/domain/rush/rush-bands.ts';
 import { type AlertRules, alertRulesSchema } from '../../../src/domain/setup/alert-rules.ts';
@@ -17,12 +17,23 @@ export const RUSH = rushSchema.parse({ weekly: [{ weekday: 'sat', from: '10:00',
 export const clockAt = (date: string, time: string, place: Zone = BOISE): Instant =>
   resolveWallTime({ date: date as LocalDate, time: time as LocalTime }, place).earliest;
 
-export const inventedLot = (id: string, close: number, more: Partial<AlertLot> = {}): AlertLot => ({
+/** A bid that is in and stands, or none yet. */
+const inventedBid = (placed: boolean): AlertBid => ({
+  placed,
+  loud: !placed,
+  words: placed ? 'Placed $9,000.' : 'No proxy is placed yet.',
+  news: null,
+});
+
+/** A lot in another state than the usual; `placed` for a bid that is in and stands. */
+export type Invention = Partial<AlertLot> & { readonly placed?: boolean };
+
+export const inventedLot = (id: string, close: number, { placed = false, ...more }: Invention = {}): AlertLot => ({
   id,
   close: instant(close),
   name: `Car ${id}`,
   stop: 'Stop at $9,725.',
-  placed: false,
+  bid: inventedBid(placed),
   ended: false,
   since: instant(0),
   ...more,

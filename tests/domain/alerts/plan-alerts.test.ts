@@ -2,11 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { AlertLot } from '../../../src/domain/alerts/alert-lot.ts';
 import { MINUTE } from '../../../src/domain/time/units.ts';
-import { bareRules, inventedLot, planFor } from './invented-lots.ts';
+import { bareRules, type Invention, inventedLot, planFor } from './invented-lots.ts';
 
 const T0 = 1_800_000_000_000;
-const lot = (id: string, closeMinute: number, more: Partial<AlertLot> = {}) =>
-  inventedLot(id, T0 + closeMinute * MINUTE, more);
+const lot = (id: string, closeMinute: number, more: Invention = {}) => inventedLot(id, T0 + closeMinute * MINUTE, more);
 const at = (minute: number) => T0 + minute * MINUTE;
 const plan = (lots: AlertLot[], minute: number, shown: Iterable<string> = [], rules = bareRules()) =>
   planFor(lots, at(minute), { shown, rules });

@@ -1,14 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import type { AlertLot } from '../../../src/domain/alerts/alert-lot.ts';
 import type { LocalTime } from '../../../src/domain/time/local-date.ts';
 import { MINUTE } from '../../../src/domain/time/units.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
-import { BOISE, bareRules, clockAt, inventedLot, planFor } from './invented-lots.ts';
+import { BOISE, bareRules, clockAt, type Invention, inventedLot, planFor } from './invented-lots.ts';
 
 const SATURDAY = '2026-11-28';
 const FRIDAY = '2026-11-27';
 const rules = bareRules({ leadMinutes: [1], digestAt: '19:00' as LocalTime, beforeRushMinutes: 30 });
-const lot = (id: string, time: string, more: Partial<AlertLot> = {}) => inventedLot(id, clockAt(SATURDAY, time), more);
+const lot = (id: string, time: string, more: Invention = {}) => inventedLot(id, clockAt(SATURDAY, time), more);
 /** Three in the rush, one of them placed, one near it, one clear of it. */
 const LOTS = [
   lot('a', '10:40'),

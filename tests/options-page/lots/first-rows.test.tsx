@@ -47,9 +47,9 @@ test.each([false, true])('are drawn as the list draws them, on a screen that is 
   vi.setSystemTime(NOW);
   const { lots, setup } = await demoLots();
   const standings = standingsUnder(setup);
-  const wordsOf = wordsUnder(setup, standings.of, lots);
+  const wordsOf = wordsUnder(setup, standings, lots);
   // What has no close yet comes last in the list, and never among the first to close.
-  const shown = orderLots(lots, FIRST_VIEW, standings.of, NOW).filter(({ facts }) => facts.close !== undefined);
+  const shown = orderLots(lots, FIRST_VIEW, standings, NOW).filter(({ facts }) => facts.close !== undefined);
   const early = openedPage();
   const list = document.createElement('div');
   document.body.append(list);

@@ -104,10 +104,10 @@ test('each mark says its day, time, car, stop and what is still to be done', asy
   });
   expect(names()).toEqual([
     'Wed Nov 25, 7:00 AM · 2021 Ollerton · No max bid yet · closed, say how it ended',
-    'Sat Nov 28, 12:05 PM · 2021 Larkspur · No max bid yet · no proxy, in your rush · calls 11:05 AM, 11:50 AM, 12:00 PM',
-    'Sat Nov 28, 7:00 PM · 2021 Merrow · No max bid yet · proxy $8,000 placed · calls 6:55 PM',
+    'Sat Nov 28, 12:05 PM · 2021 Larkspur · No max bid yet · no proxy yet, in your rush · calls 11:05 AM, 11:50 AM, 12:00 PM',
+    'Sat Nov 28, 7:00 PM · 2021 Merrow · No max bid yet · placed $8,000, no max bid · calls 6:00 PM, 6:45 PM, 6:55 PM',
   ]);
-  expect(document.body.textContent).toContain('1 in your rush, no proxy');
+  expect(document.body.textContent).toContain('1 to act on in your rush');
 });
 
 test('ticks and words follow what was said back to a lot, and what was said already is no longer ahead', async () => {
@@ -145,8 +145,8 @@ test('the evening list of a busy day stands in the day before it, in whatever ho
     lotClosing('2026-11-27T18:30:00-07:00', { proxy: cents(800_000) }),
   ]);
   const hours = () => [...document.querySelectorAll('fieldset .time-hours span')].map((hour) => hour.textContent);
-  // The reminder before Friday's own rush, the call for what is placed, the question after it, and the list for Saturday.
-  expect(document.querySelectorAll('fieldset .time-tick')).toHaveLength(4);
+  // The reminder before Friday's own rush, the calls for a bid without a max bid, the question after it, and the list for Saturday.
+  expect(document.querySelectorAll('fieldset .time-tick')).toHaveLength(6);
   const setup = demoSetup('2026-11-25' as LocalDate);
   const late = { ...setup, alerts: { ...setup.alerts, digestAt: '21:30' as LocalTime } };
   await open('#/week/of/2026-11-27', [lotClosing('2026-11-28T12:05:00-07:00')], new Map(), late);

@@ -45,13 +45,14 @@ const exported = async (choice: Parameters<typeof calendarFile>[2] = WEEK) =>
 
 test('an open lot has its alarms, a placed one fewer, and the stop price stands first', async () => {
   await add({ year: 2021, make: 'Larkspur', venueId: 'saguaro', close: closesAt(SATURDAY), retail: estimate(31_900) });
-  await add({ year: 2019, make: 'Merrow', close: closesAt(SATURDAY + 60_000), proxy: cents(800_000) });
+  const merrow = { year: 2019, make: 'Merrow', venueId: 'saguaro', retail: estimate(31_900), proxy: cents(800_000) };
+  await add({ ...merrow, close: closesAt(SATURDAY + 60_000) });
   const [open, placed] = await exported();
   expect(open?.summary).toMatch(/^Stop at \$[\d,]+ · 2021 Larkspur$/);
   expect(open?.alarms.map(([seconds]) => seconds / 60)).toEqual([-60, -15, -5]);
-  expect(placed?.summary).toBe('No max bid yet · 2019 Merrow');
+  expect(placed?.summary).toMatch(/^Stop at \$[\d,]+ · 2019 Merrow$/);
   expect(placed?.alarms.map(([seconds]) => seconds / 60)).toEqual([-5]);
-  expect(placed?.description).toContain('Proxy $8,000 placed');
+  expect(placed?.description).toContain('Placed $8,000.');
 });
 
 test('a calendar rings at the calls that the lot itself has: its own, put off, handed over, extended, none once it is done', async () => {
@@ -60,7 +61,7 @@ test('a calendar rings at the calls that the lot itself has: its own, put off, h
   const does = async (wanted: LotAct) => {
     const lot = await store.lot(id);
     if (lot === null) throw new Error('the lot is gone');
-    const change = changeForAct(lot, wanted, { now: instant(now), rules: setup.alerts, maxBid: null });
+    const change = changeForAct(lot, wanted, { now: instant(now), rules: setup.alerts, maxBid: null, loud: true });
     value(await store.append([value(change)]));
   };
   const rings = async () => {
@@ -77,7 +78,9 @@ test('a calendar rings at the calls that the lot itself has: its own, put off, h
   await does({ do: 'hand-over', to: 'The closer' });
   const handed = await rings();
   expect(handed.before).toEqual([-29.5, -5]);
-  expect(handed.alarms?.[0]?.[1]).toContain('closes in 29 min. No max bid yet. No proxy yet. The closer has it.');
+  expect(handed.alarms?.[0]?.[1]).toContain(
+    'closes in 29 min. No max bid yet. No proxy is placed yet. The closer has it.',
+  );
   now = SATURDAY - 2 * 60_000;
   await does({ do: 'extended', minutes: 5, from: SATURDAY });
   const later = await rings();

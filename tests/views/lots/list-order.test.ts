@@ -6,6 +6,7 @@ import { HOUR } from '../../../src/domain/time/units.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
 import type { EntryId } from '../../../src/journal/ids.ts';
+import { bidsUnder } from '../../../src/views/lots/bids.ts';
 import { type ListView, orderLots } from '../../../src/views/lots/list-order.ts';
 import type { Standing } from '../../../src/views/lots/standing.ts';
 
@@ -58,7 +59,9 @@ const view = (change: Partial<ListView>): ListView => ({
   ...change,
 });
 const order = (change: Partial<ListView>) =>
-  orderLots(lots, view(change), standingOf, NOW).map(({ id }) => id as string);
+  orderLots(lots, view(change), { of: standingOf, bids: bidsUnder({ venues: [] }, standingOf) }, NOW).map(
+    ({ id }) => id as string,
+  );
 
 describe('the order of the list', () => {
   test('puts the next close first and lots without one last, in either direction', () => {

@@ -1,0 +1,32 @@
+import type { BidNews } from '../../domain/alerts/alert-lot.ts';
+import type { OpenBid } from '../../domain/bid/bid-state.ts';
+import { bidWords } from '../../domain/bid/bid-words.ts';
+import { formatMoney } from '../../domain/money/format-money.ts';
+import type { LotState } from '../../folds/lot-state.ts';
+
+/**
+ * What is to be said at once of a bid that is in: that a price has passed it and it can still be raised, or that it stands
+ * above the max bid. Said once for each bid, and once more when the max bid falls further.
+ */
+export function newsOfBid({ id, changedAt }: Pick<LotState, 'id' | 'changedAt'>, state: OpenBid): BidNews | null {
+  if (!state.loud || (state.is !== 'outbid' && state.is !== 'over-max')) return null;
+  const { bid } = state;
+  const words = bidWords(state);
+  const title = words.charAt(0).toLowerCase() + words.slice(1);
+  if (state.is === 'outbid')
+    return {
+      key: `${id} outbid ${bid.cents} ${bid.at}`,
+      since: state.price?.since ?? changedAt,
+      title,
+      body: state.room.is === 'left' ? 'There is room left: raise it or let it go.' : 'Check it.',
+      offers: [],
+    };
+  const { maxBid } = state;
+  return {
+    key: `${id} over ${bid.cents} ${maxBid ?? 0}`,
+    since: changedAt,
+    title,
+    body: maxBid === null ? 'Withdraw it or accept the risk.' : `Cut it to ${formatMoney(maxBid)} or accept the risk.`,
+    offers: [],
+  };
+}

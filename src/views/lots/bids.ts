@@ -1,0 +1,61 @@
+import type { BidGiven, BidState, OpenBid } from '../../domain/bid/bid-state.ts';
+import { bidStateOf, openBid } from '../../domain/bid/bid-state-of.ts';
+import { ZERO } from '../../domain/money/cents.ts';
+import type { Increments } from '../../domain/price/increments.ts';
+import type { Setup } from '../../domain/setup/setup.ts';
+import { bidGiven } from '../../folds/bid-given.ts';
+import type { LotState } from '../../folds/lot-state.ts';
+import type { Standing } from './standing.ts';
+
+/** What the bids on lots really are, under one setup. Every screen, notice and file asks here. */
+export interface Bids {
+  /** At a moment. */
+  readonly at: (lot: LotState, now: number) => BidState;
+  /** As long as it has not closed and has no result; for what is said before anybody knows when it will be read. */
+  readonly open: (lot: LotState) => OpenBid;
+}
+
+/** @param standingOf where the max bid comes from; asked only for lots of which something hangs on it */
+export function bidsUnder(setup: Pick<Setup, 'venues'>, standingOf: (lot: LotState) => Standing): Bids {
+  const stepsOf = incrementsUnder(setup);
+  const given = remembered(
+    (lot): BidGiven =>
+      bidGiven(lot, {
+        get maxBid() {
+          const { maxBid, missing } = standingOf(lot);
+          return missing.length > 0 ? undefined : maxBid;
+        },
+        increments: stepsOf(lot),
+      }),
+  );
+  const open = remembered((lot) => openBid(given(lot), Number.NEGATIVE_INFINITY));
+  return {
+    open,
+    at(lot, now) {
+      const known = given(lot);
+      const { close } = known;
+      // While it is open, only two readings of its close make the state hang on the time.
+      const plain = known.result === undefined && (close === undefined || close.first > now);
+      return plain ? open(lot) : bidStateOf(known, now);
+    },
+  };
+}
+
+function incrementsUnder({ venues }: Pick<Setup, 'venues'>): (lot: LotState) => Increments | undefined {
+  const byId = new Map(venues.map((venue) => [venue.id, venue]));
+  const byName = new Map(venues.map((venue) => [venue.name.trim().toLowerCase(), venue]));
+  return ({ facts: { increment, venueId, venueName } }) => {
+    if (increment !== undefined) return [{ fromCents: ZERO, stepCents: increment }];
+    const venue = venueId === undefined ? byName.get(venueName?.trim().toLowerCase() ?? '') : byId.get(venueId);
+    return venue?.increments;
+  };
+}
+
+function remembered<Value>(find: (lot: LotState) => Value): (lot: LotState) => Value {
+  const known = new WeakMap<LotState, { readonly value: Value }>();
+  return (lot) => {
+    const before = known.get(lot) ?? { value: find(lot) };
+    known.set(lot, before);
+    return before.value;
+  };
+}

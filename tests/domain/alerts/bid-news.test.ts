@@ -1,0 +1,53 @@
+import { describe, expect, test } from 'vitest';
+import type { AlertLot, BidNews } from '../../../src/domain/alerts/alert-lot.ts';
+import { MINUTE } from '../../../src/domain/time/units.ts';
+import { clockAt, inventedLot, planFor } from './invented-lots.ts';
+
+const CLOSE = clockAt('2026-11-28', '12:00');
+const news: BidNews = {
+  key: 'a outbid 900000 1',
+  since: CLOSE - 600 * MINUTE,
+  title: 'outbid at $10,600',
+  body: 'There is room left: raise it or let it go.',
+  offers: [],
+};
+const lot = (more: Partial<AlertLot> = {}): AlertLot =>
+  inventedLot('a', CLOSE, { bid: { placed: true, loud: true, words: 'Outbid at $10,600.', news }, ...more });
+const at = (minutesBefore: number) => CLOSE - minutesBefore * MINUTE;
+
+describe('what came up about a bid that is in', () => {
+  test('is said at once and aloud, long before the first call, and is never called late', () => {
+    const { due, next } = planFor([lot()], at(500));
+    expect(due.map(({ title, loudness, keys }) => ({ title, loudness, keys }))).toEqual([
+      { title: 'Car a: outbid at $10,600', loudness: 'loud', keys: [news.key] },
+    ]);
+    expect(due[0]?.body).toBe(
+      'There is room left: raise it or let it go. Stop at $9,725. Closes Sat Nov 28, 12:00 PM.',
+    );
+    expect(next).toBe(at(60));
+  });
+
+  test('is said once, and leaves the calls before the close as they were, as loud as for a lot without a proxy', () => {
+    expect(planFor([lot()], at(500), { shown: [news.key] }).due).toEqual([]);
+    const { due } = planFor([lot()], at(60), { shown: [news.key] });
+    expect(due.map(({ title, loudness, body }) => ({ title, loudness, body }))).toEqual([
+      {
+        title: 'Car a closes in 1 h',
+        loudness: 'loud',
+        body: 'Stop at $9,725. Closes Sat Nov 28, 12:00 PM. Outbid at $10,600.',
+      },
+    ]);
+  });
+
+  test('takes the place of a call that is due in the same moment, so that there is one notice', () => {
+    const { due } = planFor([lot()], at(60));
+    expect(due.map(({ keys }) => keys)).toEqual([[news.key, `a 60 ${CLOSE}`]]);
+    expect(planFor([lot()], at(59), { shown: due.flatMap(({ keys }) => keys) }).due).toEqual([]);
+  });
+
+  test('is said of a lot that its user is done with as well, and of none whose result is known or that has closed', () => {
+    expect(planFor([lot({ done: true })], at(500)).due).toHaveLength(1);
+    expect(planFor([lot({ ended: true })], at(500)).due).toEqual([]);
+    expect(planFor([lot()], at(-1)).due.flatMap(({ keys }) => keys)).not.toContain(news.key);
+  });
+});
