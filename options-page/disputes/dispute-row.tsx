@@ -3,10 +3,10 @@ import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
 import { sayTime } from '../../src/domain/time/say-time.ts';
+import { sayOutcome } from '../../src/journal/happenings/after-sale-words.ts';
 import { DueText } from '../../src/ui/after-sale/due-text.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import type { ShownDispute } from '../../src/views/after-sale/shown-dispute.ts';
-import { sayOutcome } from '../../src/views/history/say-after-sale.ts';
 
 /** One dispute of the list: until when, what is to be done, what is asked, what is missing or how it ended. */
 export function DisputeRow({ shown, now }: { shown: ShownDispute; now: Instant }) {

@@ -1,11 +1,11 @@
 import type { ComponentChildren } from 'preact';
 import type { Instant } from '../../src/domain/time/instant.ts';
 import { sayTime } from '../../src/domain/time/say-time.ts';
+import { sayOutcome, sayStep } from '../../src/journal/happenings/after-sale-words.ts';
 import type { EntryId } from '../../src/journal/ids.ts';
 import { useAfterVerbs } from '../../src/ui/hooks/use-after-verbs.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import type { ShownDispute } from '../../src/views/after-sale/shown-dispute.ts';
-import { sayOutcome, sayStep } from '../../src/views/history/say-after-sale.ts';
 import { KeptFiles } from './kept-files.tsx';
 
 /** All that was said and done, in the order in which it happened, each with who wrote it down and its undo. */

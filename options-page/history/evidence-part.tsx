@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
 import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
+import type { PackShows } from '../../src/journal/happenings/row.ts';
 import type { HistoryItem } from '../../src/store/journal/history.ts';
 import { RadioChoice } from '../../src/ui/inputs/radio-choice.tsx';
 import { saveFile } from '../../src/ui/save-file.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import type { PackShows } from '../../src/views/history/pack-choice.ts';
 import { CheckPack } from './check-pack.tsx';
 import { makePack } from './make-pack.ts';
 

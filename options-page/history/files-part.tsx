@@ -1,8 +1,8 @@
 import { useRef, useState } from 'preact/hooks';
 import { ATTACHMENT_KINDS, type AttachmentKind } from '../../src/domain/sale/attachment.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
+import { ATTACHMENT_WORDS } from '../../src/journal/happenings/attachments-words.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import { ATTACHMENT_WORDS } from '../../src/views/history/say-happening.ts';
 
 /** Keeps pictures and papers with the lot. */
 export function FilesPart({ lot }: { lot: LotState }) {

@@ -5,6 +5,7 @@ import type { Instant } from '../../src/domain/time/instant.ts';
 import { sayTime } from '../../src/domain/time/say-time.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import type { Happening } from '../../src/journal/happening.ts';
+import type { PackShows } from '../../src/journal/happenings/row.ts';
 import type { PackLine } from '../../src/journal/pack/pack-format.ts';
 import { type PackFile, type PackMoment, packPage } from '../../src/journal/pack/pack-page.ts';
 import { verifyPack } from '../../src/journal/pack/verify-pack.ts';
@@ -12,7 +13,7 @@ import { readEntry } from '../../src/journal/read-entry.ts';
 import { fromBase64, toBase64 } from '../../src/store/backup/base64.ts';
 import type { HistoryItem } from '../../src/store/journal/history.ts';
 import type { Store } from '../../src/store/store.ts';
-import { type PackShows, showsUnder } from '../../src/views/history/pack-choice.ts';
+import { showsUnder } from '../../src/views/history/pack-choice.ts';
 import { doneAt, sayHappening } from '../../src/views/history/say-happening.ts';
 import { correctionsIn } from './corrections.ts';
 

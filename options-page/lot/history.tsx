@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { sayTime } from '../../src/domain/time/say-time.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
+import { rowOf } from '../../src/journal/happening.ts';
 import type { EntryId } from '../../src/journal/ids.ts';
 import type { HistoryItem } from '../../src/store/journal/history.ts';
 import { ScrollX } from '../../src/ui/tables/scroll-x.tsx';
@@ -49,11 +50,13 @@ export function History({ lot }: { lot: LotState }) {
                 <td>{item.counts ? wordsOf(item) : <del>{wordsOf(item)}</del>}</td>
                 <td>{item.read.as === 'unreadable' ? '' : item.read.raw.author}</td>
                 <td>
-                  {item.counts && item.read.as === 'known' && TAKEN_BACK.has(item.read.entry.happening.kind) && (
-                    <button type="button" class="plain" onClick={() => takeBack(item.id)}>
-                      Take back
-                    </button>
-                  )}
+                  {item.counts &&
+                    item.read.as === 'known' &&
+                    rowOf(item.read.entry.happening).undo === 'in history' && (
+                      <button type="button" class="plain" onClick={() => takeBack(item.id)}>
+                        Take back
+                      </button>
+                    )}
                 </td>
               </tr>
             ))}
@@ -68,16 +71,3 @@ function wordsOf({ read }: HistoryItem): string {
   if (read.as === 'unreadable') return `An entry that can’t be read: ${read.message}`;
   return read.as === 'unknown' ? 'Something that a newer Headroom wrote' : sayHappening(read.entry.happening);
 }
-
-/** What can be taken back here. The arrival of a lot is taken back where it was brought in, with all that came with it. */
-const TAKEN_BACK: ReadonlySet<string> = new Set([
-  'lot-changed',
-  'bid-noted',
-  'result-noted',
-  'attachment-kept',
-  'calls-put-off',
-  'calls-done',
-  'handed-over',
-  'close-extended',
-  'lot-alerts-changed',
-]);

@@ -1,8 +1,8 @@
 import { type Outcome, ok, type Refusal } from '../../src/domain/outcome.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { HOUR } from '../../src/domain/time/units.ts';
-import type { SetupState } from '../../src/folds/fold-setup.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
+import type { SetupState } from '../../src/journal/states/setup-state.ts';
 import { openThisStore } from '../../src/store/open-this-store.ts';
 import type { Store } from '../../src/store/store.ts';
 

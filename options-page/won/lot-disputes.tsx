@@ -1,6 +1,6 @@
 import { REASON_WORDS } from '../../src/domain/dispute/reason-words.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
-import { sayOutcome } from '../../src/views/history/say-after-sale.ts';
+import { sayOutcome } from '../../src/journal/happenings/after-sale-words.ts';
 
 /** The disputes of one lot, and the way to open another. */
 export function LotDisputes({ lot }: { lot: LotState }) {

@@ -6,12 +6,12 @@ import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
 import { sayTime } from '../../src/domain/time/say-time.ts';
+import { DONE_WORDS } from '../../src/journal/happenings/after-sale-words.ts';
 import { DueText, WhyDue } from '../../src/ui/after-sale/due-text.tsx';
 import { StepTap } from '../../src/ui/after-sale/step-tap.tsx';
 import { useAfterVerbs } from '../../src/ui/hooks/use-after-verbs.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import type { AfterLot } from '../../src/views/after-sale/after-lot.ts';
-import { DONE_WORDS } from '../../src/views/history/say-after-sale.ts';
 
 export interface WonStepProps {
   readonly step: NotedStepName;

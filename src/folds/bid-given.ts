@@ -4,8 +4,8 @@ import { undoesSale } from '../domain/dispute/dispute.ts';
 import type { Cents } from '../domain/money/cents.ts';
 import type { Increments } from '../domain/price/increments.ts';
 import { lastReading } from '../domain/time/close-time.ts';
-import { biddingOf } from './fold-bidding.ts';
-import type { LotState } from './lot-state.ts';
+import { biddingOf } from '../journal/states/lot-bidding.ts';
+import type { LotState } from '../journal/states/lot-state.ts';
 
 /** What a lot's bid is held against. */
 export interface BidMoney {

@@ -1,5 +1,6 @@
 import type { Instant } from '../domain/time/instant.ts';
 import type { Entry } from '../journal/entry.ts';
+import { rowOf } from '../journal/happening.ts';
 import { countingInOrder } from './undo.ts';
 
 /** An alert that was shown: its stable key, and when the first entry that says so was written. */
@@ -11,19 +12,23 @@ export interface ShownAlert {
 /** Every alert that was shown, on any device, and was not shown by a wrong clock. */
 export function foldAlertsShown(entries: Iterable<Entry>): Map<string, ShownAlert> {
   const shown = new Map<string, ShownAlert>();
-  for (const entry of countingInOrder(entries)) {
-    for (const alert of alertsShownIn(entry)) if (!shown.has(alert.key)) shown.set(alert.key, alert);
-    for (const key of alertsVoidedIn(entry)) shown.delete(key);
-  }
+  for (const entry of countingInOrder(entries)) applyToAlerts(shown, entry);
   return shown;
 }
 
-/** The alerts that one entry says were shown; none when it is of another kind. */
-export function alertsShownIn({ at, happening }: Entry): ShownAlert[] {
-  return happening.kind === 'alerts-shown' ? happening.keys.map((key) => ({ key, at })) : [];
+/** Applies an entry that counts, and sorts after all that were applied before. */
+export function applyToAlerts(shown: Map<string, ShownAlert>, entry: Entry): void {
+  const said = alertsIn(entry);
+  for (const alert of said.shown) if (!shown.has(alert.key)) shown.set(alert.key, alert);
+  for (const key of said.voided) shown.delete(key);
 }
 
-/** The keys that one entry says count as never shown; none when it is of another kind. */
-export function alertsVoidedIn({ happening }: Entry): readonly string[] {
-  return happening.kind === 'alerts-voided' ? happening.keys : [];
+/** What one entry says of alerts: those that were shown, and the keys of those that count as never shown. */
+export function alertsIn({ at, happening }: Entry): {
+  readonly shown: readonly ShownAlert[];
+  readonly voided: readonly string[];
+} {
+  const row = rowOf(happening);
+  const { shown = [], voided = [] } = row.about === 'alerts' ? row.fold(happening) : {};
+  return { shown: shown.map((key) => ({ key, at })), voided };
 }

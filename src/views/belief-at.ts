@@ -1,10 +1,11 @@
 import type { LotFacts } from '../domain/lot/lot.ts';
 import { foldLot } from '../folds/fold-lots.ts';
-import { foldSetup, type SetupState } from '../folds/fold-setup.ts';
+import { foldSetup } from '../folds/fold-setup.ts';
 import type { LotState } from '../folds/lot-state.ts';
 import { countingInOrder } from '../folds/undo.ts';
 import type { Entry } from '../journal/entry.ts';
 import type { EntryId } from '../journal/ids.ts';
+import type { SetupState } from '../journal/states/setup-state.ts';
 
 /** What was known of a lot, and the setup in force, when an entry was written. */
 export interface Belief {

@@ -1,52 +1,26 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { Month } from '../../src/domain/books/month.ts';
 import { lotIdSchema } from '../../src/domain/lot/lot.ts';
-import { cents } from '../../src/domain/money/cents.ts';
 import { instant } from '../../src/domain/time/instant.ts';
-import type { LocalDate } from '../../src/domain/time/local-date.ts';
 import { foldBooks } from '../../src/folds/fold-books.ts';
 import type { Entry } from '../../src/journal/entry.ts';
 import type { Happening } from '../../src/journal/happening.ts';
-import { deviceIdSchema } from '../../src/journal/ids.ts';
+import { BOOKS } from '../../src/journal/happenings/books.ts';
+import { deviceIdSchema, entryIdSchema } from '../../src/journal/ids.ts';
 import { makeEntry, type WritingHead } from '../../src/journal/make-entry.ts';
 import { readEntry } from '../../src/journal/read-entry.ts';
-import { BOOKS } from '../../src/journal/subject.ts';
+import { BOOKS as THE_BOOKS } from '../../src/journal/subject.ts';
+import type { There } from './happening-arbitrary.ts';
+import { tellingOf } from './journal-arbitrary.ts';
 
-const lot = lotIdSchema.parse('01HX0000000000000000000001');
-const date = '2026-11-28' as LocalDate;
-
-const booked: fc.Arbitrary<Happening> = fc.oneof(
-  fc.integer({ min: 1, max: 9 }).map(
-    (amount): Happening => ({
-      kind: 'costs-booked',
-      date,
-      paid: 'owed',
-      lines: [{ lot, cost: 'fee', label: 'Buy fee', cents: cents(amount) }],
-    }),
-  ),
-  fc.integer({ min: 1, max: 9 }).map(
-    (amount): Happening => ({
-      kind: 'invoice-confirmed',
-      venueId: 'saguaro',
-      document: { file: 'a.csv' },
-      costs: [{ lot, cost: 'hammer', label: 'Vehicle', cents: cents(amount), date, number: '7' }],
-      payments: [{ lot, cents: cents(amount), date }],
-    }),
-  ),
-  fc.constantFrom<Happening>(
-    { kind: 'payment-booked', date, lines: [{ lot, cents: cents(-5) }] },
-    { kind: 'floor-booked', lot, move: 'draw', cents: cents(5), date },
-    { kind: 'outcome-booked', lot, date, priceCents: cents(9), buyer: 'retail' },
-    { kind: 'outcome-booked', lot, date, priceCents: cents(8), buyer: 'wholesale' },
-    { kind: 'paper-noted', lot, paper: 'title', date },
-    { kind: 'paper-noted', lot, paper: 'title' },
-    { kind: 'invoice-mapped', venueId: 'saguaro', mapping: { VIN: 'vin' } },
-    { kind: 'invoice-mapped', venueId: 'saguaro', mapping: { VIN: null } },
-    { kind: 'month-closed', month: '2026-10' as Month, by: 'a', transactions: [] },
-    { kind: 'month-closed', month: '2026-11' as Month, by: 'b', transactions: [] },
-  ),
-);
+const THERE: There = {
+  lot: lotIdSchema.parse('01HX0000000000000000000001'),
+  dispute: entryIdSchema.parse('01HX0000000000000000000002'),
+  entry: entryIdSchema.parse('01HX0000000000000000000003'),
+  newLot: () => THERE.lot,
+};
+const BOOKED = BOOKS.map(({ kind }) => kind);
+const booked: fc.Arbitrary<Happening> = tellingOf(BOOKED).map(({ tell }) => tell(THERE));
 
 function written(happenings: readonly (Happening | 'undo')[]): Entry[] {
   let head: WritingHead = { device: deviceIdSchema.parse('0000000001'), sequence: 0, hash: '', lastId: null };
@@ -57,7 +31,7 @@ function written(happenings: readonly (Happening | 'undo')[]): Entry[] {
     const happening: Happening = one === 'undo' ? { kind: 'undone', entry: last?.id ?? ('' as never) } : one;
     const made = makeEntry(
       head,
-      { subject: BOOKS, happening },
+      { subject: THE_BOOKS, happening },
       { at: instant(1_790_000_000_000), author: 'a', random: new Uint8Array(8) },
     );
     entries.push(made.entry);

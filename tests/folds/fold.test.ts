@@ -2,17 +2,34 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { CloseTime } from '../../src/domain/time/close-time.ts';
 import { foldAlertsShown } from '../../src/folds/fold-alerts.ts';
+import { foldBooks } from '../../src/folds/fold-books.ts';
 import { foldLots } from '../../src/folds/fold-lots.ts';
 import { foldSetup } from '../../src/folds/fold-setup.ts';
 import type { Entry } from '../../src/journal/entry.ts';
+import { HAPPENING_KINDS } from '../../src/journal/happening.ts';
+import { readEntry } from '../../src/journal/read-entry.ts';
 import { play, stepsOn, union } from './journal-arbitrary.ts';
 
 /** All that the journal says, in a form that can be compared. */
 function everything(entries: readonly Entry[]): object {
   const lots = [...foldLots(entries)].sort(([a], [b]) => (a < b ? -1 : 1));
   const alerts = [...foldAlertsShown(entries)].sort(([a], [b]) => (a < b ? -1 : 1));
-  return { lots, setup: foldSetup(entries), alerts };
+  return { lots, setup: foldSetup(entries), alerts, books: foldBooks(entries) };
 }
+
+test('the journals made up here hold every kind of happening, each as it can be stored', () => {
+  const seen = new Set<string>();
+  fc.assert(
+    fc.property(stepsOn(2), (steps) => {
+      for (const entry of union(play(steps, 2))) {
+        expect(readEntry(entry).as).toBe('known');
+        seen.add(entry.happening.kind);
+      }
+    }),
+    { seed: 1, numRuns: 100 },
+  );
+  expect(HAPPENING_KINDS.filter((kind) => !seen.has(kind))).toEqual([]);
+});
 
 test.each([1, 2, 3])('the entries of %i devices fold to the same in any order, and when some come twice', (devices) => {
   fc.assert(

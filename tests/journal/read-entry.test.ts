@@ -1,10 +1,13 @@
 import { expect, test } from 'vitest';
+import { storeSchema } from '../../src/domain/setup/store.ts';
 import { JOURNAL_VERSION } from '../../src/journal/entry.ts';
 import { entryHash } from '../../src/journal/entry-hash.ts';
 import { readEntry } from '../../src/journal/read-entry.ts';
-import { at, play } from '../folds/journal-arbitrary.ts';
+import { at, play, type Step, telling } from '../folds/journal-arbitrary.ts';
 
-const entry = at(at(play([{ device: 0, wait: 0, do: 'setup', name: 'a', pack: 5 }], 1), 0), 0);
+const set = { store: storeSchema.parse({ name: 'a', zone: 'America/Boise' }) };
+const step: Step = { device: 0, wait: 0, do: 'tell', telling: telling({ kind: 'setup-changed', set }) };
+const entry = at(at(play([step], 1), 0), 0);
 /** As somebody else's program would have stored it. */
 const stored = (fields: object): Record<string, unknown> => {
   const raw = { ...structuredClone(entry), ...fields };

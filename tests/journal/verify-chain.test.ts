@@ -5,7 +5,7 @@ import type { Entry } from '../../src/journal/entry.ts';
 import { entryHash } from '../../src/journal/entry-hash.ts';
 import { type Envelope, envelopeSchema } from '../../src/journal/read-entry.ts';
 import { linkOf, verifyChain } from '../../src/journal/verify-chain.ts';
-import { at, play, type Step, stepsOn, union } from '../folds/journal-arbitrary.ts';
+import { at, play, type Step, stepsOn, telling, union } from '../folds/journal-arbitrary.ts';
 
 const asStored = (entries: readonly Entry[]): Envelope[] =>
   [...entries].sort((a, b) => (a.id < b.id ? -1 : 1)).map((entry) => envelopeSchema.parse(structuredClone(entry)));
@@ -15,9 +15,8 @@ function journal(): Envelope[] {
   const steps: Step[] = Array.from({ length: 12 }, (_, i) => ({
     device: i % 2,
     wait: 60_000,
-    do: 'setup',
-    name: `${i}`,
-    pack: null,
+    do: 'tell',
+    telling: telling({ kind: 'handed-over', to: `${i}` }),
   }));
   return asStored(union(play(steps, 2)));
 }

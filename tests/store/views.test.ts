@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { foldAlertsShown } from '../../src/folds/fold-alerts.ts';
+import { foldBooks } from '../../src/folds/fold-books.ts';
 import { foldLots } from '../../src/folds/fold-lots.ts';
 import { foldSetup } from '../../src/folds/fold-setup.ts';
 import { verifyChain } from '../../src/journal/verify-chain.ts';
@@ -23,6 +24,7 @@ test('views kept up step by step are what the journal folds to from scratch, on 
         const lots = [...foldLots(journal).values()].sort((a, b) => (a.id < b.id ? -1 : 1));
         expect(await store.allLots()).toEqual(lots);
         expect(await store.setup()).toEqual(foldSetup(journal));
+        expect(await store.books()).toEqual(foldBooks(journal));
         expect([...(await store.shownAlerts()).values()]).toEqual(
           [...foldAlertsShown(journal).values()].sort((a, b) => (a.key < b.key ? -1 : 1)).map(({ at }) => at),
         );

@@ -3,7 +3,7 @@ import { rangeInWords } from '../../../src/domain/books/folder/expected.ts';
 import type { PurchaseFolder } from '../../../src/domain/books/folder/folder.ts';
 import { sumCents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
-import type { NotedCost } from '../../../src/folds/fold-books.ts';
+import type { NotedCost } from '../../../src/journal/states/books-state.ts';
 import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { dateInWords } from '../../../src/views/words/date-words.ts';

@@ -1,6 +1,6 @@
 import type { PurchaseFolder } from '../../../src/domain/books/folder/folder.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
-import type { NotedFloorMove, NotedPayment } from '../../../src/folds/fold-books.ts';
+import type { NotedFloorMove, NotedPayment } from '../../../src/journal/states/books-state.ts';
 import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import type { StepPayment } from '../../../src/views/books/after-sale-of.ts';

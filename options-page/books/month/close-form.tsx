@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { type Month, monthInWords, monthOf } from '../../../src/domain/books/month.ts';
 import { toClose } from '../../../src/domain/books/post/post-months.ts';
-import type { NotedClose } from '../../../src/folds/fold-books.ts';
+import type { NotedClose } from '../../../src/journal/states/books-state.ts';
 import { TextInput } from '../../../src/ui/inputs/text-input.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { folderName } from '../../../src/views/books/folder-name.ts';

@@ -7,8 +7,8 @@ import { sayResult } from '../../../src/domain/sale/result-words.ts';
 import { sayDate } from '../../../src/domain/time/say-time.ts';
 import { dateIn } from '../../../src/domain/time/wall-clock.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
+import { sayOutcome } from '../../../src/journal/happenings/after-sale-words.ts';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
-import { sayOutcome } from '../../../src/views/history/say-after-sale.ts';
 
 /** The same car at other sales, with what was learned then. Nothing when it was never seen before. */
 export function EarlierLives({ lot }: { lot: LotState }) {

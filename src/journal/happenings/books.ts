@@ -11,66 +11,161 @@ import {
 import { invoiceMappingSchema } from '../../domain/books/invoice/invoice-mapping.ts';
 import { monthSchema } from '../../domain/books/month.ts';
 import { transactionSchema } from '../../domain/books/post/transaction.ts';
-import { lotIdSchema } from '../../domain/lot/lot.ts';
+import { type LotId, lotIdSchema } from '../../domain/lot/lot.ts';
 import { centsSchema } from '../../domain/money/cents.ts';
 import { localDateSchema } from '../../domain/time/local-date.ts';
 import { entryIdSchema } from '../ids.ts';
+import { aboutBooks, type ToldBy } from './row.ts';
+
+const payee = z.optional(z.string().check(z.minLength(1), z.maxLength(120)));
+const number = z.optional(z.string().check(z.maxLength(120)));
+const venueId = z.string().check(z.maxLength(200));
 
 /** What the bookkeeper books. All of it is about the books as a whole: one bill may be for several cars. */
 export const BOOKS = [
   /** A bill that was typed in. */
-  z.strictObject({ kind: z.literal('costs-booked'), ...costsSchema.shape }),
+  aboutBooks('costs-booked', costsSchema.shape, {
+    fold({ costs }, { date, paid, payee: from, document, lines }, noted) {
+      lines.forEach((line, i) => {
+        costs.push({ ...line, ...noted, key: `${noted.entry}/${i}`, date, paid, payee: from, document });
+      });
+    },
+    ofLot: withLinesOf,
+    undo: 'where made',
+    pack: 'everything',
+  }),
   /** Lines of a venue's invoice or statement, each looked at and confirmed. */
-  z.strictObject({
-    kind: z.literal('invoice-confirmed'),
-    venueId: z.string().check(z.maxLength(200)),
-    payee: z.optional(z.string().check(z.minLength(1), z.maxLength(120))),
-    document: documentSchema,
-    costs: z.array(
-      z.strictObject({
-        ...costLineSchema.shape,
-        date: localDateSchema,
-        number: z.optional(z.string().check(z.maxLength(120))),
-      }),
-    ),
-    payments: z.array(
-      z.strictObject({
-        lot: lotIdSchema,
-        cents: centsSchema,
-        date: localDateSchema,
-        number: z.optional(z.string().check(z.maxLength(120))),
-      }),
-    ),
-  }),
+  aboutBooks(
+    'invoice-confirmed',
+    {
+      venueId,
+      payee,
+      document: documentSchema,
+      costs: z.array(z.strictObject({ ...costLineSchema.shape, date: localDateSchema, number })),
+      payments: z.array(z.strictObject({ lot: lotIdSchema, cents: centsSchema, date: localDateSchema, number })),
+    },
+    {
+      fold(books, { payee: from, document, costs, payments }, noted) {
+        const paper = (no: string | undefined) => ({ ...document, ...(no !== undefined && { number: no }) });
+        costs.forEach(({ number: no, ...line }, i) => {
+          const key = `${noted.entry}/${i}`;
+          books.costs.push({ ...line, ...noted, key, paid: 'owed', payee: from, document: paper(no) });
+        });
+        payments.forEach(({ number: no, ...line }, i) => {
+          books.payments.push({ ...line, ...noted, key: `${noted.entry}/p${i}`, payee: from, document: paper(no) });
+        });
+      },
+      ofLot(told, lot) {
+        const [costs, payments] = [of(told.costs, lot), of(told.payments, lot)];
+        return costs.length + payments.length === 0 ? null : { ...told, costs, payments };
+      },
+      undo: 'where made',
+      pack: 'everything',
+    },
+  ),
   /** The money by which a dispute ended, once somebody confirmed it: below zero it takes that much off the car's cost. */
-  z.strictObject({
-    kind: z.literal('settlement-booked'),
-    dispute: entryIdSchema,
-    lot: lotIdSchema,
-    date: localDateSchema,
-    payee: z.optional(z.string().check(z.minLength(1), z.maxLength(120))),
-    label: z.string().check(z.minLength(1), z.maxLength(120)),
-    cents: centsSchema,
+  aboutBooks(
+    'settlement-booked',
+    {
+      dispute: entryIdSchema,
+      lot: lotIdSchema,
+      date: localDateSchema,
+      payee,
+      label: z.string().check(z.minLength(1), z.maxLength(120)),
+      cents: centsSchema,
+    },
+    {
+      fold({ costs }, { kind: _, ...settlement }, noted) {
+        costs.push({ ...settlement, ...noted, key: noted.entry, cost: 'other', paid: 'owed' });
+      },
+      ofLot: wholeIfOf,
+      undo: 'where made',
+      pack: 'everything',
+    },
+  ),
+  aboutBooks('payment-booked', paymentSchema.shape, {
+    fold({ payments }, { date, payee: to, document, lines }, noted) {
+      lines.forEach((line, i) => {
+        payments.push({ ...line, ...noted, key: `${noted.entry}/${i}`, date, payee: to, document });
+      });
+    },
+    ofLot: withLinesOf,
+    undo: 'where made',
+    pack: 'everything',
   }),
-  z.strictObject({ kind: z.literal('payment-booked'), ...paymentSchema.shape }),
-  z.strictObject({ kind: z.literal('floor-booked'), ...floorMoveSchema.shape }),
+  aboutBooks('floor-booked', floorMoveSchema.shape, {
+    fold({ floor }, { kind: _, ...move }, noted) {
+      floor.push({ ...move, ...noted, key: noted.entry });
+    },
+    ofLot: wholeIfOf,
+    undo: 'where made',
+    pack: 'everything',
+  }),
   /** A later one about the same car corrects it. */
-  z.strictObject({ kind: z.literal('outcome-booked'), ...outcomeSchema.shape }),
+  aboutBooks('outcome-booked', outcomeSchema.shape, {
+    fold({ outcomes }, { kind: _, ...outcome }, noted) {
+      outcomes.set(outcome.lot, { ...outcome, ...noted });
+    },
+    ofLot: wholeIfOf,
+    undo: 'where made',
+    pack: 'everything',
+  }),
   /** A paper came in, or is not there after all. */
-  z.strictObject({ kind: z.literal('paper-noted'), ...paperSchema.shape }),
+  aboutBooks('paper-noted', paperSchema.shape, {
+    fold({ papers }, { kind: _, ...paper }, noted) {
+      papers.set(`${paper.lot}/${paper.paper}`, { ...paper, ...noted });
+    },
+    ofLot: wholeIfOf,
+    undo: 'where made',
+    pack: 'everything',
+  }),
   /** What the columns of a venue's invoices hold; a later one for the venue replaces it. */
-  z.strictObject({
-    kind: z.literal('invoice-mapped'),
-    venueId: z.string().check(z.maxLength(200)),
-    mapping: invoiceMappingSchema,
-  }),
+  aboutBooks(
+    'invoice-mapped',
+    { venueId, mapping: invoiceMappingSchema },
+    {
+      fold({ mappings }, told) {
+        mappings.set(told.venueId, told.mapping);
+      },
+      ofLot: () => null,
+      undo: 'where made',
+      pack: 'everything',
+    },
+  ),
   /** A month's figures stay from here on: all that was booked in it is written out. */
-  z.strictObject({
-    kind: z.literal('month-closed'),
-    month: monthSchema,
-    by: z.string().check(z.minLength(1), z.maxLength(80)),
-    transactions: z.array(transactionSchema),
-  }),
+  aboutBooks(
+    'month-closed',
+    {
+      month: monthSchema,
+      by: z.string().check(z.minLength(1), z.maxLength(80)),
+      transactions: z.array(transactionSchema),
+    },
+    {
+      fold({ closes }, { month, by, transactions }, noted) {
+        if (!closes.some((close) => close.month >= month)) closes.push({ month, by, transactions, ...noted });
+      },
+      // It books nothing.
+      ofLot: () => null,
+      undo: 'where made',
+      pack: 'everything',
+    },
+  ),
 ] as const;
 /** What can be booked. */
-export type BookedHappening = z.infer<(typeof BOOKS)[number]>;
+export type BookedHappening = ToldBy<(typeof BOOKS)[number]>;
+
+const of = <Line extends { readonly lot: LotId }>(lines: readonly Line[], lot: LotId): Line[] =>
+  lines.filter((line) => line.lot === lot);
+
+/** A bill with the lines that are for one car. */
+function withLinesOf<Line extends { readonly lot: LotId }, Told extends { readonly lines: readonly Line[] }>(
+  told: Told,
+  lot: LotId,
+): Told | null {
+  const lines = of(told.lines, lot);
+  return lines.length === 0 ? null : { ...told, lines };
+}
+
+function wholeIfOf<Told extends { readonly lot: LotId }>(told: Told, lot: LotId): Told | null {
+  return told.lot === lot ? told : null;
+}

@@ -1,4 +1,4 @@
-import { filesNamedIn } from '../../folds/fold-attachments.ts';
+import { filesNamedIn } from '../../folds/files-named-in.ts';
 import { readEntry } from '../../journal/read-entry.ts';
 import { eachEntry } from '../journal/each-entry.ts';
 import type { Session } from '../write/session.ts';
@@ -18,10 +18,8 @@ export async function checkFiles(session: Session): Promise<FilesCheck> {
     await eachEntry(tx, (raw) => {
       const read = readEntry(raw);
       if (read.as !== 'known') return;
-      const { happening } = read.entry;
-      for (const hash of filesNamedIn(read.entry))
-        if (happening.kind === 'attachment-kept') names.set(hash, happening.attachment.name);
-        else if (!names.has(hash)) names.set(hash, 'The picture of a bid');
+      for (const { hash, name } of filesNamedIn(read.entry))
+        names.set(hash, name ?? names.get(hash) ?? 'The picture of a bid');
     });
     return tx.objectStore('files').getAll();
   });

@@ -1,5 +1,5 @@
 import type { LotId } from '../../domain/lot/lot.ts';
-import type { KeptAttachment } from '../../folds/fold-attachments.ts';
+import type { KeptAttachment } from '../../journal/states/kept-attachment.ts';
 import type { Session } from '../write/session.ts';
 
 /** The files that are kept with a lot, in the order in which they came. */

@@ -3,7 +3,7 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import * as z from 'zod/mini';
 import type { LotId } from '../../domain/lot/lot.ts';
 import { type Outcome, ok, type Refusal, refuse } from '../../domain/outcome.ts';
-import { filesNamedIn } from '../../folds/fold-attachments.ts';
+import { filesNamedIn } from '../../folds/files-named-in.ts';
 import { type Envelope, firstIssue, type ReadEntry, readEntry } from '../../journal/read-entry.ts';
 import { type ChainFinding, type ChainLink, checkLinks, linkOf } from '../../journal/verify-chain.ts';
 import {
@@ -108,7 +108,7 @@ class Reading {
     if (read.as === 'unreadable')
       return no('bad-entry', `Line ${this.number} of this backup is not an entry of the journal (${read.message}).`);
     if (read.as === 'unknown') this.unknown += 1;
-    else for (const hash of filesNamedIn(read.entry)) this.named.add(hash);
+    else for (const { hash } of filesNamedIn(read.entry)) this.named.add(hash);
     this.entries.push(read.raw);
     this.links.push(linkOf(read.raw));
     return this.countBirths(read);

@@ -1,8 +1,8 @@
 import type { LotId } from '../../domain/lot/lot.ts';
+import { type Happening, rowOf } from '../../journal/happening.ts';
 import type { EntryId } from '../../journal/ids.ts';
 import { type Envelope, type ReadEntry, readEntry } from '../../journal/read-entry.ts';
 import { BOOKS, subjectOfLot } from '../../journal/subject.ts';
-import { bookedForLot } from '../../views/sold/booked-for-lot.ts';
 import type { ReadTransaction } from '../connection/schema.ts';
 import { everyUndone } from '../views/refold.ts';
 import type { Session } from '../write/session.ts';
@@ -37,12 +37,18 @@ export async function lifeOfLot(session: Session, id: LotId): Promise<HistoryIte
       if (read.as !== 'known') continue;
       const { happening } = read.entry;
       // An undo comes after what it takes back.
-      const shown = happening.kind === 'undone' && kept.has(happening.entry) ? happening : bookedForLot(happening, id);
+      const shown = happening.kind === 'undone' && kept.has(happening.entry) ? happening : bookedFor(id, happening);
       if (shown !== null) kept.set(item.id, { ...item, read: { ...read, entry: { ...read.entry, happening: shown } } });
     }
     return [...kept.values()];
   });
   return [...own, ...booked].sort((a, b) => (a.id < b.id ? -1 : 1));
+}
+
+/** What an entry of the books says of one lot; null when it says nothing of it. */
+function bookedFor(id: LotId, happening: Happening): Happening | null {
+  const row = rowOf(happening);
+  return row.about === 'books' ? row.ofLot(happening, id) : null;
 }
 
 /** Everything that ever set the setup, the earliest first. */

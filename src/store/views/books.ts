@@ -1,8 +1,9 @@
 import type { LotId } from '../../domain/lot/lot.ts';
-import { type BooksState, foldBooks } from '../../folds/fold-books.ts';
+import { foldBooks } from '../../folds/fold-books.ts';
 import { lotsBornIn } from '../../folds/fold-lots.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import type { EntryId } from '../../journal/ids.ts';
+import type { BooksState } from '../../journal/states/books-state.ts';
 import { BOOKS, SETUP, subjectOfLot } from '../../journal/subject.ts';
 import { type Belief, beliefAt, firstWin } from '../../views/belief-at.ts';
 import type { ReadTransaction } from '../connection/schema.ts';

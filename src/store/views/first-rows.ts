@@ -1,8 +1,8 @@
 import { unwrap } from 'idb';
 import type { LotId } from '../../domain/lot/lot.ts';
 import type { Instant } from '../../domain/time/instant.ts';
-import type { SetupState } from '../../folds/fold-setup.ts';
 import type { LotState } from '../../folds/lot-state.ts';
+import type { SetupState } from '../../journal/states/setup-state.ts';
 import type { ReadTransaction, WriteTransaction } from '../connection/schema.ts';
 import type { Session } from '../write/session.ts';
 

@@ -1,10 +1,11 @@
 import type { LotId } from '../../domain/lot/lot.ts';
-import { alertsShownIn, alertsVoidedIn, type ShownAlert } from '../../folds/fold-alerts.ts';
+import { applyToAlerts, type ShownAlert } from '../../folds/fold-alerts.ts';
 import { applyToLots } from '../../folds/fold-lots.ts';
-import { type SetupState, setupAfter } from '../../folds/fold-setup.ts';
+import { setupAfter } from '../../folds/fold-setup.ts';
 import { FOLD_VERSION } from '../../folds/fold-version.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import { readEntry } from '../../journal/read-entry.ts';
+import type { SetupState } from '../../journal/states/setup-state.ts';
 import type { Views, WriteTransaction } from '../connection/schema.ts';
 import { eachEntry } from '../journal/each-entry.ts';
 import { replaceAll } from '../write/write-all.ts';
@@ -26,8 +27,7 @@ export async function foldIntoViews(tx: WriteTransaction): Promise<Views> {
     if (read.as !== 'known' || undone.has(read.entry.id)) return;
     applyToLots(lots, read.entry);
     setup = setupAfter(setup, read.entry);
-    for (const alert of alertsShownIn(read.entry)) if (!alerts.has(alert.key)) alerts.set(alert.key, alert);
-    for (const key of alertsVoidedIn(read.entry)) alerts.delete(key);
+    applyToAlerts(alerts, read.entry);
   });
   forgetFirstRows(tx);
   replaceAll(tx.objectStore('lots'), lots.values());

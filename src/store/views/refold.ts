@@ -2,12 +2,13 @@ import type { LotId } from '../../domain/lot/lot.ts';
 import { foldAlertsShown } from '../../folds/fold-alerts.ts';
 import { foldLot, lotsBornIn } from '../../folds/fold-lots.ts';
 import { foldSetup } from '../../folds/fold-setup.ts';
-import type { LotState } from '../../folds/lot-state.ts';
 import { asUndo, undoneIds } from '../../folds/undo.ts';
 import type { Entry } from '../../journal/entry.ts';
+import { rowOf } from '../../journal/happening.ts';
 import type { EntryId } from '../../journal/ids.ts';
 import { type Envelope, readEntry } from '../../journal/read-entry.ts';
-import { ALERTS, BOOKS, lotOfSubject, SETUP, subjectOfLot } from '../../journal/subject.ts';
+import type { LotState } from '../../journal/states/lot-state.ts';
+import { ALERTS, lotOfSubject, SETUP, subjectOfLot } from '../../journal/subject.ts';
 import type { ReadTransaction, WriteTransaction } from '../connection/schema.ts';
 import type { Touched } from '../write/touched.ts';
 import { replaceAll } from '../write/write-all.ts';
@@ -16,42 +17,47 @@ import { replaceAll } from '../write/write-all.ts';
 export async function refoldAfterUndo(tx: WriteTransaction, target: EntryId, touched: Touched): Promise<void> {
   const base = await whatWasUndone(tx, target);
   if (base === null) return;
-  if (base.subject === BOOKS) {
-    touched.books = true;
-    return;
-  }
   const undone = await everyUndone(tx);
-  switch (base.happening.kind) {
-    case 'lots-added':
-      for (const { id } of base.happening.lots) touched.lots.add(id);
-      await Promise.all(
-        lotsBornIn(base).map(async (born) =>
-          undone.has(base.id) ? tx.objectStore('lots').delete(born.id) : refoldLot(tx, born, undone),
-        ),
-      );
-      return;
-    case 'setup-changed': {
-      const setup = foldSetup(await countingAbout(tx, SETUP, undone));
-      const store = tx.objectStore('setup');
-      await (setup === null ? store.delete('sections') : store.put(setup, 'sections'));
-      touched.setup = true;
-      return;
-    }
-    case 'alerts-shown':
-    case 'alerts-voided': {
-      const shown = foldAlertsShown(await countingAbout(tx, ALERTS, undone));
-      replaceAll(tx.objectStore('alerts'), shown.values());
-      touched.alerts = true;
-      return;
-    }
-    default: {
-      // Every other kind is about one lot.
+  const { about } = rowOf(base.happening);
+  switch (about) {
+    case 'lot': {
       const id = lotOfSubject(base.subject);
       const born = id === null ? null : await birthOf(tx, id);
       if (born === null) return;
       touched.lots.add(born.id);
       return refoldLot(tx, born, undone);
     }
+    case 'arrival': {
+      const brought = lotsBornIn(base);
+      for (const { id } of brought) touched.lots.add(id);
+      await Promise.all(
+        brought.map((born) =>
+          undone.has(base.id) ? tx.objectStore('lots').delete(born.id) : refoldLot(tx, born, undone),
+        ),
+      );
+      return;
+    }
+    case 'setup': {
+      const setup = foldSetup(await countingAbout(tx, SETUP, undone));
+      const store = tx.objectStore('setup');
+      await (setup === null ? store.delete('sections') : store.put(setup, 'sections'));
+      touched.setup = true;
+      return;
+    }
+    case 'alerts': {
+      const shown = foldAlertsShown(await countingAbout(tx, ALERTS, undone));
+      replaceAll(tx.objectStore('alerts'), shown.values());
+      touched.alerts = true;
+      return;
+    }
+    case 'books':
+      touched.books = true;
+      return;
+    case 'undo':
+      // What stands at the end of a row of undos is something else.
+      return;
+    default:
+      about satisfies never;
   }
 }
 

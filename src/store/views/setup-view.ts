@@ -1,7 +1,7 @@
 import type { Outcome } from '../../domain/outcome.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
-import type { SetupState } from '../../folds/fold-setup.ts';
 import type { Entry } from '../../journal/entry.ts';
+import type { SetupState } from '../../journal/states/setup-state.ts';
 import { SETUP } from '../../journal/subject.ts';
 import { append } from '../write/append.ts';
 import type { Session } from '../write/session.ts';

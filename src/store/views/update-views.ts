@@ -1,9 +1,11 @@
 import type { LotId } from '../../domain/lot/lot.ts';
-import { alertsShownIn, alertsVoidedIn } from '../../folds/fold-alerts.ts';
+import { alertsIn } from '../../folds/fold-alerts.ts';
 import { changedLot, lotsBornIn } from '../../folds/fold-lots.ts';
 import { setupAfter } from '../../folds/fold-setup.ts';
+import { asUndo } from '../../folds/undo.ts';
 import type { Entry } from '../../journal/entry.ts';
-import { BOOKS, lotOfSubject } from '../../journal/subject.ts';
+import { rowOf } from '../../journal/happening.ts';
+import { lotOfSubject } from '../../journal/subject.ts';
 import type { WriteTransaction } from '../connection/schema.ts';
 import { Refused } from '../write/refused.ts';
 import type { Touched } from '../write/touched.ts';
@@ -15,44 +17,42 @@ import { refoldAfterUndo } from './refold.ts';
  * @throws Refused when it is about a lot that is not here.
  */
 export async function updateViews(tx: WriteTransaction, entry: Entry, touched: Touched): Promise<void> {
-  const { happening } = entry;
-  if (entry.subject === BOOKS && happening.kind !== 'undone') {
-    // The books have no view: they are folded when they are read.
-    touched.books = true;
-    return;
-  }
-  switch (happening.kind) {
-    case 'lots-added': {
-      addAll(tx.objectStore('lots'), lotsBornIn(entry));
-      for (const { id } of happening.lots) touched.lots.add(id);
+  const { about } = rowOf(entry.happening);
+  switch (about) {
+    case 'lot':
+      return changeLot(tx, entry, touched);
+    case 'arrival': {
+      const born = lotsBornIn(entry);
+      addAll(tx.objectStore('lots'), born);
+      for (const { id } of born) touched.lots.add(id);
       return;
     }
-    case 'setup-changed': {
+    case 'setup': {
       const setup = tx.objectStore('setup');
       const after = setupAfter((await setup.get('sections')) ?? null, entry);
       if (after !== null) await setup.put(after, 'sections');
       touched.setup = true;
       return;
     }
-    case 'alerts-shown': {
+    case 'alerts': {
       const alerts = tx.objectStore('alerts');
-      const shown = alertsShownIn(entry);
+      const { shown, voided } = alertsIn(entry);
       const kept = await Promise.all(shown.map(({ key }) => alerts.getKey(key)));
       await Promise.all(shown.filter((_, i) => kept[i] === undefined).map((alert) => alerts.put(alert)));
+      for (const key of voided) await alerts.delete(key);
       touched.alerts = true;
       return;
     }
-    case 'alerts-voided': {
-      const alerts = tx.objectStore('alerts');
-      for (const key of alertsVoidedIn(entry)) await alerts.delete(key);
-      touched.alerts = true;
+    case 'books':
+      // The books have no view: they are folded when they are read.
+      touched.books = true;
       return;
+    case 'undo': {
+      const undo = asUndo(entry);
+      return undo === null ? undefined : refoldAfterUndo(tx, undo.target, touched);
     }
-    case 'undone':
-      return refoldAfterUndo(tx, happening.entry, touched);
     default:
-      // Every other kind is about one lot.
-      return changeLot(tx, entry, touched);
+      about satisfies never;
   }
 }
 

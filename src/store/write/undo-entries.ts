@@ -1,5 +1,6 @@
 import type { Outcome } from '../../domain/outcome.ts';
 import type { Entry } from '../../journal/entry.ts';
+import { rowOf } from '../../journal/happening.ts';
 import type { EntryId } from '../../journal/ids.ts';
 import type { Change } from '../../journal/make-entry.ts';
 import { readEntry } from '../../journal/read-entry.ts';
@@ -11,8 +12,8 @@ import type { Session } from './session.ts';
 
 /**
  * Writes that entries no longer count, all in one transaction. To bring one back, undo the entry that this returns.
- * Refused when one is not in the journal (`no-such-entry`), no longer counts as it is (`already-undone`), or is of a
- * kind that only a newer version understands (`newer-entry`).
+ * Refused when one is not in the journal (`no-such-entry`), no longer counts as it is (`already-undone`), is of a kind
+ * that only a newer version understands (`newer-entry`), or of one that nobody undoes (`not-to-undo`).
  */
 export function undoEntries(session: Session, ids: readonly EntryId[]): Promise<Outcome<readonly Entry[]>> {
   return appendWith(session, async (tx) => {
@@ -30,5 +31,7 @@ async function undoOf(tx: WriteTransaction, id: EntryId, undone: ReadonlySet<Ent
   const read = readEntry(raw);
   if (read.as !== 'known')
     throw new Refused('newer-entry', 'A newer Headroom wrote this. Update Headroom, then undo it.');
+  if (rowOf(read.entry.happening).undo === 'never')
+    throw new Refused('not-to-undo', 'What this computer has shown can’t be undone. Nothing was written.');
   return { subject: read.entry.subject, happening: { kind: 'undone', entry: id } };
 }

@@ -4,7 +4,7 @@ import type { LotState } from '../../folds/lot-state.ts';
 import type { Happening } from '../../journal/happening.ts';
 import type { EntryId } from '../../journal/ids.ts';
 import { subjectOfLot } from '../../journal/subject.ts';
-import { sayAfterSale } from '../../views/history/say-after-sale.ts';
+import { sayHappening } from '../../views/history/say-happening.ts';
 import { useWorkspace } from '../workspace.ts';
 
 export interface AfterVerbs {
@@ -25,7 +25,7 @@ export function useAfterVerbs(): AfterVerbs {
           return null;
         }
         const entry = written.value[0]?.id ?? null;
-        say(sentence ?? `${lotTitle(lot.facts)}: ${sayAfterSale(happening) ?? 'noted'}.`, entry ?? undefined);
+        say(sentence ?? `${lotTitle(lot.facts)}: ${sayHappening(happening)}.`, entry ?? undefined);
         return entry;
       },
       takeBack: async (entry) => {

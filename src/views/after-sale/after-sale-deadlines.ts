@@ -6,8 +6,8 @@ import type { Setup } from '../../domain/setup/setup.ts';
 import type { Instant } from '../../domain/time/instant.ts';
 import { sayTime } from '../../domain/time/say-time.ts';
 import { DAY } from '../../domain/time/units.ts';
-import type { BooksState } from '../../folds/fold-books.ts';
 import type { LotState } from '../../folds/lot-state.ts';
+import type { BooksState } from '../../journal/states/books-state.ts';
 import { bookedLots } from '../sold/booked-lot.ts';
 import { soldLotOf } from '../sold/sold-lot.ts';
 

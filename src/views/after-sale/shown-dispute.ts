@@ -7,8 +7,8 @@ import { REASON_WORDS } from '../../domain/dispute/reason-words.ts';
 import { lotTitle } from '../../domain/lot/car-name.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import type { Instant } from '../../domain/time/instant.ts';
-import type { DisputeState } from '../../folds/fold-after-sale.ts';
 import type { LotState } from '../../folds/lot-state.ts';
+import type { DisputeState } from '../../journal/states/after-sale-state.ts';
 import type { BookedLotOf } from '../sold/booked-lot.ts';
 import { soldLotOf } from '../sold/sold-lot.ts';
 

@@ -10,8 +10,8 @@ import type { Setup } from '../../domain/setup/setup.ts';
 import type { LocalDate } from '../../domain/time/local-date.ts';
 import { dateIn } from '../../domain/time/wall-clock.ts';
 import type { Zone } from '../../domain/time/zone.ts';
-import type { NotedCost, NotedPayment } from '../../folds/fold-books.ts';
 import type { LotState } from '../../folds/lot-state.ts';
+import type { NotedCost, NotedPayment } from '../../journal/states/books-state.ts';
 import type { BookedLot } from '../sold/booked-lot.ts';
 import { soldLotOf } from '../sold/sold-lot.ts';
 

@@ -1,28 +1,6 @@
+import { rowOfKind } from '../../journal/happening.ts';
+import type { PackShows } from '../../journal/happenings/row.ts';
 import type { Envelope } from '../../journal/read-entry.ts';
-
-/** How much of a lot's own entries a pack shows whole. */
-export type PackShows = 'sale' | 'dispute' | 'everything';
-
-/**
- * The kinds that a pack of the sale may show. A list of what goes out, not of what stays: a kind that is added later, such
- * as one of the books, is held back until someone decides otherwise.
- */
-const SALE: ReadonlySet<string> = new Set([
-  'lots-added',
-  'lot-changed',
-  'lot-dropped',
-  'bid-noted',
-  'result-noted',
-  'attachment-kept',
-  'undone',
-]);
-const DISPUTE: ReadonlySet<string> = new Set([
-  'dispute-opened',
-  'dispute-changed',
-  'dispute-stepped',
-  'dispute-closed',
-  'step-noted',
-]);
 
 /** The facts of a lot that a sale states or sees; what we think, what it would cost us and how we pay is not among them. */
 const STATED: ReadonlySet<string> = new Set([
@@ -46,11 +24,13 @@ const STATED: ReadonlySet<string> = new Set([
   'pageUrl',
 ]);
 
-/** Whether an entry about the lot is shown whole. */
+/** Whether an entry about the lot is shown whole. What this version does not know is held back. */
 export function showsUnder(shows: PackShows): (entry: Envelope) => boolean {
   if (shows === 'everything') return () => true;
-  return ({ happening }) =>
-    (SALE.has(happening.kind) && onlyStated(happening)) || (shows === 'dispute' && DISPUTE.has(happening.kind));
+  return ({ happening }) => {
+    const pack = rowOfKind(happening.kind)?.pack;
+    return (pack === 'sale' && onlyStated(happening)) || (pack === 'dispute' && shows === 'dispute');
+  };
 }
 
 function onlyStated(happening: Envelope['happening']): boolean {

@@ -10,7 +10,8 @@ import { resolveWallTime } from '../../domain/time/resolve-wall-time.ts';
 import { dateIn } from '../../domain/time/wall-clock.ts';
 import type { Zone } from '../../domain/time/zone.ts';
 import { byLot } from '../../folds/by-lot.ts';
-import type { BooksState, Noted, NotedCost, NotedPaper, NotedPayment } from '../../folds/fold-books.ts';
+import type { BooksState, NotedCost, NotedPaper, NotedPayment } from '../../journal/states/books-state.ts';
+import type { Noted } from '../../journal/states/noted.ts';
 
 /** A step that is known from the books. */
 export type BookedStep = StepDone & Noted & { readonly inBooks: true };

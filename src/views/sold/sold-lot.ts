@@ -1,7 +1,7 @@
 import type { SoldLot } from '../../domain/after-sale/win.ts';
 import type { NotedStepName, StepDone } from '../../domain/after-sale/win-step.ts';
-import type { Noted } from '../../folds/fold-after-sale.ts';
 import type { LotState } from '../../folds/lot-state.ts';
+import type { Noted } from '../../journal/states/noted.ts';
 import type { BookedLot } from './booked-lot.ts';
 
 /** A step that was done, with the entry that says so; `inBooks` when that entry was made there. */

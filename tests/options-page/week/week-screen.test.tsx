@@ -12,9 +12,9 @@ import { type Instant, instant } from '../../../src/domain/time/instant.ts';
 import type { LocalDate, LocalTime } from '../../../src/domain/time/local-date.ts';
 import { MINUTE } from '../../../src/domain/time/units.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
-import type { ClockState } from '../../../src/folds/fold-clock.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
 import type { EntryId } from '../../../src/journal/ids.ts';
+import type { ClockState } from '../../../src/journal/states/clock-state.ts';
 import type { Store } from '../../../src/store/store.ts';
 import { type Workspace, WorkspaceContext } from '../../../src/ui/workspace.ts';
 

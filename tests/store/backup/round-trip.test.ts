@@ -3,7 +3,7 @@ import { beforeEach, expect, test } from 'vitest';
 import { canonicalJson } from '../../../src/journal/canonical-json.ts';
 import { BACKUP_VERSION } from '../../../src/store/backup/backup-format.ts';
 import { readBackup } from '../../../src/store/backup/read-backup.ts';
-import { someFacts } from '../../folds/journal-arbitrary.ts';
+import { someFacts } from '../../folds/happening-arbitrary.ts';
 import { writeScenario } from '../database-scenario.ts';
 import { freshBrowser, openTestStore, testRandom, value } from '../open-test-store.ts';
 import { dump, storedEntries } from '../raw-database.ts';

@@ -2,11 +2,11 @@ import { expect, test } from 'vitest';
 import { startingSetup } from '../../../src/domain/setup/starting-setup.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
-import type { DisputeState } from '../../../src/folds/fold-after-sale.ts';
 import { EMPTY_BOOKS } from '../../../src/folds/fold-books.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
 import type { EntryId } from '../../../src/journal/ids.ts';
 import { nextLotId } from '../../../src/journal/sortable-id.ts';
+import type { DisputeState } from '../../../src/journal/states/after-sale-state.ts';
 import { afterSaleDeadlines } from '../../../src/views/after-sale/after-sale-deadlines.ts';
 import { dispute, FEES, phoenix, SALTGRASS, wonLot } from '../../domain/after-sale/sold-lot.ts';
 

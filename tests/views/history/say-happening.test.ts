@@ -1,8 +1,11 @@
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { lotIdSchema } from '../../../src/domain/lot/lot.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import type { Happening } from '../../../src/journal/happening.ts';
 import { doneAt, sayHappening } from '../../../src/views/history/say-happening.ts';
+import { changeFor, tellingOf } from '../../folds/journal-arbitrary.ts';
 
 const AT = instant(Date.UTC(2026, 3, 10));
 
@@ -30,6 +33,17 @@ test.each<[Happening, string]>([
   [{ kind: 'lot-dropped' }, 'No longer watched'],
 ])('%o', (happening, words) => {
   expect(sayHappening(happening)).toBe(words);
+});
+
+test('whatever happens is said in words, without a gap in them', () => {
+  fc.assert(
+    fc.property(tellingOf(), (telling) => {
+      const words = sayHappening(changeFor(telling, [], () => lotIdSchema.parse('0'.repeat(26))).happening);
+      // A change that changes nothing says nothing.
+      expect(words).not.toMatch(/undefined|\[object|^[^A-Z\d]/);
+    }),
+    { numRuns: 500 },
+  );
 });
 
 test('the moment that is stated is told apart from the one in which it was written', () => {

@@ -3,7 +3,8 @@ import type { DisputeOutcome, DisputeStep } from '../../domain/dispute/dispute.t
 import { ENDING_WORDS, STEP_WORDS } from '../../domain/dispute/ending-words.ts';
 import { REASON_WORDS } from '../../domain/dispute/reason-words.ts';
 import { formatMoney } from '../../domain/money/format-money.ts';
-import type { Happening } from '../../journal/happening.ts';
+import type { AFTER_SALE } from './after-sale.ts';
+import type { WordsFor } from './row.ts';
 
 /** A step after a win, as it reads once it is done. */
 export const DONE_WORDS: Readonly<Record<NotedStepName, string>> = {
@@ -16,29 +17,20 @@ export const DONE_WORDS: Readonly<Record<NotedStepName, string>> = {
   refund: 'Money came back',
 };
 
-/** What followed the hammer, in plain words; null for an entry of another kind. */
-export function sayAfterSale(happening: Happening): string | null {
-  switch (happening.kind) {
-    case 'step-noted': {
-      const { step, done, cents, note } = happening;
-      const what = `${DONE_WORDS[step]}${cents === undefined ? '' : ` ${formatMoney(cents)}`}`;
-      return [done ? what : `Not done after all: ${DONE_WORDS[step].toLowerCase()}`, note].filter(Boolean).join('. ');
-    }
-    case 'dispute-opened': {
-      const { side, reason, askedCents, words } = happening.opened;
-      const asked = askedCents === undefined ? '' : `, ${formatMoney(askedCents)} asked`;
-      return `${side === 'ours' ? 'We dispute it' : 'Disputed by another'}: ${REASON_WORDS[reason]}${asked}. ${words}`;
-    }
-    case 'dispute-changed':
-      return 'Dispute: its particulars were changed';
-    case 'dispute-stepped':
-      return `Dispute: ${sayStep(happening.step)}`;
-    case 'dispute-closed':
-      return `Dispute ended: ${sayOutcome(happening.outcome)}`;
-    default:
-      return null;
-  }
-}
+/** What followed the hammer, in plain words. */
+export const AFTER_SALE_WORDS: WordsFor<typeof AFTER_SALE> = {
+  'step-noted': ({ step, done, cents, note }) => {
+    const what = `${DONE_WORDS[step]}${cents === undefined ? '' : ` ${formatMoney(cents)}`}`;
+    return [done ? what : `Not done after all: ${DONE_WORDS[step].toLowerCase()}`, note].filter(Boolean).join('. ');
+  },
+  'dispute-opened': ({ opened: { side, reason, askedCents, words } }) => {
+    const asked = askedCents === undefined ? '' : `, ${formatMoney(askedCents)} asked`;
+    return `${side === 'ours' ? 'We dispute it' : 'Disputed by another'}: ${REASON_WORDS[reason]}${asked}. ${words}`;
+  },
+  'dispute-changed': () => 'Dispute: its particulars were changed',
+  'dispute-stepped': ({ step }) => `Dispute: ${sayStep(step)}`,
+  'dispute-closed': ({ outcome }) => `Dispute ended: ${sayOutcome(outcome)}`,
+};
 
 /** One line of a dispute's history. */
 export function sayStep({ what, who, need, cents, words }: DisputeStep): string {

@@ -1,0 +1,40 @@
+import { PAPER_WORDS } from '../../domain/books/folder/missing-papers.ts';
+import { monthInWords } from '../../domain/books/month.ts';
+import { type Cents, cents } from '../../domain/money/cents.ts';
+import { formatMoney } from '../../domain/money/format-money.ts';
+import { sayDate } from '../../domain/time/say-time.ts';
+import type { BOOKS } from './books.ts';
+import type { WordsFor } from './row.ts';
+
+const SOLD = { retail: 'to a customer', business: 'to a business', wholesale: 'at wholesale' } as const;
+
+/** What was booked, in plain words. */
+export const BOOKS_WORDS: WordsFor<typeof BOOKS> = {
+  'costs-booked': ({ lines, payee, paid, date }) =>
+    `Bill booked${from(payee)}: ${billed(lines)}, ${paid === 'owed' ? 'still to be paid' : 'paid at once'}, ${sayDate(date)}`,
+  'invoice-confirmed': ({ costs, payments, payee, document: paper }) => {
+    const paid = payments.map((one) => payment(one.cents));
+    return `Booked${from(payee)}${paper.file === undefined ? '' : `, ${paper.file}`}: ${[billed(costs), ...paid].filter(Boolean).join('; ')}`;
+  },
+  'payment-booked': ({ lines, payee, date }) =>
+    `Booked: ${lines.map((one) => payment(one.cents)).join(', ')}${payee === undefined ? '' : `, ${payee}`}, ${sayDate(date)}`,
+  'settlement-booked': ({ label, cents: amount }) => `Booked from a dispute: ${label}, ${credit(amount)}`,
+  'floor-booked': ({ cents: amount, move, date }) =>
+    `Booked: ${formatMoney(amount)} ${move === 'draw' ? 'paid by the lender' : 'paid back to the lender'}, ${sayDate(date)}`,
+  'outcome-booked': ({ buyer, priceCents, date }) =>
+    `Sold ${SOLD[buyer]} for ${formatMoney(priceCents)}, ${sayDate(date)}`,
+  'paper-noted': ({ paper, date }) =>
+    date === undefined
+      ? `Not in the folder after all: ${PAPER_WORDS[paper].toLowerCase()}`
+      : `${PAPER_WORDS[paper]} in the folder, ${sayDate(date)}`,
+  'invoice-mapped': () => 'The columns of a venue’s invoices were named',
+  'month-closed': ({ month, by }) => `${monthInWords(month)} was closed by ${by}`,
+};
+
+const from = (payee: string | undefined): string => (payee === undefined ? '' : ` from ${payee}`);
+const credit = (amount: Cents): string =>
+  amount < 0 ? `a credit of ${formatMoney(cents(-amount))}` : formatMoney(amount);
+const billed = (lines: readonly { readonly label: string; readonly cents: Cents }[]): string =>
+  lines.map(({ label, cents: amount }) => `${label} ${credit(amount)}`).join(', ');
+const payment = (amount: Cents): string =>
+  amount < 0 ? `${formatMoney(cents(-amount))} came back` : `paid ${formatMoney(amount)}`;

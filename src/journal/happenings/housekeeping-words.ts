@@ -1,0 +1,8 @@
+import type { HOUSEKEEPING } from './housekeeping.ts';
+import type { WordsFor } from './row.ts';
+
+/** What concerns no single lot, in plain words. */
+export const HOUSEKEEPING_WORDS: WordsFor<typeof HOUSEKEEPING> = {
+  'setup-changed': ({ set }) => `Setup changed: ${Object.keys(set).join(', ')}`,
+  undone: () => 'Something was taken back',
+};

@@ -1,0 +1,12 @@
+import type { Instant } from '../../domain/time/instant.ts';
+
+/** What its user said back to a lot's alerts. Absent until he said something. */
+export interface ClockState {
+  readonly putOffUntil?: Instant;
+  /** No more calls for the close at this moment. */
+  readonly doneFor?: Instant;
+  readonly handedTo?: { readonly to: string; readonly at: Instant };
+  /** What the sale added so far; it is about the close `to`, and means nothing once another close is known. */
+  readonly extended?: { readonly to: Instant; readonly minutes: number; readonly at: Instant };
+  readonly leadMinutes?: readonly number[];
+}

@@ -1,0 +1,169 @@
+import fc from 'fast-check';
+import type { Month } from '../../src/domain/books/month.ts';
+import type { Evidence } from '../../src/domain/lot/evidence.ts';
+import type { LotFacts, LotId } from '../../src/domain/lot/lot.ts';
+import { cents } from '../../src/domain/money/cents.ts';
+import { standingCostsSchema } from '../../src/domain/setup/money-rules.ts';
+import { storeSchema } from '../../src/domain/setup/store.ts';
+import { instant } from '../../src/domain/time/instant.ts';
+import type { LocalDate } from '../../src/domain/time/local-date.ts';
+import type { HappeningKind, HappeningOf } from '../../src/journal/happening.ts';
+import type { EntryId } from '../../src/journal/ids.ts';
+import { clockHappenings, someClose } from './clock-arbitrary.ts';
+import { attachment, bidAction, result, someCents } from './sale-arbitrary.ts';
+
+/** What is there when something happens, for it to be about. */
+export interface There {
+  readonly lot: LotId;
+  /** The entry that opened a dispute. */
+  readonly dispute: EntryId;
+  readonly entry: EntryId;
+  readonly newLot: () => LotId;
+}
+
+/** One happening, once it is known what is there. */
+export type Telling<Kind extends HappeningKind> = (there: There) => HappeningOf<Kind>;
+
+const WHEN = instant(Date.UTC(2026, 3, 14));
+const DATE = '2026-11-28' as LocalDate;
+const amount = fc.integer({ min: 1, max: 9 }).map(cents);
+
+const evidence: fc.Arbitrary<Evidence> = fc.record({
+  from: fc.constantFrom('typed', 'file', 'page-text'),
+  text: fc.string({ maxLength: 10 }),
+  sure: fc.constantFrom('certain', 'doubtful'),
+});
+
+export const someFacts: fc.Arbitrary<LotFacts> = fc.record(
+  {
+    vin: fc.constantFrom('0EXAMPLE000000001', '0EXAMPLE000000002'),
+    make: fc.string({ unit: 'binary', maxLength: 8 }),
+    miles: fc.nat(200_000),
+    priceNow: fc.nat(5_000_000).map(cents),
+    notes: fc.string({ maxLength: 8 }),
+    close: someClose,
+  },
+  { requiredKeys: [] },
+);
+
+const field = fc.constantFrom<keyof LotFacts>('vin', 'make', 'miles', 'priceNow', 'notes');
+const alertKeys = fc.array(fc.constantFrom('a', 'b', 'c', 'd'), { minLength: 1, maxLength: 3 });
+
+/** Every kind of happening that there is: one without examples does not compile. */
+export const HAPPENINGS: { readonly [Kind in HappeningKind]: fc.Arbitrary<Telling<Kind>> } = {
+  ...clockHappenings,
+  'lots-added': fc.array(someFacts, { minLength: 1, maxLength: 3 }).map((all) => ({ newLot }) => ({
+    kind: 'lots-added',
+    source: 'typed',
+    lots: all.map((facts) => ({ id: newLot(), facts, evidence: {} })),
+  })),
+  'lot-changed': fc
+    .record({
+      kind: fc.constant('lot-changed' as const),
+      set: someFacts,
+      clear: fc.uniqueArray(field, { maxLength: 2 }),
+      evidence: fc.dictionary(field, evidence, { maxKeys: 2 }),
+    })
+    .map((told) => () => told),
+  'lot-dropped': fc.constant(() => ({ kind: 'lot-dropped' })),
+  'bid-noted': bidAction.map((bid) => () => ({ kind: 'bid-noted', bid })),
+  'result-noted': result.map((one) => () => ({
+    kind: 'result-noted',
+    result: one,
+    at: instant(Date.UTC(2026, 3, 11)),
+  })),
+  'risk-accepted': fc.tuple(someCents, fc.option(someCents)).map(([bid, maxBidCents]) => () => ({
+    kind: 'risk-accepted',
+    cents: bid,
+    maxBidCents,
+    why: 'A customer waits for it.',
+    at: WHEN,
+  })),
+  'attachment-kept': attachment.map((one) => () => ({ kind: 'attachment-kept', attachment: one })),
+  'step-noted': fc
+    .record({
+      kind: fc.constant('step-noted' as const),
+      step: fc.constantFrom('pay' as const, 'title' as const, 'refund' as const),
+      done: fc.boolean(),
+      at: fc.constant(WHEN),
+      cents: someCents,
+    })
+    .map((told) => () => told),
+  'dispute-opened': fc.constantFrom('hidden-defect' as const, 'other' as const).map((reason) => () => ({
+    kind: 'dispute-opened',
+    opened: { side: 'ours', reason, words: 'It leaks.', at: WHEN, needs: ['Pictures'] },
+  })),
+  'dispute-changed': fc.constant(({ dispute }) => ({
+    kind: 'dispute-changed',
+    dispute,
+    set: { askedCents: cents(50_000) },
+    clear: ['next'],
+  })),
+  'dispute-stepped': fc.constant(({ dispute }) => ({
+    kind: 'dispute-stepped',
+    dispute,
+    step: { what: 'got', need: 'Pictures', at: WHEN },
+  })),
+  'dispute-closed': fc.constantFrom('dropped' as const, 'sale-undone' as const).map((ended) => ({ dispute }) => ({
+    kind: 'dispute-closed',
+    dispute,
+    outcome: { ended, at: WHEN, ...(ended === 'sale-undone' && { cents: cents(-20_000) }) },
+  })),
+  'setup-changed': fc.tuple(fc.string({ maxLength: 5 }), fc.option(fc.nat(50_000))).map(([name, pack]) => () => ({
+    kind: 'setup-changed',
+    set: {
+      store: storeSchema.parse({ name, zone: 'America/Boise' }),
+      ...(pack !== null && { costs: standingCostsSchema.parse({ packCents: pack }) }),
+    },
+  })),
+  'alerts-shown': alertKeys.map((keys) => () => ({ kind: 'alerts-shown', keys })),
+  'alerts-voided': alertKeys.map((keys) => () => ({ kind: 'alerts-voided', keys })),
+  'costs-booked': amount.map((of) => ({ lot }) => ({
+    kind: 'costs-booked',
+    date: DATE,
+    paid: 'owed',
+    lines: [{ lot, cost: 'fee', label: 'Buy fee', cents: of }],
+  })),
+  'invoice-confirmed': amount.map((of) => ({ lot }) => ({
+    kind: 'invoice-confirmed',
+    venueId: 'saguaro',
+    document: { file: 'a.csv' },
+    costs: [{ lot, cost: 'hammer', label: 'Vehicle', cents: of, date: DATE, number: '7' }],
+    payments: [{ lot, cents: of, date: DATE }],
+  })),
+  'settlement-booked': amount.map((of) => ({ lot, dispute }) => ({
+    kind: 'settlement-booked',
+    dispute,
+    lot,
+    date: DATE,
+    label: 'Price adjusted',
+    cents: cents(-of),
+  })),
+  'payment-booked': amount.map((of) => ({ lot }) => ({
+    kind: 'payment-booked',
+    date: DATE,
+    lines: [{ lot, cents: cents(-of) }],
+  })),
+  'floor-booked': amount.map((of) => ({ lot }) => ({ kind: 'floor-booked', lot, move: 'draw', cents: of, date: DATE })),
+  'outcome-booked': fc
+    .tuple(amount, fc.constantFrom('retail' as const, 'wholesale' as const))
+    .map(([priceCents, buyer]) => ({ lot }) => ({ kind: 'outcome-booked', lot, date: DATE, priceCents, buyer })),
+  'paper-noted': fc.boolean().map((here) => ({ lot }) => ({
+    kind: 'paper-noted',
+    lot,
+    paper: 'title',
+    ...(here && { date: DATE }),
+  })),
+  'invoice-mapped': fc.constantFrom('vin' as const, null).map((holds) => () => ({
+    kind: 'invoice-mapped',
+    venueId: 'saguaro',
+    mapping: { VIN: holds },
+  })),
+  'month-closed': fc.constantFrom('2026-10', '2026-11').map((month) => () => ({
+    kind: 'month-closed',
+    month: month as Month,
+    by: 'Bookkeeper',
+    transactions: [],
+  })),
+  undone: fc.constant(({ entry }) => ({ kind: 'undone', entry })),
+};
