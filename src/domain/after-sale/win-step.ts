@@ -20,7 +20,6 @@ export const stepNoteSchema = z.strictObject({
   cents: z.optional(positiveCentsSchema),
   note: z.optional(z.string().check(z.minLength(1), z.maxLength(400))),
 });
-export type StepNote = z.infer<typeof stepNoteSchema>;
 
 /** One time that a step was done. */
 export interface StepDone {
