@@ -25,7 +25,7 @@ async function start(page: HTMLElement): Promise<void> {
   const patience = setTimeout(() => {
     if (opening === null) return;
     opening.textContent =
-      'Still opening. After an update of Headroom every lot is worked out anew once, which takes up to a minute for tens of thousands of them. Nothing is lost if you close this page meanwhile.';
+      'Still opening. After Headroom is updated, it works out every lot again once. Tens of thousands of lots take up to a minute. Nothing is lost if you close this page.';
   }, UNUSUAL_MS);
   onTakenOver((notice) => draw(<CannotOpen refusal={notice} />, page));
   const look = await firstLook;

@@ -29,7 +29,7 @@ export const DEMO_SCREENS: readonly DemoScreen[] = [
   { name: 'now', address: `${PAGE}#/now` },
   { name: 'worksheet', address: `${PAGE}#/lot/${FIRST_LOT}` },
   { name: 'worksheet-open', address: `${PAGE}#/lot/${FIRST_LOT}`, open: '.fold' },
-  { name: 'life', address: `${PAGE}#/disputes`, follow: [DISPUTE, 'a[href^="#/life/"]'] },
+  { name: 'history', address: `${PAGE}#/disputes`, follow: [DISPUTE, 'a[href^="#/history/"]'] },
   { name: 'results', address: `${PAGE}#/results` },
   { name: 'results-missing', address: `${PAGE}#/results/missing` },
   { name: 'week', address: `${PAGE}#/week` },
@@ -54,6 +54,7 @@ export const DEMO_SCREENS: readonly DemoScreen[] = [
   { name: 'dispute', address: `${PAGE}#/disputes`, follow: [DISPUTE] },
   { name: 'open-dispute', address: `${PAGE}#/open-dispute` },
   { name: 'setup-after', address: `${PAGE}#/setup/after` },
+  { name: 'words', address: `${PAGE}#/words/max-bid` },
   { name: 'popup', address: 'popup/popup.html', narrow: true },
 ];
 

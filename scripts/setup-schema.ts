@@ -7,20 +7,20 @@ export const SETUP_SCHEMA_FILE = 'manifest/setup.schema.json';
 
 /** What each section is for; the fields describe themselves where they are declared. */
 const SECTIONS: Record<SetupSection, string> = {
-  store: 'the dealership, and the zone in which every close is shown',
-  venues: 'the places that sell: zone, fees, price steps and transport home',
-  feeSchedules: 'buyer’s fees, in editions that hold from one sale date to another',
-  titles: 'title states: what each leaves of clean retail, and whether a lender takes it',
-  rules: 'the least profit that makes a deal worth doing; all are checked and the largest binds',
-  costs: 'costs that every car carries',
-  undone: 'how often a win comes undone, and what does not come back when it does',
-  carrying: 'what it costs to hold a car: lender, own cash, place on the lot, days to sell',
-  stock: 'how long the dealer’s own cars took to sell, the unsold ones too; optional',
-  estimation: 'how retail is worked out from comparables and how doubt is counted; optional',
+  store: 'the dealership, and the time zone in which every close is shown',
+  venues: 'the places that sell: time zone, fees, bid increments and transport',
+  feeSchedules: 'buy fees; each schedule has rates with the sale dates on which they apply',
+  titles: 'titles: the share of clean retail each brings, and whether it can be floor-planned',
+  rules: 'the minimum profit that makes a deal worth doing; the largest of the three counts',
+  costs: 'costs of every car',
+  undone: 'how often a sale is canceled, and what is not refunded',
+  carrying: 'what it costs to hold a car: lender, own cash, lot space, days to sell',
+  stock: 'how long the dealer’s own cars took to sell, unsold ones included; optional',
+  estimation: 'how retail is worked out from comparables and how doubts are counted; optional',
   rush: 'hours in store time when the people who bid are with customers',
-  alerts: 'when to call before a close',
-  sites: 'sale sites: whose they are, and where on their pages a value was pointed at; optional',
-  books: 'what the accounts are called, and which costs are part of a car’s cost; optional',
+  alerts: 'when to remind before a close',
+  sites: 'sale sites: their venues, and where on their pages a value was pointed at; optional',
+  books: 'account names, and which costs are part of a car’s cost; optional',
 };
 
 /**
@@ -39,7 +39,7 @@ export function setupSchemaText(): string {
     $schema,
     title: 'Headroom setup',
     description:
-      'A dealer’s setup for Headroom. Money is in whole cents and every such field’s name says so; rates and shares are in parts per million (ppm): 80000 is 8 %.',
+      'A dealer’s setup for Headroom. Money is in whole cents, and the field’s name says so. Rates and shares are in parts per million (ppm): 80000 is 8%.',
     ...rest,
     properties: described,
   };

@@ -70,16 +70,16 @@ function check({ page, texts, tail, inPage }, noted) {
   });
   const head = lines[0] ?? {};
   if (head.format !== 'headroom-evidence' || head.version !== 1 || !Array.isArray(head.heads))
-    return { wrong: ['The first line of the data is not the head of a pack that this script knows.'], entries: [] };
+    return { wrong: ['The first line of the data is not a pack head that this script knows.'], entries: [] };
   const { seal } = lines.at(-1) ?? {};
   if (seal === undefined)
-    wrong.push('The seal at the end of the data is missing: the file is cut off, or was changed.');
+    wrong.push('The seal at the end of the data is missing: the file is cut short, or was changed.');
   else {
     const sealed = texts
       .slice(0, -1)
       .map((text) => `${text}\n`)
       .join('');
-    if (sha256(sealed) !== seal.data) wrong.push('The data are not those that were sealed.');
+    if (sha256(sealed) !== seal.data) wrong.push('The data was changed after it was sealed.');
     if (sha256(page) !== seal.page) wrong.push('The readable part of the page was changed after it was sealed.');
   }
   if (tail !== TAIL) wrong.push('Something was added to the file after the data, or its end was changed.');
@@ -110,13 +110,13 @@ function checkChains(lines, head, wrong) {
         link.subject === `lot:${head.lot}` || (Array.isArray(lots) && lots.some(({ id }) => id === head.lot));
       if (!about) wrong.push(`${name} is not about this lot.`);
     }
-    if (!(link.id > lastId)) wrong.push(`${name} stands out of order.`);
+    if (!(link.id > lastId)) wrong.push(`${name} is out of order.`);
     lastId = link.id;
     const before = last.get(link.device);
     if (before !== undefined && link.sequence !== before.sequence + 1)
-      wrong.push(`${name} follows number ${before.sequence}: something between is missing, or was put in.`);
+      wrong.push(`${name} follows number ${before.sequence}: something between is missing, or was inserted.`);
     else if (before !== undefined && link.previous !== before.hash)
-      wrong.push(`${name} does not follow number ${before.sequence}: one of the two was replaced.`);
+      wrong.push(`${name} does not follow number ${before.sequence}: one of them was replaced.`);
     last.set(link.device, link);
     links.push(link);
   }
@@ -135,9 +135,9 @@ function checkNoted(noted, links, wrong) {
     const [device, sequence, hash] = one.split(':');
     const there = links.find((link) => link.device === device && `${link.sequence}` === sequence);
     if (there === undefined)
-      wrong.push(`The noted entry ${sequence} of ${device} is not in this pack: cut off, or earlier.`);
+      wrong.push(`The noted entry ${sequence} of ${device} is not in this pack: it was cut off, or is earlier.`);
     else if (there.hash !== hash?.toLowerCase())
-      wrong.push(`Entry ${sequence} of ${device} is not the one that was noted: the chain was written anew.`);
+      wrong.push(`Entry ${sequence} of ${device} is not the one you noted: the chain was rewritten.`);
   }
 }
 
@@ -146,13 +146,13 @@ function checkFiles(lines, entries, inPage, wrong) {
   const named = lines.flatMap(({ file }) => file ?? []);
   for (const { hash, name, sizeBytes } of named) {
     const bytes = Buffer.from(inPage.get(hash) ?? '', 'base64');
-    if (!kept.has(hash)) wrong.push(`No entry in this pack says that the file ${name} was kept.`);
+    if (!kept.has(hash)) wrong.push(`No entry in this pack lists the file ${name}.`);
     if (!inPage.has(hash)) wrong.push(`The file ${name} is not in the page.`);
     else if (sha256(bytes) !== hash || bytes.length !== sizeBytes)
-      wrong.push(`The file ${name} is not the one that was kept: its bytes were changed.`);
+      wrong.push(`The file ${name} has changed since it was saved.`);
   }
   for (const hash of inPage.keys())
-    if (!named.some((file) => file.hash === hash)) wrong.push('There is a file in the page that the data do not name.');
+    if (!named.some((file) => file.hash === hash)) wrong.push('The page holds a file that the data does not list.');
 }
 
 /** Control and direction characters could make a terminal show something else. */
@@ -169,7 +169,7 @@ function main([file, ...options]) {
     console.error(
       file === undefined
         ? 'node verify-pack.mjs PACK.html [--noted DEVICE:NUMBER:FINGERPRINT]'
-        : `${file} is no evidence pack.`,
+        : `${file} is not an evidence pack.`,
     );
     return 2;
   }
@@ -184,8 +184,7 @@ function main([file, ...options]) {
   );
   for (const sentence of wrong) console.log(printable(`WRONG: ${sentence}`));
   console.log(wrong.length === 0 ? 'Nothing is wrong with this pack.' : `${wrong.length} wrong.`);
-  if (noted.length === 0)
-    console.log('No noted fingerprint was given, so a journal written anew as a whole would not show.');
+  if (noted.length === 0) console.log('No noted fingerprint was given, so a fully rewritten journal would not show.');
   return wrong.length === 0 ? 0 : 1;
 }
 

@@ -1,7 +1,7 @@
 import { defineConfig } from 'vitest/config';
 
 const shared = { testTimeout: 60_000, hookTimeout: 60_000 };
-/** Rooms whose tests leave nothing behind them: one thread loads what they import once, for all of them. */
+/** Rooms whose tests leave nothing behind them: one thread loads what they import once, for all. */
 const SHARED_ROOMS = [
   'acts',
   'background',

@@ -19,14 +19,14 @@ export function ChooseSource({ fault, onFile, onText }: ChooseSourceProps) {
   const typeOne = async () => {
     const added = await addLot('typed', { facts: {}, evidence: {} });
     if (!added.ok) return say(added.message);
-    say('A lot without a name was added: say what it is.', added.value.entry);
+    say('Added a lot with no name. Enter what it is.', added.value.entry);
     location.assign(`#/lot/${added.value.id}`);
   };
   return (
     <>
       {fault && (
         <p class="note warning" role="alert">
-          {fault} Nothing was kept.
+          {fault} Nothing was saved.
         </p>
       )}
       <section
@@ -46,8 +46,8 @@ export function ChooseSource({ fault, onFile, onText }: ChooseSourceProps) {
       >
         <h2>A whole list</h2>
         <p>
-          Copy the rows out of a spreadsheet and paste them, or choose a CSV file, or drop one here. Headings are
-          recognised in most wordings; you see every row and its faults before anything is kept.
+          Paste rows from a spreadsheet, choose a CSV file, or drop one here. Most headings are recognized. You see
+          every row and every problem before anything is saved.
         </p>
         <FieldFrame label="Rows" wide>
           {({ id }) => (
@@ -64,7 +64,7 @@ export function ChooseSource({ fault, onFile, onText }: ChooseSourceProps) {
         </FieldFrame>
         <div class="row">
           <button type="button" class="main" disabled={text.trim() === ''} onClick={() => onText(text)}>
-            Look at the rows
+            Preview rows
           </button>
           <label class="button">
             Choose a file
@@ -81,17 +81,17 @@ export function ChooseSource({ fault, onFile, onText }: ChooseSourceProps) {
           </label>
           {text === '' && (
             <button type="button" class="plain" onClick={() => setText(EXAMPLE)}>
-              Try it with an invented row
+              Try a made-up row
             </button>
           )}
         </div>
       </section>
       <section class="panel stack">
         <h2>One lot by hand</h2>
-        <p>Opens an empty worksheet. A lot is worth keeping half known: what is missing can be said later.</p>
+        <p>Opens an empty worksheet. You can save a lot with gaps and fill them in later.</p>
         <div class="row">
           <button type="button" onClick={typeOne}>
-            Type one in
+            Enter a lot
           </button>
         </div>
       </section>

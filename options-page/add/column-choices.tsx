@@ -17,8 +17,8 @@ export function ColumnChoices({ table, columns, onChange }: ColumnChoicesProps) 
   return (
     <details class="panel" open={left > 0}>
       <summary>
-        <strong>What the columns hold.</strong>{' '}
-        {left === 0 ? 'All of them were recognised.' : `${left} of ${columns.length} would be left out.`}
+        <strong>What each column holds.</strong>{' '}
+        {left === 0 ? 'All columns were recognized.' : `${left} of ${columns.length} will be left out.`}
       </summary>
       <ColumnTable
         columns={columns.map(({ column, heading, field }) => ({ column, heading, role: field }))}

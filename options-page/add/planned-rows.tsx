@@ -32,7 +32,7 @@ export function PlannedRows({ rows, onChoose }: PlannedRowsProps) {
               setShown(PAGE);
             }}
           />
-          Only rows with something to look at
+          Only rows to check
         </label>
       </div>
       <ScrollX label="The rows">
@@ -50,8 +50,8 @@ export function PlannedRows({ rows, onChoose }: PlannedRowsProps) {
               <th scope="col" class="number">
                 Retail
               </th>
-              <th scope="col">To look at</th>
-              <th scope="col">What happens</th>
+              <th scope="col">Check</th>
+              <th scope="col">What to do</th>
             </tr>
           </thead>
           <tbody>
@@ -105,7 +105,7 @@ function Row({ row, onChoose }: { row: PlannedRow; onChoose: PlannedRowsProps['o
       <td>
         {reading.usable ? (
           <select
-            aria-label={`What happens with row ${reading.row}`}
+            aria-label={`What to do with row ${reading.row}`}
             value={action}
             onChange={(event) => {
               const chosen = choices.find((choice) => choice === event.currentTarget.value);
@@ -119,7 +119,7 @@ function Row({ row, onChoose }: { row: PlannedRow; onChoose: PlannedRowsProps['o
             ))}
           </select>
         ) : (
-          <span class="quiet">can’t be taken</span>
+          <span class="quiet">can’t be added</span>
         )}
       </td>
     </tr>
@@ -127,7 +127,7 @@ function Row({ row, onChoose }: { row: PlannedRow; onChoose: PlannedRowsProps['o
 }
 
 const SEEN_WORDS = {
-  watched: 'Watched already.',
-  'in-file': 'The same lot as a row further up.',
-  'another-sale': 'This car was watched in another sale.',
+  watched: 'Already on your list.',
+  'in-file': 'Same lot as an earlier row.',
+  'another-sale': 'You watched this car in another sale.',
 } as const;

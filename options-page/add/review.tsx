@@ -40,7 +40,7 @@ export function Review({ table, name, from, onBack }: ReviewProps) {
       <div class="row apart">
         <p>
           <strong>{name}</strong>
-          {table.headings === null && ' has no headings: the columns were guessed from their cells.'}
+          {table.headings === null && ' has no headings, so the columns were guessed from their cells.'}
         </p>
         <button type="button" onClick={onBack}>
           Choose something else
@@ -52,7 +52,7 @@ export function Review({ table, name, from, onBack }: ReviewProps) {
       )}
       {planning.state === 'failed' && (
         <p class="note warning" role="alert">
-          The rows could not be read: {planning.message} Nothing was kept.
+          The rows could not be read: {planning.message} Nothing was saved.
         </p>
       )}
       {plan !== null && (
@@ -61,17 +61,17 @@ export function Review({ table, name, from, onBack }: ReviewProps) {
             <ul class="plain-list">
               <li>{countWords(counts.rows, 'row was', 'rows were')} read.</li>
               {counts.update > 0 && (
-                <li>{countWords(counts.update, 'is', 'are')} watched already and would be brought up to date.</li>
+                <li>{countWords(counts.update, 'is', 'are')} already on your list and will be updated.</li>
               )}
-              {counts.skip > 0 && <li>{countWords(counts.skip, 'says', 'say')} nothing new and would be left out.</li>}
+              {counts.skip > 0 && <li>{countWords(counts.skip, 'says', 'say')} nothing new and will be left out.</li>}
               {counts.unusable > 0 && (
-                <li>{countWords(counts.unusable, 'does', 'do')} not say which lot it is and can’t be taken.</li>
+                <li>{countWords(counts.unusable, 'does', 'do')} not say which lot it is and can’t be added.</li>
               )}
               {counts.withFaults > 0 && (
                 <li>
-                  {countWords(counts.withFaults, 'has', 'have')} a cell to look at; the rest of each row stands, and
-                  what could not be read is kept in its notes. Where that is a figure of the price (retail, recon,
-                  transport, step, how it is paid), the lot has no max bid before you have settled it.
+                  {countWords(counts.withFaults, 'has', 'have')} a cell to check. The rest of each row is used, and what
+                  could not be read goes into the lot’s notes. Where that cell is part of the max bid (retail, recon,
+                  transport, increment, how it is paid), the lot has no max bid until you fix it.
                 </li>
               )}
               {counts.closed > 0 && <li>{countWords(counts.closed, 'has', 'have')} closed already.</li>}
@@ -98,7 +98,7 @@ export function Review({ table, name, from, onBack }: ReviewProps) {
 }
 
 function keepWords(add: number, update: number): string {
-  if (add + update === 0) return 'Nothing to keep';
+  if (add + update === 0) return 'Nothing to save';
   const parts = [
     add > 0 && `Add ${countWords(add, 'lot', 'lots')}`,
     update > 0 && `${add > 0 ? 'update' : 'Update'} ${countWords(update, 'lot', 'lots')}`,
@@ -118,8 +118,8 @@ function RunState({ run, name, onStop, onUndo, onBack }: RunStateProps) {
   if (run.state === 'running') {
     return (
       <section class="panel stack" aria-busy="true">
-        <h2>Keeping {name}</h2>
-        <progress class="progress" value={run.written} max={run.total} aria-label="Lots kept so far" />
+        <h2>Saving {name}</h2>
+        <progress class="progress" value={run.written} max={run.total} aria-label="Lots saved so far" />
         <p role="status">
           {run.written.toLocaleString('en-US')} of {run.total.toLocaleString('en-US')}
         </p>
@@ -133,7 +133,7 @@ function RunState({ run, name, onStop, onUndo, onBack }: RunStateProps) {
   }
   return (
     <section class="panel stack">
-      <h2>{run.undone ? 'Taken back' : run.fault ? 'It stopped on the way' : run.stopped ? 'Stopped' : 'Kept'}</h2>
+      <h2>{run.undone ? 'Undone' : run.fault ? 'It stopped partway' : run.stopped ? 'Stopped' : 'Saved'}</h2>
       {run.fault && (
         <p class="note warning" role="alert">
           {run.fault}
@@ -141,7 +141,7 @@ function RunState({ run, name, onStop, onUndo, onBack }: RunStateProps) {
       )}
       <p role="status">
         {run.undone
-          ? 'Everything that came in is taken back.'
+          ? 'Everything that was added has been undone.'
           : `${countWords(run.written, 'lot is', 'lots are')} on the list.`}
       </p>
       <div class="row">
@@ -150,7 +150,7 @@ function RunState({ run, name, onStop, onUndo, onBack }: RunStateProps) {
         </a>
         {!run.undone && run.written > 0 && (
           <button type="button" onClick={onUndo}>
-            Take it all back
+            Undo all of it
           </button>
         )}
         <button type="button" class="plain" onClick={onBack}>

@@ -32,12 +32,12 @@ export function CheckPart({ heads }: { heads: readonly ChainHead[] }) {
         ];
   return (
     <section class="panel stack">
-      <h2>Is the journal whole?</h2>
+      <h2>Check the journal</h2>
       <p>
-        Every entry carries a fingerprint of itself and of the entry before it, so a change, a gap or a swap shows. What
-        can’t show by itself: that the last entries were cut off, or that somebody with this computer wrote the journal
-        anew from some entry on. For that, note the last fingerprint somewhere else now and then, and give it to the
-        check.
+        Each entry carries a fingerprint of itself and of the entry before it, so a change, a gap or a swap shows. Two
+        things don’t show on their own: the last entries were cut off, or somebody using this computer rewrote the
+        journal from some entry on. To catch those, write down the last fingerprint somewhere else now and then, and
+        enter it here.
       </p>
       <NotedHeadInput value={noted} onCommit={setNoted} />
       <div class="row">
@@ -49,8 +49,8 @@ export function CheckPart({ heads }: { heads: readonly ChainHead[] }) {
         <div role="status" class={faults.length > 0 ? 'note warning stack' : 'note'}>
           {faults.length === 0 ? (
             <p>
-              {countWords(check.entries, 'entry', 'entries')} checked: each is as it was written.
-              {check.noted === 'kept' && ' The entry that was noted is there, so nothing up to it was changed since.'}
+              {countWords(check.entries, 'entry', 'entries')} checked. Nothing was changed.
+              {check.noted === 'kept' && ' The entry you noted is there, so nothing before it was changed.'}
               {check.attachments.files > 0 &&
                 ` So ${countWords(check.attachments.files, 'is the attached file', 'are the attached files')}.`}
             </p>
@@ -71,7 +71,7 @@ export function CheckPart({ heads }: { heads: readonly ChainHead[] }) {
       )}
       {heads.length > 0 && (
         <details>
-          <summary>The last fingerprints, to be noted down elsewhere</summary>
+          <summary>The latest fingerprints, to write down somewhere else</summary>
           <ul class="plain-list small">
             {heads.map((head) => (
               <li key={head.device}>
@@ -86,8 +86,8 @@ export function CheckPart({ heads }: { heads: readonly ChainHead[] }) {
 }
 
 function notedFault({ noted }: JournalCheck): string[] {
-  if (noted === 'rewritten') return ['Another entry stands where the noted one was: the journal was written anew.'];
+  if (noted === 'rewritten') return ['A different entry is where the noted one was. The journal was rewritten.'];
   return noted === 'cut-off'
-    ? ['The entry that was noted is gone: the journal was cut off before it, or is another.']
+    ? ['The noted entry is gone. The journal was cut short before it, or this is a different journal.']
     : [];
 }

@@ -31,7 +31,7 @@ export function KeepScreen() {
       const noted = await store.noteBackup(file);
       say(
         noted.ok
-          ? `The backup holds ${countWords(file.header.counts.entries, 'entry', 'entries')}${andFiles(file.files)} and went to your downloads.${leftOut(file.damaged)}`
+          ? `Backup saved to your downloads: ${countWords(file.header.counts.entries, 'entry', 'entries')}${andFiles(file.files)}.${leftOut(file.damaged)}`
           : noted.message,
       );
       look();
@@ -45,10 +45,10 @@ export function KeepScreen() {
   return (
     <div class="stack loose keep">
       <div class="stack">
-        <h1>Keep</h1>
+        <h1>Backup</h1>
         <p>
-          Everything is on this computer and belongs to you. Nothing is sent anywhere, so nobody else has a copy: a
-          backup now and then is the only one there is.
+          All your data is on this computer and belongs to you. Nothing is sent anywhere, so nobody else has a copy.
+          Save a backup now and then.
         </p>
       </div>
       <section class="panel stack">
@@ -65,7 +65,7 @@ export function KeepScreen() {
                 about.entries - about.lastBackup.entries,
                 'entry has',
                 'entries have',
-              )} come since.`
+              )} been added since.`
             )}
           </p>
         )}
@@ -73,8 +73,8 @@ export function KeepScreen() {
         <PromiseNote />
         {about !== undefined && about.unknown > 0 && (
           <p class="note warning">
-            {countWords(about.unknown, 'entry was', 'entries were')} written by a newer Headroom. They are kept, and
-            will count once this one is updated.
+            {countWords(about.unknown, 'entry was', 'entries were')} written by a newer Headroom. They are safe, and
+            will show once you update this one.
           </p>
         )}
         <div class="row">

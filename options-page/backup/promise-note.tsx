@@ -13,8 +13,8 @@ export function PromiseNote() {
   return (
     <p class="quiet small">
       {promised
-        ? 'This browser has promised not to clear these lots by itself, however tight the disk gets. Taking Headroom out of the browser, or the browser’s own “clear data”, still throws them away.'
-        : 'This browser gives no promise of its own to keep these lots. The permission for unlimited storage is there so that it does not clear them when the disk gets tight; a backup elsewhere is what you can count on.'}
+        ? 'This browser has promised not to delete your lots on its own, even when the disk is nearly full. Removing Headroom from the browser, or the browser’s own “clear data”, still deletes them.'
+        : 'This browser does not promise to keep your lots. Headroom has permission for unlimited storage so that they are not deleted when the disk is nearly full, but only a backup somewhere else is sure.'}
     </p>
   );
 }

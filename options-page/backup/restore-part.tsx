@@ -34,9 +34,9 @@ export function RestorePart() {
     if (!restored.ok) return setState({ step: 'refused', name: 'The backup', message: restored.message });
     const { added, same, removed, files } = restored.value;
     say(
-      `${countWords(added, 'entry', 'entries')} came in, ${same.toLocaleString('en-US')} were here already` +
+      `${countWords(added, 'entry', 'entries')} restored, ${same.toLocaleString('en-US')} were already here` +
         (files > 0 ? `, with ${countWords(files, 'attached file', 'attached files')}` : '') +
-        (removed > 0 ? `, ${removed.toLocaleString('en-US')} were thrown away.` : '.'),
+        (removed > 0 ? `, ${removed.toLocaleString('en-US')} were deleted.` : '.'),
     );
     setState({ step: 'ask' });
     if (input.current) input.current.value = '';
@@ -45,7 +45,7 @@ export function RestorePart() {
   return (
     <section class="panel stack">
       <h2>Restore from a file</h2>
-      <p>The whole file is checked first. Until you choose below, nothing here changes.</p>
+      <p>The whole file is checked first. Nothing changes until you choose below.</p>
       <label class="field">
         <span class="label">Backup file</span>
         <input
@@ -61,13 +61,13 @@ export function RestorePart() {
       {state.step === 'reading' && <p role="status">Reading and checking the file…</p>}
       {state.step === 'refused' && (
         <p class="note warning" role="alert">
-          <strong>{state.name} was not taken.</strong> {state.message} Nothing here was changed.
+          <strong>{state.name} was not restored.</strong> {state.message} Nothing here was changed.
         </p>
       )}
       {state.step === 'choose' && (
         <div class="note stack" role="status">
           <p>
-            {state.name} is whole: {countWords(state.backup.header.counts.entries, 'entry', 'entries')},{' '}
+            {state.name} is complete: {countWords(state.backup.header.counts.entries, 'entry', 'entries')},{' '}
             {countWords(state.backup.header.counts.lots, 'lot', 'lots')}, saved{' '}
             {sayTime(state.backup.header.exportedAt, setup.store.zone)}. {state.preview.added.toLocaleString('en-US')}{' '}
             of its entries are new here.
@@ -75,7 +75,7 @@ export function RestorePart() {
           <FilesNote backup={state.backup} />
           {state.backup.findings.length > 0 && (
             <div class="note warning stack">
-              <p>Its chain is broken, although the file is as it was written:</p>
+              <p>The file is as it was written, but its chain is broken:</p>
               <ul class="plain-list">
                 {state.backup.findings.slice(0, 5).map((finding) => (
                   <li key={finding.message}>{finding.message}</li>
@@ -95,12 +95,12 @@ export function RestorePart() {
             </button>
             {state.preview.onlyHere > 0 && (
               <button type="button" onClick={() => restore(state.backup, 'replace')}>
-                Replace everything: throw away {countWords(state.preview.onlyHere, 'entry', 'entries')} that only this
+                Replace everything and delete {countWords(state.preview.onlyHere, 'entry', 'entries')} that only this
                 browser has
               </button>
             )}
             <button type="button" class="plain" onClick={() => setState({ step: 'ask' })}>
-              Leave everything as it is
+              Change nothing
             </button>
           </div>
         </div>
@@ -117,8 +117,8 @@ function FilesNote({ backup: { files, named } }: { backup: Backup }) {
       {files.size > 0 && <p>With {countWords(files.size, 'attached file', 'attached files')}, each checked.</p>}
       {missing > 0 && (
         <p class="note warning">
-          {countWords(missing, 'attached file is', 'attached files are')} named in it and not in it: damaged on the disk
-          when the backup was saved. What is here already is kept.
+          {countWords(missing, 'attached file is', 'attached files are')} named in the backup but missing from it:
+          damaged on the disk when the backup was saved. What is already here stays.
         </p>
       )}
     </>

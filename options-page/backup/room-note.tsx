@@ -17,7 +17,7 @@ export function RoomNote() {
   const warning = tightRoomSentence(room);
   return warning === null ? (
     <p class="quiet small">
-      Journal and attachments take {sayBytes(room.usedBytes)}; the browser gives room for {sayBytes(room.quotaBytes)}.
+      The journal and its files take {sayBytes(room.usedBytes)}; the browser allows {sayBytes(room.quotaBytes)}.
     </p>
   ) : (
     <p class="note warning">{warning}</p>

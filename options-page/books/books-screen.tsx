@@ -17,7 +17,7 @@ interface BooksScreenProps {
 const PARTS = [
   { part: '', label: 'Folders' },
   { part: 'invoices', label: 'Invoices' },
-  { part: 'share', label: 'Share a bill' },
+  { part: 'share', label: 'Split a bill' },
   { part: 'month', label: 'Month' },
   { part: 'review', label: 'Review' },
 ] as const;

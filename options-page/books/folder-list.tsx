@@ -16,18 +16,18 @@ import { useBooks } from './use-books.ts';
 const MOST_ROWS = 200;
 
 const WANTED = [
-  { value: 'look', label: 'A line differs' },
+  { value: 'look', label: 'An amount differs' },
   { value: 'owed', label: 'Something is owed' },
   { value: 'missing', label: 'Something is missing' },
   { value: 'in-stock', label: 'In stock' },
   { value: 'sold', label: 'Sold' },
-  { value: 'undone', label: 'Undone' },
+  { value: 'undone', label: 'Canceled' },
 ] as const;
 
 export const STAGE_WORDS: Readonly<Record<FolderStage, string>> = {
   'in-stock': 'In stock',
   sold: 'Sold',
-  undone: 'Undone',
+  undone: 'Canceled',
   'not-won': 'Not won',
 };
 
@@ -49,8 +49,8 @@ export function FolderList() {
       <header class="stack">
         <h1>Purchase folders</h1>
         <p class="quiet">
-          {countWords(folders.length, 'car', 'cars')} won. What was expected is the worksheet as it stood at the win;
-          what is actual is what was booked.
+          {countWords(folders.length, 'car', 'cars')} won. Expected is the worksheet at the time of the win. Actual is
+          what was recorded.
         </p>
       </header>
       <div class="fields no-print">
@@ -62,7 +62,7 @@ export function FolderList() {
           choices={months.map((each) => ({ value: each, label: monthInWords(each as Month) }))}
           onCommit={setMonth}
         />
-        <ChoiceInput label="Show" value={wanted} none="all of them" choices={WANTED} onCommit={setWanted} />
+        <ChoiceInput label="Show" value={wanted} none="all" choices={WANTED} onCommit={setWanted} />
       </div>
       <SortTable
         label="Purchase folders"
@@ -74,8 +74,8 @@ export function FolderList() {
         totalLabel={countWords(shown.length, 'folder', 'folders')}
         empty={
           folders.length === 0
-            ? 'No car was won yet. Note a result on a lot as won, and its folder opens here by itself.'
-            : 'No folder is like that.'
+            ? 'No cars won yet. When you mark a lot as won, its folder opens here.'
+            : 'No folder matches.'
         }
       />
     </>
@@ -116,11 +116,11 @@ const COLUMNS: readonly SortColumn<PurchaseFolder>[] = [
   },
   {
     key: 'stands',
-    label: 'Stands',
+    label: 'Status',
     by: ({ stage }) => STAGE_WORDS[stage],
     cell: (folder) => (
       <>
-        {STAGE_WORDS[folder.stage]} {folder.look && <span class="tag act">a line differs</span>}
+        {STAGE_WORDS[folder.stage]} {folder.look && <span class="tag act">amount differs</span>}
       </>
     ),
   },
@@ -134,7 +134,7 @@ const COLUMNS: readonly SortColumn<PurchaseFolder>[] = [
   },
   {
     key: 'actual',
-    label: 'Booked',
+    label: 'Recorded',
     number: true,
     by: ({ actualCents }) => actualCents,
     cell: ({ actualCents }) => money(actualCents),

@@ -1,5 +1,5 @@
 import { type DemoWin, demoBooks } from '../../src/demo/demo-books.ts';
-import { STARTING_BOOKKEEPING } from '../../src/domain/accounts/accounts.ts';
+import { NEW_BOOKKEEPING } from '../../src/domain/accounts/accounts.ts';
 import { firstDayOf, monthBefore, monthOf } from '../../src/domain/books/month.ts';
 import { toClose } from '../../src/domain/books/post/post-months.ts';
 import { cents } from '../../src/domain/money/cents.ts';
@@ -29,7 +29,7 @@ export async function loadDemoBooks(store: Store, setup: Setup, now: Instant): P
 
   // The month before this one, where the oldest win falls into it, and a bill of it that came too late.
   const state = await store.books();
-  const posted = postedBooks(foldersOf(lots, state, new Map(), setup, today), state, STARTING_BOOKKEEPING);
+  const posted = postedBooks(foldersOf(lots, state, new Map(), setup, today), state, NEW_BOOKKEEPING);
   const month = monthBefore(monthOf(today));
   const transactions = toClose(posted, month);
   if (transactions.length === 0) return null;
@@ -39,7 +39,7 @@ export async function loadDemoBooks(store: Store, setup: Setup, now: Instant): P
       kind: 'costs-booked',
       date: oldest.day < firstDayOf(monthOf(today)) ? oldest.day : firstDayOf(month),
       paid: 'bank',
-      payee: 'The sale',
+      payee: 'Auction',
       lines: [{ lot: oldest.lot, cost: 'fee', label: 'Storage', cents: cents(6000) }],
     },
   );

@@ -27,15 +27,15 @@ export function DemoLoad() {
   if (taken && !begun) {
     return (
       <section class="stack">
-        <h1>There is something here already</h1>
-        <p>The demo only fills an empty list, so nothing was changed.</p>
+        <h1>You already have data here</h1>
+        <p>The demo only loads into an empty list, so nothing was changed.</p>
         <p>
           <a href="#/lots">To the lots</a>
         </p>
       </section>
     );
   }
-  return <p role="status">Laying out an invented dealer’s week…</p>;
+  return <p role="status">Loading a made-up dealer’s week…</p>;
 }
 
 /** Null when all went well, else why not. */

@@ -16,10 +16,10 @@ export function Changes({ shown: { lot, dispute } }: { shown: ShownDispute }) {
   const { note } = useAfterVerbs();
   const [dueAt, setDueAt] = useState<Instant | undefined>(dispute.dueAt);
   const change = (set: DisputeChange, clear: (typeof CLEARABLE)[number][] = []) =>
-    note(lot, { kind: 'dispute-changed', dispute: dispute.entry, set, clear }, 'Changed.');
+    note(lot, { kind: 'dispute-changed', dispute: dispute.entry, set, clear }, 'Saved.');
   return (
     <section class="panel stack">
-      <h2>Particulars</h2>
+      <h2>Details</h2>
       <div class="fields">
         <ChoiceInput
           label="What it is about"
@@ -31,7 +31,7 @@ export function Changes({ shown: { lot, dispute } }: { shown: ShownDispute }) {
           }}
         />
         <MoneyInput
-          label="Amount asked"
+          label="Amount claimed"
           value={dispute.askedCents}
           onCommit={(askedCents) => (askedCents === undefined ? change({}, ['askedCents']) : change({ askedCents }))}
         />
@@ -40,13 +40,13 @@ export function Changes({ shown: { lot, dispute } }: { shown: ShownDispute }) {
           value={dueAt}
           zone={setup.store.zone}
           onChange={setDueAt}
-          hint="Goes before the venue’s rule"
+          hint="Overrides the venue’s rule"
         />
       </div>
       {dueAt !== dispute.dueAt && (
         <p>
           <button type="button" onClick={() => (dueAt === undefined ? change({}, ['dueAt']) : change({ dueAt }))}>
-            {dueAt === undefined ? 'Go by the venue’s rule' : 'Set the deadline'}
+            {dueAt === undefined ? 'Use the venue’s rule' : 'Set the deadline'}
           </button>
         </p>
       )}

@@ -19,7 +19,7 @@ export function DisputeRow({ shown, now }: { shown: ShownDispute; now: Instant }
         <DueText due={due} now={now} place={place} />
       ) : (
         <span class="due-text">
-          <span class="strong">Ended</span>
+          <span class="strong">Closed</span>
           <span class="quiet small">{sayTime(outcome.at, setup.store.zone)}</span>
         </span>
       )}
@@ -28,14 +28,14 @@ export function DisputeRow({ shown, now }: { shown: ShownDispute; now: Instant }
           {lotTitle(lot.facts)}
         </a>
         <span class="dispute-sub">
-          {REASON_WORDS[dispute.reason]} · {dispute.side === 'ours' ? 'our claim' : 'another’s claim'} · {place.name}
+          {REASON_WORDS[dispute.reason]} · {dispute.side === 'ours' ? 'our claim' : 'claim against us'} · {place.name}
         </span>
-        {outcome === undefined && <span class="dispute-sub">{dues[0]?.what ?? 'Waits for their word'}</span>}
+        {outcome === undefined && <span class="dispute-sub">{dues[0]?.what ?? 'Waiting for their answer'}</span>}
       </span>
       <span class="dispute-asked">
         {dispute.askedCents !== undefined && (
           <>
-            <span class="figure">{formatMoney(dispute.askedCents)}</span> <span class="quiet small">asked</span>
+            <span class="figure">{formatMoney(dispute.askedCents)}</span> <span class="quiet small">claimed</span>
           </>
         )}
       </span>

@@ -26,7 +26,7 @@ export function DisputeScreen({ id }: { id: string }) {
   return (
     <section class="stack">
       <h1>This dispute is not here</h1>
-      <p>Its opening was taken back, or the address is from another browser.</p>
+      <p>It was undone, or the address is from another browser.</p>
       <p>
         <a href="#/disputes">To the disputes</a>
       </p>
@@ -53,16 +53,16 @@ function OneDispute({ shown }: { shown: ShownDispute }) {
             </span>
           </p>
           <p class="quiet">
-            {dispute.side === 'ours' ? 'Our claim' : 'Another’s claim'}, came up {sayWhen(dispute.at, now)} ·{' '}
-            <a class="no-print" href={`#/life/${lot.id}`}>
-              The lot’s whole life
+            {dispute.side === 'ours' ? 'Our claim' : 'Claim against us'}, opened {sayWhen(dispute.at, now)} ·{' '}
+            <a class="no-print" href={`#/history/${lot.id}`}>
+              The lot’s full history
             </a>
           </p>
         </div>
         <div class="row">
           {dispute.askedCents !== undefined && (
             <div>
-              <div class="small quiet">Asked</div>
+              <div class="small quiet">Amount claimed</div>
               <div class="figure">{formatMoney(dispute.askedCents)}</div>
             </div>
           )}

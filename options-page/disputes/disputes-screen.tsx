@@ -13,13 +13,13 @@ import './disputes.css';
 
 const SHOWS = [
   { value: 'open', label: 'Open' },
-  { value: 'closed', label: 'Ended' },
+  { value: 'closed', label: 'Closed' },
   { value: 'all', label: 'All' },
 ] as const;
 const SIDES = [
-  { value: 'any', label: 'Both sides' },
-  { value: 'ours', label: 'Ours' },
-  { value: 'theirs', label: 'Another’s' },
+  { value: 'any', label: 'All claims' },
+  { value: 'ours', label: 'Our claims' },
+  { value: 'theirs', label: 'Against us' },
 ] as const;
 
 /** The disputes by their deadlines, each with what is still missing. */
@@ -45,7 +45,7 @@ export function DisputesScreen() {
       </header>
       <div class="row no-print">
         <PressedChoice
-          legend="Which disputes"
+          legend="Show"
           choices={SHOWS}
           value={filter.show}
           onPress={(show) => setFilter({ ...filter, show })}
@@ -70,9 +70,9 @@ export function DisputesScreen() {
       </div>
       {shown.length === 0 ? (
         <p>
-          None of them fits.{' '}
+          No dispute matches.{' '}
           <button type="button" class="plain" onClick={() => setFilter({ show: 'all', side: 'any', search: '' })}>
-            Show all of them
+            Show all
           </button>
         </p>
       ) : (

@@ -13,7 +13,7 @@ export function DuesPart({ shown, now }: { shown: ShownDispute; now: Instant }) 
   return (
     <section class="stack">
       <h2>To do</h2>
-      {dues.length === 0 && <p>It waits for their word. Write down when they set a date.</p>}
+      {dues.length === 0 && <p>Waiting for their answer. Add it to the record when they set a date.</p>}
       <ul class="won-steps">
         {dues.map((each) => (
           <li key={each.kind} class="won-step">
@@ -22,7 +22,7 @@ export function DuesPart({ shown, now }: { shown: ShownDispute; now: Instant }) 
             <span class="quiet small">
               {each.due.as === 'no-rule' ? (
                 <>
-                  Setup names no deadline at {place.name}. <a href="#/setup/after">Copy it from the terms</a>.
+                  Setup has no deadline for {place.name}. <a href="#/setup/after">Copy it from the venue’s terms</a>.
                 </>
               ) : (
                 <WhyDue due={each.due} />
@@ -58,7 +58,7 @@ function DueTap({ shown: { lot, dispute }, each }: { shown: ShownDispute; each: 
       class="main"
       onClick={() => note(lot, { kind: 'dispute-stepped', dispute: dispute.entry, step: { what, at: at() } })}
     >
-      {each.kind === 'tell' ? 'The venue was told' : 'It was answered'}
+      {each.kind === 'tell' ? 'Claim filed' : 'Claim answered'}
     </button>
   );
 }
@@ -71,14 +71,10 @@ function NextForm({ shown: { lot, dispute } }: { shown: ShownDispute }) {
   const [at, setAt] = useState<Instant>();
   const [fault, setFault] = useState<string>();
   const keep = async () => {
-    if (what.trim() === '' || at === undefined) return setFault('Say what is to be done, and until when.');
+    if (what.trim() === '' || at === undefined) return setFault('Enter what to do and by when.');
     setFault(undefined);
     const set = { next: { what: what.trim(), at } };
-    const entry = await note(
-      lot,
-      { kind: 'dispute-changed', dispute: dispute.entry, set, clear: [] },
-      'The date is set.',
-    );
+    const entry = await note(lot, { kind: 'dispute-changed', dispute: dispute.entry, set, clear: [] }, 'Date saved.');
     if (entry !== null) {
       setWhat('');
       setAt(undefined);
@@ -89,19 +85,19 @@ function NextForm({ shown: { lot, dispute } }: { shown: ShownDispute }) {
       <div class="row dispute-line">
         <div class="field">
           <label class="label" for="dispute-next">
-            Next thing to do
+            Next step
           </label>
           <input
             id="dispute-next"
             value={what}
             maxLength={200}
-            placeholder="Bring it to the venue’s shop"
+            placeholder="Take it to the venue’s shop"
             onInput={(event) => setWhat(event.currentTarget.value)}
           />
         </div>
-        <MomentInput label="Until when" value={at} zone={setup.store.zone} onChange={setAt} />
+        <MomentInput label="By when" value={at} zone={setup.store.zone} onChange={setAt} />
         <button type="button" onClick={keep}>
-          Set the date
+          Save
         </button>
       </div>
       {fault && (

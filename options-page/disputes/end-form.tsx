@@ -24,10 +24,10 @@ const ENDINGS: readonly DisputeEnding[] = [
   'dropped',
 ];
 /** What the words of an ending are for where the car comes again. */
-export const LEARNED = 'What was learned: it stands on the lot when the car is offered again';
+export const LEARNED = 'What to remember if this car is offered again';
 const WAYS = [
-  { value: 'to-us', label: 'It comes to us' },
-  { value: 'from-us', label: 'We pay it' },
+  { value: 'to-us', label: 'Paid to us' },
+  { value: 'from-us', label: 'Paid by us' },
 ] as const;
 
 /** Ends a dispute, with its money. Taking it back opens it again. */
@@ -44,8 +44,8 @@ export function EndForm({ shown: { lot, dispute } }: { shown: ShownDispute }) {
   const latest = useLatest({ ended, amount, way, at, words, newLot });
   const end = async () => {
     const { ended, amount, way, at, words, newLot } = await latest();
-    if (ended === undefined) return setFault('Choose how it ended.');
-    if (ended === 'price-adjusted' && amount === undefined) return setFault('Say by how much the price was adjusted.');
+    if (ended === undefined) return setFault('Choose the outcome.');
+    if (ended === 'price-adjusted' && amount === undefined) return setFault('Enter the price adjustment.');
     setFault(undefined);
     const outcome: DisputeOutcome = {
       ended,
@@ -59,27 +59,27 @@ export function EndForm({ shown: { lot, dispute } }: { shown: ShownDispute }) {
   };
   return (
     <section class="panel stack">
-      <h2>End it</h2>
+      <h2>Close the dispute</h2>
       <div class="fields">
         <ChoiceInput
-          label="How it ended"
+          label="Outcome"
           value={ended}
           none="Choose"
           choices={ENDINGS.map((value) => ({ value, label: ENDING_WORDS[value] }))}
           onCommit={(chosen) => setEnded(ENDINGS.find((each) => each === chosen))}
         />
         <MoneyInput
-          label={ended !== undefined && undoesSale(ended) ? 'Money beside the price' : 'Amount'}
+          label={ended !== undefined && undoesSale(ended) ? 'Other money' : 'Amount'}
           value={amount}
           onCommit={setAmount}
-          hint={ended !== undefined && undoesSale(ended) ? 'What was paid for the car comes back by itself' : undefined}
+          hint={ended !== undefined && undoesSale(ended) ? 'The price of the car is refunded separately' : undefined}
         />
-        <MomentInput label="When" value={at} zone={setup.store.zone} onChange={setAt} hint="Empty means now" />
+        <MomentInput label="When" value={at} zone={setup.store.zone} onChange={setAt} hint="Leave blank for now" />
       </div>
-      {amount !== undefined && <RadioChoice legend="Which way" value={way} choices={WAYS} onCommit={setWay} />}
+      {amount !== undefined && <RadioChoice legend="Direction" value={way} choices={WAYS} onCommit={setWay} />}
       {ended !== undefined && undoesSale(ended) && (
         <p class="small">
-          The sale no longer stands: its cash and its place are free, and what was paid is listed as to come back.
+          The sale is canceled. Its cash and lot space are free again, and what you paid is listed under refunds due.
         </p>
       )}
       {ended === 'sold-again' && (
@@ -88,7 +88,7 @@ export function EndForm({ shown: { lot, dispute } }: { shown: ShownDispute }) {
         </div>
       )}
       <WordsInput
-        label={ended === 'sold-again' ? LEARNED : 'In words'}
+        label={ended === 'sold-again' ? LEARNED : 'Notes'}
         value={words}
         longest={4000}
         onChange={setWords}
@@ -101,7 +101,7 @@ export function EndForm({ shown: { lot, dispute } }: { shown: ShownDispute }) {
       )}
       <p>
         <button type="button" onClick={end}>
-          End the dispute
+          Close the dispute
         </button>
       </p>
     </section>

@@ -25,16 +25,16 @@ export function EndedNote({ lot, dispute, outcome }: EndedNoteProps) {
     <>
       <div class="note row">
         <span>
-          <span class="strong">Ended.</span> {sayOutcome(outcome)}
+          <span class="strong">Closed.</span> {sayOutcome(outcome)}
         </span>
         {outcome.newLot !== undefined && <NewLot id={outcome.newLot} />}
         {(outcome.cents ?? 0) !== 0 && (
           <a class="no-print" href={`#/books/${lot.id}`}>
-            Its money in the purchase folder
+            Its money, in the purchase folder
           </a>
         )}
         <button type="button" class="no-print" onClick={() => takeBack(outcome.entry)}>
-          Open it again
+          Reopen
         </button>
       </div>
       {outcome.ended === 'sold-again' && outcome.newLot === undefined && (
@@ -65,18 +65,18 @@ function LinkForm({ lot, dispute, outcome }: EndedNoteProps) {
       ...(now.words.trim() !== '' && { words: now.words.trim() }),
       ...(now.newLot !== undefined && { newLot: now.newLot }),
     };
-    await note(lot, { kind: 'dispute-closed', dispute: dispute.entry, outcome: corrected }, 'Kept with the lot.');
+    await note(lot, { kind: 'dispute-closed', dispute: dispute.entry, outcome: corrected }, 'Saved on the lot.');
   };
   return (
     <section class="panel stack no-print">
-      <h2>The car, offered again</h2>
+      <h2>This car, offered again</h2>
       <div class="fields">
         <NewLotPick lot={lot} value={newLot} onChange={setNewLot} />
       </div>
       <WordsInput label={LEARNED} value={words} longest={4000} onChange={setWords} rows={2} />
       <p>
         <button type="button" onClick={keep}>
-          Keep it
+          Save
         </button>
       </p>
     </section>

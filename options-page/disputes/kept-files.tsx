@@ -24,10 +24,11 @@ function KeptFile({ lot, hash }: { lot: LotState; hash: string }) {
   useEffect(() => () => void (url !== undefined && URL.revokeObjectURL(url)), [url]);
   const read = async (then: (blob: Blob) => void) => {
     const blob = await store.readAttachment(hash);
-    if (blob === null) say('The bytes of this file are not here. They may be in a backup from another computer.');
+    if (blob === null)
+      say('This file’s contents are not on this computer. They may be in a backup from another computer.');
     else then(blob);
   };
-  const name = file?.name ?? 'a file that was taken back';
+  const name = file?.name ?? 'a file that was undone';
   if (url !== undefined) {
     return (
       <span class="stack">

@@ -15,14 +15,14 @@ export function NeedsPart({ shown }: { shown: ShownDispute }) {
     const hashes = await keepFiles(files);
     if (hashes === null) return;
     const step = { what: 'got' as const, need, at: instant(Date.now()), ...(hashes.length > 0 && { files: hashes }) };
-    await note(lot, { kind: 'dispute-stepped', dispute: dispute.entry, step }, `Here now: ${need}.`);
+    await note(lot, { kind: 'dispute-stepped', dispute: dispute.entry, step }, `Received: ${need}.`);
   };
   const setNeeds = (needs: string[], sentence: string) =>
     note(lot, { kind: 'dispute-changed', dispute: dispute.entry, set: { needs }, clear: [] }, sentence);
   const add = async () => {
     const need = added.trim();
     if (need === '' || dispute.needs.includes(need)) return;
-    const entry = await setNeeds([...dispute.needs, need], `Still to be got: ${need}.`);
+    const entry = await setNeeds([...dispute.needs, need], `Still needed: ${need}.`);
     if (entry !== null) setAdded('');
   };
   return (
@@ -35,8 +35,8 @@ export function NeedsPart({ shown }: { shown: ShownDispute }) {
           <li key={need} class="need-row">
             <span>{need}</span>
             <span class="row no-print">
-              <button type="button" aria-label={`Got it: ${need}`} onClick={() => got(need)}>
-                Got it
+              <button type="button" aria-label={`Received: ${need}`} onClick={() => got(need)}>
+                Received
               </button>
               <FilePick label={`Attach: ${need}`} words="Attach a file" onPick={(files) => got(need, files)} />
               <button
@@ -59,18 +59,18 @@ export function NeedsPart({ shown }: { shown: ShownDispute }) {
       <div class="row dispute-line no-print">
         <div class="field">
           <label class="label" for="dispute-need">
-            Something else that is needed
+            Something else needed
           </label>
           <input
             id="dispute-need"
             value={added}
             maxLength={120}
-            placeholder="The driver’s word"
+            placeholder="Driver’s statement"
             onInput={(event) => setAdded(event.currentTarget.value)}
           />
         </div>
         <button type="button" onClick={add}>
-          Add it
+          Add
         </button>
       </div>
     </section>

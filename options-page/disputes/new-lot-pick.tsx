@@ -34,7 +34,7 @@ export function NewLotPick({ lot, value, onChange }: NewLotPickProps) {
   return (
     <>
       <TextInput
-        label="Find the lot as it is offered again"
+        label="Find the new lot"
         value={search}
         longest={120}
         placeholder="Car, VIN, lot, venue"
@@ -43,12 +43,12 @@ export function NewLotPick({ lot, value, onChange }: NewLotPickProps) {
       <ChoiceInput
         label="Offered again as"
         value={value}
-        none={found.length === 0 ? 'no lot here fits' : 'not known yet'}
+        none={found.length === 0 ? 'no lot matches' : 'not known yet'}
         choices={found.slice(0, MOST).map((one) => ({ value: one.id, label: name(one) }))}
         hint={
           found.length > MOST
             ? `The first ${MOST} of ${found.length}`
-            : 'Once it is watched here; it can be linked later, too'
+            : 'Only lots on your list. You can link it later.'
         }
         onCommit={(id) => onChange(found.find((one) => one.id === id)?.id)}
       />

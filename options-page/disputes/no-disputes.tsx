@@ -4,16 +4,16 @@ export function NoDisputes() {
     <section class="stack loose">
       <h1>Disputes</h1>
       <p class="dispute-prose">
-        When a sale is argued about, ours or another’s claim, everything about it stands in one place: until when it can
-        be brought up by the venue’s own rule, what is still missing, what was said by whom, and how it ended.
+        When a sale is in dispute, by us or against us, everything about it is in one place: the deadline by the venue’s
+        own rule, what is still missing, who said what, and the outcome.
       </p>
       <table class="ledger dispute-example">
-        <caption class="small quiet">An invented example</caption>
+        <caption class="small quiet">A made-up example</caption>
         <tbody>
           <tr>
             <td>in 2 d 3 h</td>
-            <td>A defect that was not said: bring the claim to the venue</td>
-            <td class="number">$2,200 asked</td>
+            <td>Undisclosed defect: file the claim with the venue</td>
+            <td class="number">$2,200 claimed</td>
           </tr>
           <tr>
             <td colSpan={3}>Missing: a shop’s written estimate, the bill of sale</td>

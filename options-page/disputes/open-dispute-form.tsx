@@ -24,8 +24,8 @@ import { useLatest } from './use-latest.ts';
 import { WordsInput } from './words-input.tsx';
 
 const SIDES = [
-  { value: 'ours', label: 'We bring it up' },
-  { value: 'theirs', label: 'Another does' },
+  { value: 'ours', label: 'Our claim' },
+  { value: 'theirs', label: 'Claim against us' },
 ] as const;
 
 /** Everything that a dispute begins with, and until when it is to be brought up or answered, before it is opened. */
@@ -55,10 +55,10 @@ export function OpenDisputeForm({ lot }: { lot: LotState }) {
   const latest = useLatest({ draft, at });
   const open = async () => {
     const { draft: opened, at: when } = await latest();
-    if (opened.words === '') return setFault('Say in a sentence what happened.');
-    if (when === undefined) return setFault('Say when it came up, with date and time.');
+    if (opened.words === '') return setFault('Enter what happened.');
+    if (when === undefined) return setFault('Enter the date and time it came up.');
     setFault(undefined);
-    const entry = await note(lot, { kind: 'dispute-opened', opened }, 'The dispute is open.');
+    const entry = await note(lot, { kind: 'dispute-opened', opened }, 'Dispute opened.');
     if (entry !== null) location.assign(`#/dispute/${entry}`);
   };
   return (
@@ -77,9 +77,14 @@ export function OpenDisputeForm({ lot }: { lot: LotState }) {
           choices={DISPUTE_REASONS.map((value) => ({ value, label: REASON_WORDS[value] }))}
           onCommit={(chosen) => setReason(DISPUTE_REASONS.find((each) => each === chosen) ?? reason)}
         />
-        <MoneyInput label="Amount asked" value={asked} onCommit={setAsked} hint="Empty when no amount is named yet" />
+        <MoneyInput
+          label="Amount claimed"
+          value={asked}
+          onCommit={setAsked}
+          hint="Leave blank if there is no amount yet"
+        />
         <MomentInput
-          label={side === 'ours' ? 'When it came up' : 'When their notice came'}
+          label={side === 'ours' ? 'When you found it' : 'When you got their notice'}
           value={at}
           zone={setup.store.zone}
           onChange={setAt}
@@ -89,7 +94,7 @@ export function OpenDisputeForm({ lot }: { lot: LotState }) {
           value={dueAt}
           zone={setup.store.zone}
           onChange={setDueAt}
-          hint="Goes before the venue’s rule"
+          hint="Overrides the venue’s rule"
         />
       </div>
       <WordsInput label="What happened" value={words} longest={4000} onChange={setWords} />
@@ -102,13 +107,13 @@ export function OpenDisputeForm({ lot }: { lot: LotState }) {
           <p class="small">
             {first.due.as === 'no-rule' ? (
               <>
-                Setup does not say until when at {place.name}. <a href="#/setup/after">Copy it from the terms</a>, or
-                write the deadline above.
+                Setup has no deadline for {place.name}. <a href="#/setup/after">Copy it from the venue’s terms</a>, or
+                enter the deadline above.
               </>
             ) : (
               <WhyDue due={first.due} />
             )}{' '}
-            The sale’s own terms decide.
+            The venue’s own terms decide.
           </p>
         </div>
       )}
@@ -122,7 +127,7 @@ export function OpenDisputeForm({ lot }: { lot: LotState }) {
           Open the dispute
         </button>
         <a class="button" href={`#/won/${lot.id}`}>
-          Leave it
+          Cancel
         </a>
       </div>
     </section>

@@ -55,8 +55,8 @@ function ChooseLot() {
       {found.length === 0 ? (
         <p>
           {search === ''
-            ? 'No sale is over yet. A dispute is about a lot that has closed.'
-            : `No lot that has closed fits “${search}”.`}
+            ? 'No lot has closed yet. A dispute is about a lot that has closed.'
+            : `No closed lot matches “${search}”.`}
         </p>
       ) : (
         <ul class="dispute-rows">
@@ -73,7 +73,7 @@ function ChooseLot() {
       )}
       {found.length > MOST && (
         <p class="quiet small">
-          The latest {MOST} of {found.length}: search to find an earlier one.
+          The latest {MOST} of {found.length}. Search to find an earlier one.
         </p>
       )}
     </section>

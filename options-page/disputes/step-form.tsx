@@ -18,7 +18,7 @@ const WHATS: readonly { readonly value: DisputeStep['what']; readonly label: str
   { value: 'talk', label: 'We talked' },
   { value: 'heard', label: 'They answered' },
   { value: 'offer', label: 'They offered' },
-  { value: 'told', label: 'The venue was told' },
+  { value: 'told', label: 'Claim filed' },
   { value: 'answered', label: 'We answered' },
   { value: 'note', label: 'A note' },
 ];
@@ -39,7 +39,7 @@ export function StepForm({ shown: { lot, dispute } }: { shown: ShownDispute }) {
   const keep = async () => {
     const { what, at, who, words, cents, files } = await latest();
     if (words.trim() === '' && files.length === 0 && cents === undefined)
-      return setFault('Say in a sentence what was said or done, or attach a file.');
+      return setFault('Enter what was said or done, or attach a file.');
     setFault(undefined);
     const hashes = await keepFiles(files);
     if (hashes === null) return;
@@ -61,7 +61,7 @@ export function StepForm({ shown: { lot, dispute } }: { shown: ShownDispute }) {
   };
   return (
     <section class="panel stack">
-      <h2>Write down a step or a talk</h2>
+      <h2>Add to the record</h2>
       <div class="fields">
         <ChoiceInput
           label="What"
@@ -69,7 +69,7 @@ export function StepForm({ shown: { lot, dispute } }: { shown: ShownDispute }) {
           choices={WHATS}
           onCommit={(chosen) => setWhat(WHATS.find(({ value }) => value === chosen)?.value ?? what)}
         />
-        <MomentInput label="When" value={at} zone={setup.store.zone} onChange={setAt} hint="Empty means now" />
+        <MomentInput label="When" value={at} zone={setup.store.zone} onChange={setAt} hint="Leave blank for now" />
         <TextInput
           label="With whom"
           value={who}
@@ -79,7 +79,7 @@ export function StepForm({ shown: { lot, dispute } }: { shown: ShownDispute }) {
         />
         <MoneyInput label="Amount" value={cents} onCommit={setCents} hint="Of an offer" />
       </div>
-      <WordsInput label="What was said or done" value={words} longest={4000} onChange={setWords} rows={3} />
+      <WordsInput label="Notes" value={words} longest={4000} onChange={setWords} rows={3} />
       <div class="row">
         <FilePick
           label="Attach papers or pictures"
@@ -90,7 +90,7 @@ export function StepForm({ shown: { lot, dispute } }: { shown: ShownDispute }) {
           <span class="small">
             {files.map(({ name }) => name).join(', ')}{' '}
             <button type="button" class="plain" onClick={() => setFiles([])}>
-              Without them
+              Remove files
             </button>
           </span>
         )}
@@ -102,7 +102,7 @@ export function StepForm({ shown: { lot, dispute } }: { shown: ShownDispute }) {
       )}
       <p>
         <button type="button" class="main" onClick={keep}>
-          Write it down
+          Add
         </button>
       </p>
     </section>

@@ -15,15 +15,15 @@ export function TimeLine({ shown }: { shown: ShownDispute }) {
   const steps = dispute.steps.toSorted((a, b) => a.at - b.at || (a.entry < b.entry ? -1 : 1));
   return (
     <section class="stack">
-      <h2>What was said and done</h2>
+      <h2>Record</h2>
       <ol class="dispute-time">
         {sale && (
           <Line at={sale.at} author={sale.author}>
-            The sale ended
+            The sale closed
           </Line>
         )}
         <Line at={dispute.at} author={dispute.author} takeBack={dispute.steps.length === 0 ? dispute.entry : undefined}>
-          It came up
+          Dispute opened
         </Line>
         {steps.map((step) => (
           <Line key={step.entry} at={step.at} author={step.author} takeBack={step.entry}>
@@ -62,10 +62,10 @@ function Line({ at, author, takeBack, children }: LineProps) {
           <button
             type="button"
             class="plain no-print"
-            aria-label={`Take back what was noted for ${when}`}
+            aria-label={`Undo the entry of ${when}`}
             onClick={() => verbs.takeBack(takeBack)}
           >
-            Take back
+            Undo
           </button>
         )}
       </span>

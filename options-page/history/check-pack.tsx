@@ -25,10 +25,10 @@ export function CheckPack() {
   };
   return (
     <>
-      <h3>A pack that came back</h3>
+      <h3>Check an evidence pack</h3>
       <NotedHeadInput value={noted} onCommit={setNoted} />
       <label class="field">
-        <span class="label">Check a pack</span>
+        <span class="label">Choose a pack</span>
         <input
           type="file"
           accept=".html,.htm"
@@ -53,9 +53,9 @@ function Findings({ answer: { name, check, fault }, withNoted }: { answer: Answe
         <p>{fault}</p>
       ) : findings.length === 0 ? (
         <p>
-          {name}: {countWords(entry + held, 'entry', 'entries')} and {countWords(file, 'file', 'files')} checked,
-          nothing is wrong.
-          {withNoted && ' It holds the entry that was noted.'}
+          {name}: {countWords(entry + held, 'entry', 'entries')} and {countWords(file, 'file', 'files')} checked.
+          Nothing is wrong.
+          {withNoted && ' It holds the entry you noted.'}
           {bare > 0 && ` ${countWords(bare, 'early entry is', 'early entries are')} taken on trust.`}
         </p>
       ) : (
@@ -79,14 +79,14 @@ function Entries({ check: { entries } }: { check: PackCheck }) {
   const { setup } = useWorkspace();
   return (
     <details>
-      <summary>What its entries say: hold this against its page, which anyone could word and seal anew</summary>
+      <summary>What the entries say. Compare it with the page, which anyone could rewrite and seal again</summary>
       <ol class="plain-list small">
         {entries.map((raw) => {
           const read = readEntry(raw);
           return (
             <li key={raw.id}>
               {sayTime(raw.at, setup.store.zone)}, {raw.author}:{' '}
-              {read.as === 'known' ? sayHappening(read.entry.happening) : 'something that this version can’t read'}{' '}
+              {read.as === 'known' ? sayHappening(read.entry.happening) : 'something this version can’t read'}{' '}
               <code>{raw.hash.slice(0, 12)}</code>
             </li>
           );

@@ -22,7 +22,7 @@ export function EvidencePart({ lot, history }: { lot: LotState; history: readonl
       const pack = await makePack({ store, setup, lot, history, shows });
       if (!pack.ok) return setFault(pack.message);
       saveFile(pack.value, `evidence-${fileWords(lot)}.html`);
-      say('The pack was checked and went to your downloads.');
+      say('Evidence pack checked and saved to your downloads.');
     } catch (error) {
       setFault(error instanceof Error ? error.message : String(error));
     } finally {
@@ -31,31 +31,31 @@ export function EvidencePart({ lot, history }: { lot: LotState; history: readonl
   };
   return (
     <section class="panel stack no-print">
-      <h2>Evidence for someone else</h2>
+      <h2>Evidence pack</h2>
       <p>
-        One file with the time line, the pictures and the fingerprints, which anyone can open and check without
-        Headroom. It shows that nothing in this lot’s entries was changed, taken out or put in later. It can’t show that
-        what was typed is true, that this computer’s clock was right, or who sat at it. Nor can it show by itself that
-        the last entries were not cut off, or the whole journal not written anew: for that, send its last fingerprint
-        (on the <a href="#/backup">Keep</a> page) to someone while it matters.
+        One file with the history, the pictures and the fingerprints. Anyone can open and check it without Headroom. It
+        shows that none of this lot’s entries was changed, removed or added later. It can’t show that what was typed is
+        true, that this computer’s clock was right, or who was using it. It also can’t show on its own that the last
+        entries weren’t cut off or the whole journal rewritten. For that, send the latest fingerprint (on the{' '}
+        <a href="#/backup">Backup</a> page) to someone early.
       </p>
       <RadioChoice
-        legend="What it shows"
+        legend="Include"
         value={shows}
         choices={[
           {
             value: 'sale',
-            label: 'What happened at the sale: receipts, results with our max bid of that moment, files',
+            label: 'The sale: receipts, results with our max bid at the time, files',
           },
           {
             value: 'dispute',
-            label: 'The same, and the dispute: its steps, talks and offers, what was done after winning',
+            label: 'The sale and the dispute: steps, talks and offers, what was done after the win',
           },
           { value: 'everything', label: 'Everything about this lot, our estimates and notes too' },
         ]}
         onCommit={setShows}
       />
-      <p class="quiet small">Of other lots it holds fingerprints, authors and times only.</p>
+      <p class="quiet small">For other lots it holds only fingerprints, authors and times.</p>
       <div class="row">
         <button type="button" class="main" disabled={busy} onClick={make}>
           {busy ? 'Making the pack…' : 'Save an evidence pack'}

@@ -30,7 +30,7 @@ export function FilesPart({ lot }: { lot: LotState }) {
       }
       kept += 1;
       if (answer.value.warning !== null) setFault(answer.value.warning);
-      say(`${file.name} is kept.`, answer.value.entries[0]?.id);
+      say(`${file.name} saved.`, answer.value.entries[0]?.id);
     }
     if (kept === files.length) setNote('');
     if (input.current) input.current.value = '';
@@ -40,7 +40,7 @@ export function FilesPart({ lot }: { lot: LotState }) {
   return (
     <section class="panel stack no-print">
       <h2>Files{here === 0 ? '' : ` (${here.toLocaleString('en-US')})`}</h2>
-      <p>Pictures and papers are kept with the lot on this computer, and are in every backup.</p>
+      <p>Pictures and papers are saved with the lot on this computer and are in every backup.</p>
       <div class="fields">
         <label class="field">
           <span class="label">What it is</span>
@@ -58,7 +58,7 @@ export function FilesPart({ lot }: { lot: LotState }) {
           </select>
         </label>
         <label class="field">
-          <span class="label">Note (if it needs one)</span>
+          <span class="label">Note (optional)</span>
           <input value={note} onInput={(event) => setNote(event.currentTarget.value)} />
         </label>
         <label class="field wide">
@@ -75,7 +75,7 @@ export function FilesPart({ lot }: { lot: LotState }) {
           />
         </label>
       </div>
-      {busy && <p role="status">Keeping…</p>}
+      {busy && <p role="status">Saving…</p>}
       {fault !== undefined && (
         <p class="note warning" role="alert">
           {fault}

@@ -30,13 +30,13 @@ export function KeptFile({ file }: { file: Attachment }) {
   }, [store, file.hash, picture, say]);
   const save = async () => {
     const blob = await store.readAttachment(file.hash);
-    if (blob === null) say(`${file.name} is not here: the journal names it, but its bytes are missing.`);
+    if (blob === null) say(`${file.name} is missing: the journal lists it, but its contents are not here.`);
     else saveFile(new Blob([blob], { type: 'application/octet-stream' }), file.name);
   };
   return (
     <figure class="kept-file">
       {picture && typeof address === 'string' && <img src={address} alt={file.note ?? file.name} />}
-      {address === null && <p class="note warning">Its bytes are missing here. Restore a backup that has them.</p>}
+      {address === null && <p class="note warning">Its contents are missing. Restore a backup that has them.</p>}
       <figcaption class="row small">
         <span>{sayBytes(file.sizeBytes)}</span>
         <code class="quiet" title="SHA-256 of the file">

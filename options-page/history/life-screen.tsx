@@ -19,12 +19,12 @@ interface Life {
 /** One lot's life: everything the journal says of it in order, its files, and the evidence pack. */
 export function LifeScreen({ id }: { id: string }) {
   const life = useLife(id);
-  if (life === undefined) return <h1>Reading its entries…</h1>;
+  if (life === undefined) return <h1>Reading the history…</h1>;
   if (life === null)
     return (
       <section class="stack">
-        <h1>This lot is not in the journal here</h1>
-        <p>Its arrival was taken back, or the address is from another browser.</p>
+        <h1>This lot is not here</h1>
+        <p>Adding it was undone, or the address is from another browser.</p>
         <p>
           <a href="#/lots">Back to the lots</a>
         </p>
@@ -47,15 +47,15 @@ export function LifeScreen({ id }: { id: string }) {
         {sale?.result && (
           <p class="figure">
             {sayResult(sale.result.result)}
-            {isUndone && ', and undone since'}
+            {isUndone && ', and undone later'}
           </p>
         )}
         <div class="row no-print">
           {lot.dropped ? (
-            <span class="tag">no longer watched</span>
+            <span class="tag">removed from your list</span>
           ) : (
             <a class="button" href={`#/lot/${lot.id}`}>
-              To its worksheet
+              Worksheet
             </a>
           )}
           <button type="button" onClick={() => print()}>

@@ -34,7 +34,7 @@ interface PackOrder {
 /** Makes the evidence pack of a lot, and checks it before it is handed out: one with a break in it is never given away. */
 export async function makePack({ store, setup, lot, history, shows }: PackOrder): Promise<Outcome<Blob>> {
   const evidence = await store.evidenceOf(lot.id, showsUnder(shows));
-  if (evidence === null) return refuse('no-lot', 'This lot is not here any more.');
+  if (evidence === null) return refuse('no-lot', 'This lot is no longer here.');
   const [script, files, about] = await Promise.all([readScript(), filesIn(evidence.lines, store), store.about()]);
   const zone = setup.store.zone;
   const past: Past = {
@@ -43,7 +43,7 @@ export async function makePack({ store, setup, lot, history, shows }: PackOrder)
   };
   const parts = packPage({
     title: `${lotTitle(lot.facts)}: what happened at its sale`,
-    madeBy: `Written by ${about.author} of ${setup.store.name || 'this store'} on ${sayTime(evidence.head.madeAt, zone)} (${zone}). All times are by that clock.`,
+    madeBy: `Made by ${about.author} of ${setup.store.name || 'this store'} on ${sayTime(evidence.head.madeAt, zone)} (${zone}). All times are in that zone.`,
     facts: factsOf(lot, setup),
     moments: evidence.lines.flatMap((line) => momentOf(line, lot, past, (at) => sayTime(at, zone)) ?? []),
     files,
@@ -81,7 +81,7 @@ function momentOf(line: PackLine, lot: LotState, past: Past, say: (at: Instant) 
   if ('held' in line) {
     const { held } = line;
     if (held.subject !== `lot:${lot.id}` && held.id !== lot.bornIn) return null;
-    const what = held.id === lot.bornIn ? 'It came into the journal' : 'Something about this lot was written down';
+    const what = held.id === lot.bornIn ? 'Added to the journal' : 'Something about this lot was recorded';
     return { when: say(held.at), who: held.author, what, remark: 'held back', hash: held.hash, files: [] };
   }
   if (!('entry' in line)) return null;
@@ -94,8 +94,8 @@ function momentOf(line: PackLine, lot: LotState, past: Past, say: (at: Instant) 
   return {
     when: say(at),
     who: author,
-    what: happening === null ? 'Something that a newer version wrote' : correction + sayInFull(happening, at, say),
-    ...(undone && { remark: 'taken back later' }),
+    what: happening === null ? 'Something a newer version wrote' : correction + sayInFull(happening, at, say),
+    ...(undone && { remark: 'undone later' }),
     hash,
     files: happening?.kind === 'attachment-kept' ? [happening.attachment.hash] : [],
   };
@@ -107,7 +107,7 @@ function sayInFull(happening: Happening, writtenAt: Instant, say: (at: Instant) 
   const page = happening.kind === 'bid-noted' ? happening.bid.page : undefined;
   return [
     sayHappening(happening),
-    done !== null && `Stated to have been ${say(done)}`,
+    done !== null && `Said to have happened ${say(done)}`,
     page !== undefined && `Page: ${page.title} (${page.url})`,
   ]
     .filter(Boolean)

@@ -48,7 +48,7 @@ function Moment({ item, words }: { item: HistoryItem; words: ReadonlyMap<string,
       <div>
         <p>
           {counts ? words.get(item.id) : <del>{words.get(item.id)}</del>}
-          {!counts && <strong> taken back</strong>}
+          {!counts && <strong> undone</strong>}
         </p>
         {entry !== null && <Done entry={entry} />}
         {entry !== null && <More entry={entry} words={words} />}
@@ -65,7 +65,7 @@ function Done({ entry }: { entry: Entry }) {
   const { setup } = useWorkspace();
   const done = doneAt(entry.happening, entry.at);
   return done === null ? null : (
-    <p class="small">Stated to have been {sayTime(done, setup.store.zone)}, written down later</p>
+    <p class="small">Said to have happened {sayTime(done, setup.store.zone)}, entered later</p>
   );
 }
 
@@ -94,5 +94,5 @@ function More({ entry: { happening }, words }: { entry: Entry; words: ReadonlyMa
 
 function wordsOf({ read }: HistoryItem): string {
   if (read.as === 'unreadable') return `An entry that can’t be read: ${read.message}`;
-  return read.as === 'unknown' ? 'Something that a newer Headroom wrote' : sayHappening(read.entry.happening);
+  return read.as === 'unknown' ? 'Something a newer Headroom wrote' : sayHappening(read.entry.happening);
 }

@@ -25,13 +25,13 @@ export function History({ lot }: { lot: LotState }) {
 
   const takeBack = async (entry: EntryId) => {
     const kept = await undo(entry);
-    say(kept.ok ? 'Taken back.' : kept.message, kept.ok ? kept.value.entry : undefined);
+    say(kept.ok ? 'Undone.' : kept.message, kept.ok ? kept.value.entry : undefined);
   };
 
   return (
     <details class="no-print">
-      <summary class="strong">What happened to this lot ({items.length})</summary>
-      <ScrollX label="What happened to this lot">
+      <summary class="strong">History of this lot ({items.length})</summary>
+      <ScrollX label="History of this lot">
         <table class="ledger">
           <thead>
             <tr>
@@ -39,7 +39,7 @@ export function History({ lot }: { lot: LotState }) {
               <th scope="col">What</th>
               <th scope="col">Who</th>
               <th scope="col">
-                <span class="visually-hidden">Take back</span>
+                <span class="visually-hidden">Undo</span>
               </th>
             </tr>
           </thead>
@@ -54,7 +54,7 @@ export function History({ lot }: { lot: LotState }) {
                     item.read.as === 'known' &&
                     rowOf(item.read.entry.happening).undo === 'in history' && (
                       <button type="button" class="plain" onClick={() => takeBack(item.id)}>
-                        Take back
+                        Undo
                       </button>
                     )}
                 </td>
@@ -69,5 +69,5 @@ export function History({ lot }: { lot: LotState }) {
 
 function wordsOf({ read }: HistoryItem): string {
   if (read.as === 'unreadable') return `An entry that can’t be read: ${read.message}`;
-  return read.as === 'unknown' ? 'Something that a newer Headroom wrote' : sayHappening(read.entry.happening);
+  return read.as === 'unknown' ? 'Something a newer Headroom wrote' : sayHappening(read.entry.happening);
 }

@@ -34,7 +34,7 @@ export function Incomplete({ facts, problems, edit }: IncompleteProps) {
           </li>
         ))}
       </ul>
-      <p class="quiet">Say what is missing beside this, and the figure appears at once.</p>
+      <p class="quiet">Fill in what is missing on this page, and the number appears at once.</p>
     </section>
   );
 }
@@ -50,15 +50,11 @@ function Settle({ field, facts, edit }: SettleProps) {
   const known = facts[field];
   // Retail has nothing to fall back on.
   if (known === undefined && field === 'retail') return null;
-  const words = known === undefined ? 'Go by the setup instead' : 'Keep the part that was read';
+  const words = known === undefined ? 'Use Setup instead' : 'Use the part that was read';
   return (
     <>
       {' '}
-      <button
-        type="button"
-        class="plain"
-        onClick={() => edit.commit(field, known, 'What could not be read is settled.')}
-      >
+      <button type="button" class="plain" onClick={() => edit.commit(field, known, 'Saved.')}>
         {words}
       </button>
     </>

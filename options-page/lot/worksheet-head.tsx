@@ -10,7 +10,9 @@ import type { LotState } from '../../src/folds/lot-state.ts';
 import { SaveCalendar } from '../../src/ui/calendar/save-calendar.tsx';
 import { CloseText } from '../../src/ui/close-text.tsx';
 import { useBid } from '../../src/ui/hooks/use-bid.ts';
+import { TermLink } from '../../src/ui/term-link.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
+import type { TermId } from '../../src/views/words/glossary.ts';
 
 interface WorksheetHeadProps {
   readonly lot: LotState;
@@ -26,7 +28,7 @@ export function WorksheetHead({ lot, sheet, now }: WorksheetHeadProps) {
   const drop = async () => {
     const kept = await dropLot(lot.id);
     if (!kept.ok) return say(kept.message);
-    say(`${lotTitle(facts)} is no longer watched.`, kept.value.entry);
+    say(`${lotTitle(facts)} removed from your list.`, kept.value.entry);
     location.assign('#/lots');
   };
   return (
@@ -51,7 +53,7 @@ export function WorksheetHead({ lot, sheet, now }: WorksheetHeadProps) {
           </button>
           {facts.close !== undefined && (
             <SaveCalendar
-              label="To your calendar"
+              label="Add to calendar"
               choice={{ lot: lot.id }}
               name={`closing ${lotTitle(facts)}`.replace(/[^\p{L}\p{N}]+/gu, '-').slice(0, 60)}
             />
@@ -68,18 +70,28 @@ export function WorksheetHead({ lot, sheet, now }: WorksheetHeadProps) {
       </div>
       <div class="worksheet-stop stack">
         <div>
-          <div class="small quiet">Max bid</div>
+          <div class="small quiet">
+            <TermLink term="max-bid">Max bid</TermLink>
+          </div>
           <div class="figure-large">{stopWords(sheet)}</div>
         </div>
         <div class="worksheet-facts">
-          <HeadFact label="Headroom" value={headroomWords(sheet)} />
+          <HeadFact term="headroom" label="Headroom" value={headroomWords(sheet)} />
           <HeadFact
+            term="price-now"
             label="Price now"
             value={facts.priceNow === undefined ? 'not known' : formatMoney(facts.priceNow)}
           />
-          <HeadFact label="Bid" value={[bidWords(bid), priceWords(bid)].filter(Boolean).join(', ')} loud={bid.loud} />
+          <HeadFact
+            term="bid"
+            label="Bid"
+            value={[bidWords(bid), priceWords(bid)].filter(Boolean).join(', ')}
+            loud={bid.loud}
+          />
           <div>
-            <div class="small quiet">Closes</div>
+            <div class="small quiet">
+              <TermLink term="close">Closes</TermLink>
+            </div>
             <CloseText close={facts.close} now={now} />
           </div>
         </div>
@@ -88,10 +100,13 @@ export function WorksheetHead({ lot, sheet, now }: WorksheetHeadProps) {
   );
 }
 
-function HeadFact({ label, value, loud = false }: { label: string; value: string; loud?: boolean }) {
+function HeadFact(props: { term: TermId; label: string; value: string; loud?: boolean }) {
+  const { term, label, value, loud = false } = props;
   return (
     <div>
-      <div class="small quiet">{label}</div>
+      <div class="small quiet">
+        <TermLink term={term}>{label}</TermLink>
+      </div>
       <div class={loud ? 'figure act' : 'figure'}>{value}</div>
     </div>
   );
@@ -100,11 +115,11 @@ function HeadFact({ label, value, loud = false }: { label: string; value: string
 function stopWords(sheet: WorksheetHeadProps['sheet']): string {
   if (!sheet.ok) return 'not yet';
   const { maxBid } = sheet.value.result;
-  return maxBid === null ? 'no price pays' : formatMoney(maxBid);
+  return maxBid === null ? 'Don’t bid' : formatMoney(maxBid);
 }
 
 function headroomWords(sheet: WorksheetHeadProps['sheet']): string {
   if (!sheet.ok || sheet.value.headroom === null) return '—';
   const { headroom } = sheet.value;
-  return headroom < 0 ? `${formatMoney(cents(-headroom))} past` : formatMoney(headroom);
+  return headroom < 0 ? `${formatMoney(cents(-headroom))} over max` : formatMoney(headroom);
 }

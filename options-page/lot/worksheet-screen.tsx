@@ -35,7 +35,7 @@ export function WorksheetScreen({ id }: { id: string }) {
   return (
     <section class="stack">
       <h1>This lot is not on the list</h1>
-      <p>It may have been dropped, or the address is from another browser.</p>
+      <p>It may have been removed, or the address is from another browser.</p>
       <p>
         <a href="#/lots">Back to the lots</a>
       </p>

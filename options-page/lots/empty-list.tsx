@@ -10,7 +10,7 @@ export function EmptyList({ setupKept }: EmptyListProps) {
   return (
     <section class="stack loose empty-list">
       <div class="stack">
-        <h1>Nothing is watched yet</h1>
+        <h1>No lots yet</h1>
         <p>
           Add the lots you are looking at, and each one gets its max bid: the most you can pay and still make the deal
           worth doing.
@@ -20,7 +20,7 @@ export function EmptyList({ setupKept }: EmptyListProps) {
         <caption class="quiet small">An example, with round figures</caption>
         <tbody>
           <tr>
-            <td>It should retail for</td>
+            <td>Expected retail</td>
             <td class="number">$18,000</td>
           </tr>
           <tr>
@@ -48,7 +48,7 @@ export function EmptyList({ setupKept }: EmptyListProps) {
         )}
         {asked ? (
           <span class="row">
-            <span>It fills the empty list with an invented dealer’s week.</span>
+            <span>This fills the empty list with a made-up dealer’s week.</span>
             <a class="button" href="#/demo-load">
               Load it
             </a>

@@ -1,13 +1,15 @@
 import { useEffect, useRef } from 'preact/hooks';
 
 const KEYS = [
-  ['↓ or j', 'next lot'],
-  ['↑ or k', 'the lot before'],
+  ['↓', 'next lot'],
+  ['↑', 'previous lot'],
+  ['Home', 'first lot'],
+  ['End', 'last lot'],
   ['Enter', 'open its worksheet'],
-  ['/', 'search'],
-  ['n', 'add lots'],
-  ['?', 'this sheet'],
-  ['Esc', 'close this, or take back what was typed'],
+  ['S', 'search'],
+  ['A', 'add lots'],
+  ['K', 'these keys'],
+  ['Esc', 'close this, or undo what you typed'],
 ] as const;
 
 /** The keys of the list, on a sheet. */
@@ -30,6 +32,7 @@ export function KeySheet({ onClose }: { onClose: () => void }) {
             ))}
           </tbody>
         </table>
+        <p class="small">The letters work while the focus is in the list or its tools.</p>
         <button type="button" onClick={() => dialog.current?.close()}>
           Close
         </button>

@@ -92,7 +92,7 @@ export function ListTools({ view, onView, shown, known, complete, searchBox, onK
         <span class="quiet small list-count" role="status">
           {complete
             ? `${shown.toLocaleString('en-US')} of ${known.toLocaleString('en-US')} lots`
-            : 'still reading and working out lots…'}
+            : 'still working out lots…'}
         </span>
       </div>
     </div>

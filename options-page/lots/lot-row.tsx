@@ -38,7 +38,7 @@ export function LotRow({ row, index, height, now }: LotRowProps) {
       </div>
       <div class="lot-headroom number" role="cell">
         {headroom && !headroom.past && <span class="lot-label">room </span>}
-        {headroom && `${headroom.words}${headroom.past ? ' past' : ''}`}
+        {headroom && `${headroom.words}${headroom.past ? ' over max' : ''}`}
       </div>
       <div class="lot-todo" role="cell">
         <Todo row={row} now={now} />

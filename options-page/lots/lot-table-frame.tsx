@@ -1,17 +1,19 @@
 import type { ComponentChildren, RefObject } from 'preact';
 import type { ListView, SortKey } from '../../src/views/lots/list-order.ts';
+import type { TermId } from '../../src/views/words/glossary.ts';
+import { wordsHash } from '../../src/views/words/words-hash.ts';
 import { startsDescending } from './list-tools.tsx';
 
 export const NARROW = '(max-width: 760px)';
 /** In CSS pixels: a row has one line, a card on a narrow screen has several. */
 export const rowHeight = (narrow: boolean): number => (narrow ? 142 : 72);
 
-const COLUMNS: readonly { key: SortKey | null; label: string; number?: boolean }[] = [
+const COLUMNS: readonly { key: SortKey | null; label: string; number?: boolean; term?: TermId }[] = [
   { key: 'close', label: 'Closes (store time)' },
   { key: 'car', label: 'Car' },
-  { key: 'price', label: 'Price now', number: true },
-  { key: 'max-bid', label: 'Max bid', number: true },
-  { key: 'headroom', label: 'Headroom', number: true },
+  { key: 'price', label: 'Price now', number: true, term: 'price-now' },
+  { key: 'max-bid', label: 'Max bid', number: true, term: 'max-bid' },
+  { key: 'headroom', label: 'Headroom', number: true, term: 'headroom' },
   { key: 'todo', label: 'To do' },
 ];
 
@@ -32,7 +34,7 @@ export function LotTableFrame({ narrow, count, view, onView, table, children }: 
     <div class={narrow ? 'lot-table narrow' : 'lot-table'} role="table" aria-rowcount={count + 1} aria-label="Lots">
       <div class={narrow ? 'visually-hidden' : ''} role="rowgroup">
         <div class="lot-head" role="row" tabIndex={-1} aria-rowindex={1}>
-          {COLUMNS.map(({ key, label, number }) => (
+          {COLUMNS.map(({ key, label, number, term }) => (
             <span
               key={label}
               role="columnheader"
@@ -57,6 +59,11 @@ export function LotTableFrame({ narrow, count, view, onView, table, children }: 
                   {label}
                   {key === view.sort && <span aria-hidden="true">{view.descending ? ' ↓' : ' ↑'}</span>}
                 </button>
+              )}
+              {term !== undefined && !narrow && (
+                <a class="lot-term" href={wordsHash(term)} aria-label={`What “${label}” means`}>
+                  ?
+                </a>
               )}
             </span>
           ))}

@@ -81,7 +81,7 @@ function PrintedLot({ lot: { facts }, standing, bid }: PrintedLotProps) {
         {standing.missing.length > 0
           ? standing.missing[0]
           : standing.maxBid === null
-            ? 'no price pays'
+            ? 'Don’t bid'
             : formatMoney(standing.maxBid)}
       </td>
       <td class="number">{headroom !== null && formatMoney(headroom)}</td>

@@ -23,9 +23,11 @@ export function SaveButton({ lots, works }: SaveButtonProps) {
       const now = instant(Date.now());
       const file = await listAsCsv({ lots, setup, works, now }, setWritten);
       saveFile(file, `lots-${new Date(now).toISOString().slice(0, 10)}.csv`);
-      say(`${countWords(lots.length, 'lot', 'lots')} went to your downloads. The file reads back in under Add lots.`);
+      say(
+        `${countWords(lots.length, 'lot', 'lots')} saved to your downloads. You can add the file again under Add lots.`,
+      );
     } catch (error) {
-      say(`The file could not be written: ${error instanceof Error ? error.message : String(error)}`);
+      say(`The file could not be saved: ${error instanceof Error ? error.message : String(error)}`);
     } finally {
       setWritten(undefined);
     }
@@ -34,7 +36,7 @@ export function SaveButton({ lots, works }: SaveButtonProps) {
     <button
       type="button"
       disabled={lots.length === 0 || written !== undefined}
-      title="The lots that are shown, as a CSV file for a spreadsheet"
+      title="The lots shown, as a CSV file for a spreadsheet"
       onClick={save}
     >
       {written === undefined ? 'Save as CSV' : `Writing… ${written.toLocaleString('en-US')}`}

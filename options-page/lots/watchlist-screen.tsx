@@ -61,9 +61,9 @@ export function WatchlistScreen() {
       )}
       {shown.length === 0 && (
         <p class="watchlist-none">
-          None of the {lots.length.toLocaleString('en-US')} lots fit.{' '}
+          None of the {lots.length.toLocaleString('en-US')} lots match.{' '}
           <button type="button" class="plain" onClick={() => setView({ ...FIRST_VIEW, show: 'all' })}>
-            Show all of them
+            Show all
           </button>
         </p>
       )}

@@ -33,9 +33,9 @@ export function AmountActs({ label, start, acts, onAct }: AmountActsProps) {
   const good = amount?.ok && amount.value > 0 ? amount.value : null;
   const press = ({ act }: AmountAct) => {
     const problem =
-      amount === null ? null : !amount.ok ? amount.message : amount.value > 0 ? null : 'It must be more than nothing.';
+      amount === null ? null : !amount.ok ? amount.message : amount.value > 0 ? null : 'Enter an amount above $0.';
     const wanted = problem === null ? act(good) : null;
-    setFault(problem ?? (wanted === null ? 'Say the amount first.' : undefined));
+    setFault(problem ?? (wanted === null ? 'Enter the amount first.' : undefined));
     if (wanted === null) box.current?.focus();
     else onAct(wanted);
   };

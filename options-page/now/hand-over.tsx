@@ -18,7 +18,7 @@ export function HandOver({ handedTo, people, onAct }: HandOverProps) {
   if (handedTo !== undefined) {
     return (
       <button type="button" onClick={() => onAct({ do: 'take-back' })}>
-        Take it back from {handedTo}
+        Take over from {handedTo}
       </button>
     );
   }

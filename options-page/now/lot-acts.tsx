@@ -45,7 +45,7 @@ export function LotActs({ lot, people, now, onAct }: LotActsProps) {
           start={lot.standing.maxBid ?? undefined}
           acts={[
             {
-              words: (amount) => (amount === null ? 'Proxy placed …' : `Proxy placed: ${amount}`),
+              words: (amount) => (amount === null ? 'I placed …' : `I placed ${amount}`),
               act: (cents) => (cents === null ? null : { do: 'placed', cents }),
               main: !lot.bid.placed,
             },
@@ -55,7 +55,7 @@ export function LotActs({ lot, people, now, onAct }: LotActsProps) {
       )}
       <AmountActs label="Hammer price" start={facts.priceNow} acts={RESULTS} onAct={onAct} />
       <fieldset class="now-row">
-        <legend>The sale added time</legend>
+        <legend>Extended</legend>
         <div class="now-acts four">
           {ADDED.map((minutes) => (
             <button key={minutes} type="button" onClick={() => onAct({ do: 'extended', minutes, from: lot.close })}>
@@ -67,7 +67,7 @@ export function LotActs({ lot, people, now, onAct }: LotActsProps) {
       </fieldset>
       {open && (
         <fieldset class="now-row">
-          <legend>Call me again</legend>
+          <legend>Remind me again</legend>
           <div class="now-acts">
             {puttable.map(({ minutes, words }) => (
               <button key={minutes} type="button" onClick={() => onAct({ do: 'put-off', minutes })}>
@@ -75,7 +75,7 @@ export function LotActs({ lot, people, now, onAct }: LotActsProps) {
               </button>
             ))}
             <button type="button" onClick={() => onAct({ do: 'done' })}>
-              Done
+              No more reminders
             </button>
           </div>
         </fieldset>

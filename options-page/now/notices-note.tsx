@@ -10,8 +10,8 @@ export function NoticesNote() {
   if (allowed) return null;
   return (
     <p class="note warning small" role="alert">
-      This browser shows no notices, so nothing will ring. Keep this page in sight: it and the figure on the toolbar
-      button say what is due. <a href="#/setup/alerts">What this browser can do</a>
+      This browser shows no notifications, so you get no sound. Keep this page in sight: it and the number on the
+      toolbar button show what is due. <a href="#/setup/alerts">What this browser can do</a>
     </p>
   );
 }

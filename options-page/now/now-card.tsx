@@ -80,7 +80,7 @@ function CloseLine({ lot }: { lot: NowLot }) {
       {[
         sayTime(lot.close, setup.store.zone),
         RUSH_WORDS[rushOf(setup).of(lot.close).kind],
-        extended?.to === lot.close ? `${extended.minutes} min added by the sale` : '',
+        extended?.to === lot.close ? `extended ${extended.minutes} min` : '',
         facts.venueName ?? facts.venueId,
         facts.lotNumber && `lot ${facts.lotNumber}`,
       ]
@@ -92,7 +92,7 @@ function CloseLine({ lot }: { lot: NowLot }) {
 
 function stopFigure({ maxBid, missing }: Standing): string {
   if (missing.length > 0) return 'no max bid yet';
-  return maxBid === null ? 'no price pays' : formatMoney(maxBid);
+  return maxBid === null ? 'Don’t bid' : formatMoney(maxBid);
 }
 
 /** What stands at the sale, as far as we know. */

@@ -60,7 +60,7 @@ export function NowScreen({ id }: { id: string }) {
       )}
       {shown.length === 0 && complete && (
         <p>
-          Nothing closes that has to be watched, and every close has its result. <a href="#/lots">To the lots</a>
+          Nothing closes soon, and every close has a result. <a href="#/lots">To the lots</a>
         </p>
       )}
       {later > 0 && (

@@ -40,7 +40,7 @@ export function ClosingRow({ lot, index, count, top, height, standing, draft, on
     const doubt = resultDoubt(typed.value.result, facts, standing.maxBid);
     if (doubt !== null && doubted !== draft) {
       setDoubted(draft);
-      return setFault(`${doubt} Enter once more keeps it.`);
+      return setFault(`${doubt} Press Enter again to save it.`);
     }
     setFault(undefined);
     // On to the next line at once; should the write fail, this one says so and still holds what was typed.
@@ -74,7 +74,7 @@ export function ClosingRow({ lot, index, count, top, height, standing, draft, on
       <div class="closing-figures small quiet">
         {facts.proxy !== undefined && <span>proxy {formatMoney(facts.proxy)}</span>}
         {standing.maxBid !== null && <span>max bid {formatMoney(standing.maxBid)}</span>}
-        {facts.priceNow !== undefined && <span>stood at {formatMoney(facts.priceNow)}</span>}
+        {facts.priceNow !== undefined && <span>last price {formatMoney(facts.priceNow)}</span>}
       </div>
       <input
         class="closing-line"
@@ -105,7 +105,7 @@ export function ClosingRow({ lot, index, count, top, height, standing, draft, on
             {fault}
           </span>
         ) : noted === undefined ? (
-          draft !== '' && <span class="quiet">Enter keeps it</span>
+          draft !== '' && <span class="quiet">Enter saves it</span>
         ) : (
           <strong>{sayResult(noted)}</strong>
         )}

@@ -49,8 +49,8 @@ export function Closings({ minute, complete }: ClosingsProps) {
   return (
     <>
       <p role="status">
-        {left === 0 ? 'All of them have a result.' : `${left.toLocaleString('en-US')} to go.`}{' '}
-        <span class="quiet">Enter keeps a line and goes to the next; ↑ and ↓ walk; an empty line is passed over.</span>
+        {left === 0 ? 'All have a result.' : `${left.toLocaleString('en-US')} to go.`}{' '}
+        <span class="quiet">Enter saves and moves on; ↑ and ↓ move; blank rows are skipped.</span>
       </p>
       <dl class="result-keys small">
         {RESULT_KEYS.map(({ key, ended, example }) => (
@@ -117,7 +117,7 @@ function focusRow(scroller: HTMLElement | null, index: number, height: number): 
 function NothingOpen() {
   return (
     <div class="stack empty-list">
-      <p>Every closing has its result. When a lot closes, it stands here until you say how it ended.</p>
+      <p>Every close has a result. When a lot closes, it is listed here until you enter how it ended.</p>
       <p>
         <a class="button" href="#/results">
           Review the results

@@ -13,9 +13,9 @@ const BY: Readonly<Record<ResultView['group'], string>> = { week: 'Week', venue:
 /** The shown results summed up by week, venue or outcome; a name narrows the list to it. */
 export function GroupTable({ groups, view, onView }: GroupTableProps) {
   return (
-    <section class="stack" aria-label="Summed up">
+    <section class="stack" aria-label="Totals">
       <fieldset class="row no-print">
-        <legend class="visually-hidden">Sum up by</legend>
+        <legend class="visually-hidden">Totals by</legend>
         {GROUPS.map((group) => (
           <button
             key={group}
@@ -43,7 +43,7 @@ export function GroupTable({ groups, view, onView }: GroupTableProps) {
                 Lost
               </th>
               <th scope="col" class="number">
-                Would have paid
+                Lost below our max
               </th>
               <th scope="col" class="number">
                 Other
@@ -86,6 +86,6 @@ function narrowed(view: ResultView, key: string): ResultView {
 /** What each choice of an outcome is called. */
 export const OUTCOME_WORDS: Readonly<Record<ResultView['outcome'], string>> = {
   all: 'All outcomes',
-  'within-reach': 'Lost, but would have paid',
+  'within-reach': 'Lost below our max',
   ...ENDING_WORDS,
 };

@@ -21,7 +21,7 @@ export function PrintedResults({ rows }: { rows: readonly ResultRow[] }) {
           <th scope="col" class="number">
             Our max bid
           </th>
-          <th scope="col">Beside it</th>
+          <th scope="col">Against our max</th>
         </tr>
       </thead>
       <tbody>

@@ -64,7 +64,7 @@ function Row({ row, index, count, top, height }: RowProps) {
     >
       <span class="result-date small">{sayDate(date)}</span>
       <span class="result-cell">
-        <a class="result-name" href={`#/${lot.dropped ? 'life' : 'lot'}/${lot.id}`} data-row={index}>
+        <a class="result-name" href={`#/${lot.dropped ? 'history' : 'lot'}/${lot.id}`} data-row={index}>
           {title}
         </a>
         <span class="quiet small">
@@ -78,7 +78,7 @@ function Row({ row, index, count, top, height }: RowProps) {
         {by && <span class="quiet small"> {by === 'live' ? 'live' : 'by proxy'}</span>}
       </span>
       <span class="result-max number small">
-        {maxBid === undefined ? '' : maxBid === null ? 'no price paid' : `max ${formatMoney(maxBid)}`}
+        {maxBid === undefined ? '' : maxBid === null ? 'not worth bidding' : `max ${formatMoney(maxBid)}`}
       </span>
       <span class={row.review.wouldHavePaid ? 'result-said act small' : 'result-said small'}>{sayReview(row)}</span>
     </li>

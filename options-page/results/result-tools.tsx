@@ -14,8 +14,8 @@ interface ResultToolsProps {
 
 const SORT_WORDS: Readonly<Record<ResultView['sort'], string>> = {
   latest: 'Latest first',
-  'over-max': 'Furthest past our max bid',
-  hammer: 'Dearest first',
+  'over-max': 'Furthest over our max',
+  hammer: 'Highest price first',
   car: 'By car',
 };
 

@@ -41,9 +41,9 @@ export function Review({ complete, open }: ReviewProps) {
       <ResultList rows={shown} />
       {shown.length === 0 && (
         <p>
-          None of the {rows.length.toLocaleString('en-US')} results fit.{' '}
+          None of the {rows.length.toLocaleString('en-US')} results match.{' '}
           <button type="button" class="plain" onClick={() => setView(FIRST_VIEW)}>
-            Show all of them
+            Show all
           </button>
         </p>
       )}
@@ -56,9 +56,9 @@ function NoResults({ open }: { open: number }) {
   return (
     <div class="stack empty-list">
       <p>
-        There are no results yet. When a lot has closed, say how it ended: <kbd>w 12500</kbd> for won at $12,500,{' '}
-        <kbd>l 13000</kbd> for lost at $13,000, <kbd>n</kbd> for not sold. Each is held against your max bid of that
-        moment, so that you see whether you stopped rightly.
+        No results yet. When a lot has closed, enter how it ended: <kbd>w 12500</kbd> for won at $12,500,{' '}
+        <kbd>l 13000</kbd> for lost at $13,000, <kbd>n</kbd> for not sold. Each is compared with your max bid at the
+        time, so you see whether you stopped at the right price.
       </p>
       <p>
         <a class="button main" href="#/results/missing">

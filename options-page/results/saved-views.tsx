@@ -18,7 +18,11 @@ export function SavedViews({ view, onView }: { view: ResultView; onView: (view: 
   const chosen = saved.find((one) => JSON.stringify(one.view) === JSON.stringify(view))?.name ?? '';
   const put = (views: Saved, sentence: string) => {
     setSaved(views);
-    say(writeSaved(views) ? sentence : 'The view holds until this tab is closed: the browser keeps nothing more.');
+    say(
+      writeSaved(views)
+        ? sentence
+        : 'This view lasts until you close the tab. The browser is not saving anything else.',
+    );
   };
   return (
     <>
@@ -48,10 +52,10 @@ export function SavedViews({ view, onView }: { view: ResultView; onView: (view: 
             onSubmit={(event) => {
               event.preventDefault();
               const trimmed = name.trim().slice(0, 60);
-              if (trimmed === '') return say('Give the view a name first.');
+              if (trimmed === '') return say('Name the view first.');
               put(
                 [...saved.filter((one) => one.name !== trimmed), { name: trimmed, view }].slice(-MOST),
-                'The view is saved.',
+                'View saved.',
               );
               setName('');
             }}
@@ -72,11 +76,11 @@ export function SavedViews({ view, onView }: { view: ResultView; onView: (view: 
           onClick={() =>
             put(
               saved.filter((one) => one.name !== chosen),
-              `The view ${chosen} is forgotten.`,
+              `View ${chosen} deleted.`,
             )
           }
         >
-          Forget this view
+          Delete this view
         </button>
       )}
     </>

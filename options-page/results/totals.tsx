@@ -9,8 +9,8 @@ export function Totals({ totals }: { totals: ResultTotals }) {
     ['Won', won.toLocaleString('en-US')],
     ['Spent at the hammer', formatMoney(spent)],
     ['Lost', lost.toLocaleString('en-US')],
-    ['Lost, but would still have paid', compared === 0 ? '—' : `${withinReach} of ${compared} compared`],
-    ['Past our max bid on average', averageOver === null ? '—' : formatMoney(averageOver, { cents: 'never' })],
+    ['Lost below our max', compared === 0 ? '—' : `${withinReach} of ${compared} compared`],
+    ['Over our max on average', averageOver === null ? '—' : formatMoney(averageOver, { cents: 'never' })],
     ...(notSold > 0 ? [['Not sold', notSold.toLocaleString('en-US')] as const] : []),
     ...(pending > 0 ? [['Pending', pending.toLocaleString('en-US')] as const] : []),
   ];

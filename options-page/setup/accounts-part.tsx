@@ -10,12 +10,12 @@ import type { SetupPart } from './setup-parts.ts';
 const ACCOUNTS: readonly { readonly key: AccountKey; readonly label: string; readonly hint?: string }[] = [
   { key: 'inventory', label: 'Cars in stock', hint: 'Price, fees, freight and recon until a car sells' },
   { key: 'bank', label: 'Bank' },
-  { key: 'payable', label: 'Bills still to be paid' },
+  { key: 'payable', label: 'Bills not paid yet' },
   { key: 'floor', label: 'Floor plan, principal' },
   { key: 'retail', label: 'Sales to customers and businesses' },
   { key: 'wholesale', label: 'Sales at wholesale' },
-  { key: 'costOfSales', label: 'Cost of the cars that sold' },
-  { key: 'undone', label: 'Costs of undone purchases', hint: 'What nobody gives back' },
+  { key: 'costOfSales', label: 'Cost of cars sold' },
+  { key: 'undone', label: 'Costs of canceled purchases', hint: 'What is not refunded' },
 ];
 
 const COSTS: Readonly<Record<CostKind, string>> = {
@@ -36,13 +36,13 @@ export function AccountsPart({ part }: { part: SetupPart }) {
   const rename = (key: AccountKey, name: string | undefined) =>
     commit(
       { accounts: { ...books.accounts, [key]: name ?? STARTING_BOOKKEEPING.accounts[key] } },
-      `The account is called ${name ?? STARTING_BOOKKEEPING.accounts[key]}.`,
+      `Account renamed ${name ?? STARTING_BOOKKEEPING.accounts[key]}.`,
     );
   return (
     <PartFrame
       part={part}
-      intro="The names under which the books go out as a plain-text journal. Divide the parts of a name by colons; take the names that your accountant’s program has."
-      caution="What belongs in inventory and what is an expense at once differs between books and tax: ask your accountant before you change it. A change shows as corrections in the open month."
+      intro="Account names for the plain-text journal export. Separate the parts of a name with colons. Use the names your accountant uses."
+      caution="What goes into inventory and what is an expense right away differs between books and tax. Ask your accountant before you change it. A change shows as corrections in the open month."
     >
       <FaultsAt path={['books']} />
       <fieldset class="stack">
@@ -63,7 +63,8 @@ export function AccountsPart({ part }: { part: SetupPart }) {
       <fieldset class="stack">
         <legend>Part of a car’s cost</legend>
         <p class="quiet setup-prose">
-          What is ticked stays with the car until it sells. What is not is an expense at once, under its own account.
+          A checked cost stays with the car until it sells. An unchecked cost is an expense right away, under its own
+          account.
         </p>
         {COST_KINDS.map((kind) => (
           <div key={kind} class="row">
@@ -73,7 +74,7 @@ export function AccountsPart({ part }: { part: SetupPart }) {
               onCommit={(part) =>
                 commit(
                   { treatment: { ...books.treatment, [kind]: part ? 'inventory' : 'expense' } },
-                  `${COSTS[kind]}: ${part ? 'part of the car’s cost' : 'an expense at once'}.`,
+                  `${COSTS[kind]}: ${part ? 'part of the car’s cost' : 'an expense right away'}.`,
                 )
               }
             />

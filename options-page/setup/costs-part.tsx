@@ -11,9 +11,9 @@ import type { SetupPart } from './setup-parts.ts';
 
 const STANDING = [
   { key: 'packCents', label: 'Pack', hint: 'Added to every car’s cost' },
-  { key: 'overheadCents', label: 'Overhead a car', hint: 'Rent, wages and the rest, shared out' },
+  { key: 'overheadCents', label: 'Overhead per car', hint: 'Rent, wages and the rest, per car' },
   { key: 'sellingCents', label: 'Cost of selling', hint: 'Commission, advertising, delivery' },
-  { key: 'reconCents', label: 'Recon, when nothing is listed', hint: 'Taken only while a lot has no recon lines' },
+  { key: 'reconCents', label: 'Recon, when nothing is listed', hint: 'Used only while a lot has no recon lines' },
 ] as const satisfies readonly { key: keyof StandingCosts; label: string; hint: string }[];
 
 /** What every car costs whatever it is, and what it costs when a win comes undone. */
@@ -24,7 +24,7 @@ export function CostsPart({ part }: { part: SetupPart }) {
   return (
     <PartFrame
       part={part}
-      intro="These come off every car’s retail before its max bid. What a single lot costs besides is entered with the lot."
+      intro="These come off every car’s retail before its max bid. Enter a single lot’s extra costs on the lot."
     >
       <fieldset class="stack">
         <legend>On every car</legend>
@@ -44,9 +44,9 @@ export function CostsPart({ part }: { part: SetupPart }) {
         </div>
       </fieldset>
       <fieldset class="stack">
-        <legend>When a win comes undone</legend>
+        <legend>When a sale is canceled</legend>
         <p class="quiet setup-prose">
-          Some cars go back after a dispute, and not all the money does. 0 % leaves this out.
+          Some cars go back after a dispute, and not all the money comes back. 0% leaves this out.
         </p>
         <div class="fields">
           <RateInput
@@ -54,7 +54,7 @@ export function CostsPart({ part }: { part: SetupPart }) {
             value={undone.chancePpm}
             required
             hint="Of the cars you win"
-            onCommit={(chancePpm = ppm(0)) => commitUndone({ chancePpm }, 'Changed how often a win comes undone.')}
+            onCommit={(chancePpm = ppm(0)) => commitUndone({ chancePpm }, 'Saved.')}
           />
           <MoneyInput
             label="Lost each time"
@@ -64,11 +64,11 @@ export function CostsPart({ part }: { part: SetupPart }) {
             onCommit={(lostCents = ZERO) => commitUndone({ lostCents }, `Lost each time: ${formatMoney(lostCents)}.`)}
           />
           <RateInput
-            label="And of the hammer price"
+            label="Plus, % of the hammer price"
             value={undone.lostRatePpm}
             most={1000}
             required
-            onCommit={(lostRatePpm = ppm(0)) => commitUndone({ lostRatePpm }, 'Changed the share that is lost.')}
+            onCommit={(lostRatePpm = ppm(0)) => commitUndone({ lostRatePpm }, 'Saved.')}
           />
         </div>
         <p class="small">{averageLoss(undone)}</p>
@@ -78,9 +78,9 @@ export function CostsPart({ part }: { part: SetupPart }) {
 }
 
 function averageLoss({ chancePpm, lostCents, lostRatePpm }: UndoneRule): string {
-  if (chancePpm === 0) return 'Nothing is counted for it now.';
+  if (chancePpm === 0) return 'Nothing is counted for this now.';
   const each = lostCents + mulDivRound(1_000_000, lostRatePpm, 1_000_000, 'half-up');
   // Both amounts come from the setup's own limits, far inside what cents can hold.
   const average = mulDivRound(each, chancePpm, 1_000_000, 'half-up') as Cents;
-  return `On a hammer price of $10,000 this counts ${formatMoney(average)} against every bid.`;
+  return `On a hammer price of $10,000 this takes ${formatMoney(average)} off every max bid.`;
 }

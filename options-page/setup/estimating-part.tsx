@@ -20,7 +20,7 @@ const GROUPS: readonly { readonly legend: string; readonly fields: readonly Rate
   {
     legend: 'From one car to another',
     fields: [
-      { key: 'milesSlopePpm', label: '10,000 miles more take off' },
+      { key: 'milesSlopePpm', label: '10,000 more miles take off' },
       { key: 'milesSlopeDoubtPpm', label: 'Miles, give or take' },
       { key: 'yearSlopePpm', label: 'A model year older takes off' },
       { key: 'yearSlopeDoubtPpm', label: 'Year, give or take' },
@@ -28,19 +28,19 @@ const GROUPS: readonly { readonly legend: string; readonly fields: readonly Rate
     ],
   },
   {
-    legend: 'From what is asked and guessed',
+    legend: 'Asking prices and your estimates',
     fields: [
-      { key: 'askingRatioPpm', label: 'Sold at, of the asking price' },
+      { key: 'askingRatioPpm', label: 'Sold at, % of asking price' },
       { key: 'askingRatioDoubtPpm', label: 'Asking, give or take' },
-      { key: 'guessSpreadPpm', label: 'Spread of a bare guess' },
-      { key: 'twinStretchPpm', label: 'Slower for each like it in stock' },
+      { key: 'guessSpreadPpm', label: 'Spread of an estimate with no range' },
+      { key: 'twinStretchPpm', label: 'Slower for each similar car in stock' },
     ],
   },
 ];
 
 const STATEMENTS: readonly RateField<keyof Doubt>[] = [
   { key: 'statedPpm', label: 'Only stated' },
-  { key: 'vinAgreesPpm', label: 'The VIN agrees' },
+  { key: 'vinAgreesPpm', label: 'VIN agrees' },
   { key: 'seenPpm', label: 'Seen in a photo' },
   { key: 'confirmedPpm', label: 'Somebody looked' },
 ];
@@ -49,13 +49,12 @@ const STATEMENTS: readonly RateField<keyof Doubt>[] = [
 export function EstimatingPart({ part }: { part: SetupPart }) {
   const { setup, change } = useSetupEdit();
   const estimation = setup.estimation ?? DEFAULT_ESTIMATION;
-  const commit = (set: Partial<Estimation>, said = 'Changed how value is estimated.') =>
-    change({ estimation: { ...estimation, ...set } }, said);
+  const commit = (set: Partial<Estimation>, said = 'Saved.') => change({ estimation: { ...estimation, ...set } }, said);
   const changed = JSON.stringify(estimation) !== JSON.stringify(DEFAULT_ESTIMATION);
   return (
     <PartFrame
       part={part}
-      intro="How retail is worked out from other cars, and how sure that is. These are assumptions to begin with, not published figures for your market; leave them until your own results say otherwise."
+      intro="How retail is worked out from other cars, and how sure that is. These are starting assumptions, not published figures for your market. Leave them until your own results say otherwise."
     >
       {GROUPS.map(({ legend, fields }, index) => (
         <fieldset key={legend} class="stack">
@@ -82,7 +81,7 @@ export function EstimatingPart({ part }: { part: SetupPart }) {
                 most={1000}
                 unit="cars"
                 required
-                hint="Until so many comparables say otherwise"
+                hint="Until this many comparables say otherwise"
                 onCommit={(carSpreadWeight) => carSpreadWeight !== undefined && commit({ carSpreadWeight })}
               />
             )}
@@ -106,8 +105,8 @@ export function EstimatingPart({ part }: { part: SetupPart }) {
       </fieldset>
       {changed && (
         <p>
-          <button type="button" onClick={() => commit(DEFAULT_ESTIMATION, 'Back to the values it began with.')}>
-            Back to the values it began with
+          <button type="button" onClick={() => commit(DEFAULT_ESTIMATION, 'Back to the starting values.')}>
+            Back to the starting values
           </button>
         </p>
       )}
@@ -115,4 +114,5 @@ export function EstimatingPart({ part }: { part: SetupPart }) {
   );
 }
 
-const startsAt = (value: number, first: number) => (value === first ? undefined : `Began at ${percentInWords(first)}`);
+const startsAt = (value: number, first: number) =>
+  value === first ? undefined : `Starting value ${percentInWords(first)}`;

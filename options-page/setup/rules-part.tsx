@@ -19,39 +19,39 @@ export function RulesPart({ part }: { part: SetupPart }) {
   return (
     <PartFrame
       part={part}
-      intro="A max bid is the most you can pay and still keep these. Of the three profits, whichever comes out largest for a car is the one that counts."
-      caution="An estimate can be wrong and money can be lost. The tool advises; the decision and the bid stay yours."
+      intro="A max bid is the most you can pay and still meet these rules. Of the three profits, the largest one for the car counts."
+      caution="Estimates can be wrong and money can be lost. Headroom advises; you decide and bid."
     >
       <div class="fields">
         <MoneyInput
-          label="Least profit on a car"
+          label="Minimum profit per car"
           value={rules.dollarsCents}
           required
           hint="After every cost"
-          onCommit={(dollarsCents = ZERO) => commit({ dollarsCents }, `Least profit: ${formatMoney(dollarsCents)}.`)}
+          onCommit={(dollarsCents = ZERO) => commit({ dollarsCents }, `Minimum profit: ${formatMoney(dollarsCents)}.`)}
         />
         <RateInput
-          label="Least share of retail"
+          label="Minimum % of retail"
           value={rules.shareOfRetailPpm}
           most={1000}
           required
-          hint="0 leaves this rule out"
-          onCommit={(shareOfRetailPpm = ppm(0)) => commit({ shareOfRetailPpm }, 'Changed the least share of retail.')}
+          hint="0 turns this rule off"
+          onCommit={(shareOfRetailPpm = ppm(0)) => commit({ shareOfRetailPpm }, 'Minimum % of retail saved.')}
         />
         <RateInput
-          label="Least a day on own cash"
+          label="Minimum daily return on own cash"
           value={rules.perCashDayPpm}
           most={1000}
           required
-          hint="0.1 % is $1 a day on $1,000. 0 leaves this rule out"
-          onCommit={(perCashDayPpm = ppm(0)) => commit({ perCashDayPpm }, 'Changed the least profit on own cash.')}
+          hint="0.1% is $1 a day on $1,000. 0 turns this rule off"
+          onCommit={(perCashDayPpm = ppm(0)) => commit({ perCashDayPpm }, 'Minimum daily return saved.')}
         />
         <RateInput
           label="Highest chance of a loss"
           value={rules.lossChancePpm}
           required
           hint={chanceInWords(rules.lossChancePpm)}
-          onCommit={(lossChancePpm = ppm(PPM)) => commit({ lossChancePpm }, 'Changed the highest chance of a loss.')}
+          onCommit={(lossChancePpm = ppm(PPM)) => commit({ lossChancePpm }, 'Highest chance of a loss saved.')}
         />
       </div>
       <Example rules={rules} />
@@ -60,7 +60,7 @@ export function RulesPart({ part }: { part: SetupPart }) {
 }
 
 function chanceInWords(chance: number): string {
-  if (chance === 0) return 'No chance of a loss is accepted: hardly any bid passes';
+  if (chance === 0) return 'No chance of a loss is accepted, so hardly any bid passes';
   if (chance === PPM) return 'Any chance of a loss is accepted';
   return `About 1 deal in ${Number((PPM / chance).toFixed(1))}`;
 }

@@ -49,7 +49,7 @@ export function SetupNav({ current }: { current: SetupPart | undefined }) {
 function PartLink({ part, current, onFollow }: { part: SetupPart; current: boolean; onFollow: () => void }) {
   const { setup, drafts } = useSetupEdit();
   const unkept = part.sections.some((section) => isUnkept(drafts.get(section)));
-  const state = unkept ? 'not kept yet' : partState(part, setup);
+  const state = unkept ? 'not saved yet' : partState(part, setup);
   return (
     <li>
       <a href={`#/setup/${part.id}`} aria-current={current ? 'page' : undefined} onClick={onFollow}>

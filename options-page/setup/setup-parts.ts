@@ -52,7 +52,7 @@ export const partOf = (id: string): SetupPart | undefined =>
 export function partState(part: SetupPart, setup: Setup): string {
   if (part.id === 'after') return afterState(setup);
   const cautions = setupCautions(setup).filter((caution) => part.sections.includes(caution.section)).length;
-  if (cautions > 0) return `${cautions} to look at`;
+  if (cautions > 0) return `${cautions} to check`;
   switch (part.id) {
     case 'store':
       return setup.store.name === '' ? 'no name yet' : '';

@@ -13,14 +13,14 @@ export function StorePart({ part }: { part: SetupPart }) {
   return (
     <PartFrame
       part={part}
-      intro="The name stands on printed sheets. Every close is shown in the store’s own time, whatever zone a sale states."
+      intro="The name is on printed sheets. Every close is shown in store time, whatever zone a sale states."
     >
       {!setupKept && (
         <section class="panel stack setup-prose">
           <h2>Where to start</h2>
           <p>
-            Everything here has a value to begin with, so the first max bid needs only three things: a venue, its buy
-            fees, and the least profit you would do a deal for. Each change is kept at once and can be undone.
+            Everything here has a starting value, so the first max bid needs only three things: a venue, its buy fees,
+            and the minimum profit you would do a deal for. Each change is saved at once and can be undone.
           </p>
           <p>
             Got a setup from another computer? <a href="#/setup/file">Load its file</a> instead.
@@ -33,25 +33,22 @@ export function StorePart({ part }: { part: SetupPart }) {
           value={store.name === '' ? undefined : store.name}
           longest={80}
           placeholder="Cottonwood Truck & Van"
-          onCommit={(name = '') => change({ store: { ...store, name } }, 'Changed the name of the store.')}
+          onCommit={(name = '') => change({ store: { ...store, name } }, 'Store name saved.')}
         />
         <ZoneInput
           label="Time zone of the store"
           value={store.zone}
-          onCommit={(zone) => change({ store: { ...store, zone } }, `The store’s time is now that of ${zone}.`)}
+          onCommit={(zone) => change({ store: { ...store, zone } }, `Store time zone set to ${zone}.`)}
         />
         <TextInput
           label="How to reach the buyer"
-          hint="Stands on the printed day sheet, for whoever is on duty."
+          hint="Printed on the day sheet, for whoever is on duty."
           value={store.contact}
           longest={120}
-          placeholder="Cell phone, or the desk to call"
+          placeholder="Cell phone, or which desk to call"
           onCommit={(contact) => {
             const { contact: _, ...rest } = store;
-            return change(
-              { store: contact === undefined ? rest : { ...rest, contact } },
-              'Changed how to reach the buyer.',
-            );
+            return change({ store: contact === undefined ? rest : { ...rest, contact } }, 'Saved.');
           }}
         />
       </div>

@@ -26,7 +26,7 @@ export function TitlesPart({ part }: { part: SetupPart }) {
   };
   const remove = (index: number, title: TitleBrand) => {
     const used = lots.filter((lot) => lot.facts.titleId === title.id).length;
-    const lotsSay = used === 0 ? '' : ` ${used === 1 ? '1 lot names' : `${used} lots name`} it and will need another.`;
+    const lotsSay = used === 0 ? '' : ` ${used === 1 ? '1 lot has' : `${used} lots have`} it and will need another.`;
     focusNext(titles[index + 1]?.id ?? 'add');
     change({ titles: removeAt(titles, index) }, `Removed the title ${title.name}.${lotsSay}`);
   };
@@ -34,14 +34,14 @@ export function TitlesPart({ part }: { part: SetupPart }) {
   return (
     <PartFrame
       part={part}
-      intro="A branded title lowers what a car retails for, and often keeps it off the floor plan. A lot that names none is taken as clean."
-      caution="What must be disclosed about a brand, and which papers it takes, is law and differs by state. Ask the state’s agency or a licensed adviser; the notes here are your own reminders."
+      intro="A branded title lowers what a car retails for, and often keeps it off the floor plan. A lot with no title set is assumed clean."
+      caution="What you must disclose about a brand, and which papers you need, is law and differs by state. Ask the state’s agency or a licensed advisor. The notes here are your own."
     >
       <div class="stack" ref={root}>
         {titles.length === 0 && (
           <p class="setup-prose">
-            No title is described. An invented example: <strong>Rebuilt</strong> keeps 75 % of clean retail, can’t be
-            floor-planned, and needs an inspection form.
+            No titles yet. A made-up example: <strong>Rebuilt</strong> 75% of clean retail, can’t be floor-planned,
+            needs an inspection form.
           </p>
         )}
         {titles.map((title, index) => (
@@ -72,7 +72,7 @@ interface TitleFieldsProps {
 
 function TitleFields({ title, path, onChange, onRemove }: TitleFieldsProps) {
   const name = title.name === '' ? 'New title' : title.name;
-  const said = `Changed the title ${name}.`;
+  const said = `Title ${name} saved.`;
   return (
     <fieldset class="panel stack" data-focus={title.id}>
       <legend class="visually-hidden">{name}</legend>
@@ -83,24 +83,24 @@ function TitleFields({ title, path, onChange, onRemove }: TitleFieldsProps) {
           longest={80}
           required
           placeholder="Rebuilt"
-          onCommit={(next = '') => onChange({ ...title, name: next }, `The title is called ${next}.`)}
+          onCommit={(next = '') => onChange({ ...title, name: next }, `Title renamed ${next}.`)}
         />
         <RateInput
-          label="Keeps of clean retail"
+          label="% of clean retail"
           value={title.keepsPpm}
           required
           hint={title.keepsPpm === PPM ? 'All of it' : undefined}
           onCommit={(keepsPpm = ppm(PPM)) => onChange({ ...title, keepsPpm }, said)}
         />
         <TextInput
-          label="Papers to have"
+          label="Papers needed"
           value={title.paper}
           longest={400}
           wide
           onCommit={(paper) => onChange(withField(title, 'paper', paper), said)}
         />
         <TextInput
-          label="What to mind"
+          label="Cautions"
           value={title.caution}
           longest={400}
           wide

@@ -12,15 +12,15 @@ export function UnkeptNote({ section }: { section: SetupSection }) {
   if (!isUnkept(draft)) return null;
   const overtaken = sectionText(setup, section) !== draft.base;
   return (
-    <section class="note warning stack" aria-label="Not kept yet">
-      <p class="strong">Not kept yet: what you typed stays here until this is put right.</p>
+    <section class="note warning stack" aria-label="Not saved yet">
+      <p class="strong">Not saved yet. Fix the error and it will be saved.</p>
       <ul class="plain-list">
         {draft.state === 'refused' && <li>{draft.refusal}</li>}
         {draft.faults.map((fault) => (
           <li key={fault.path.join('.')}>{faultSentence(fault)}</li>
         ))}
         {overtaken && (
-          <li>The kept version has changed since, by an undo or in another tab. Keeping yours puts it in its place.</li>
+          <li>The saved version has changed since, by an undo or in another tab. Saving yours replaces it.</li>
         )}
       </ul>
       <div class="row">
@@ -30,7 +30,7 @@ export function UnkeptNote({ section }: { section: SetupSection }) {
           </button>
         )}
         <button type="button" onClick={() => giveUp(section)}>
-          Go back to what was kept
+          Go back to the saved version
         </button>
       </div>
     </section>

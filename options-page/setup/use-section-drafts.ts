@@ -90,7 +90,7 @@ export function useSectionDrafts(): SetupEdit {
       }
     },
     giveUp: (section) => put([[section, undefined]]),
-    tryAgain: (section) => keep({ [section]: drafts.get(section)?.value }, 'Kept after all.'),
+    tryAgain: (section) => keep({ [section]: drafts.get(section)?.value }, 'Saved.'),
   };
 }
 

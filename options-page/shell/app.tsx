@@ -24,24 +24,26 @@ const loadAdd = () => forTheDesk().then((m) => m.AddScreen);
 const loadSetup = () => forTheDesk().then((m) => m.SetupScreen);
 const loadKeep = () => forTheDesk().then((m) => m.KeepScreen);
 const loadBooks = () => forTheDesk().then((m) => m.BooksScreen);
+const loadWords = () => forTheDesk().then((m) => m.WordsScreen);
 const loadDemo = () => import('../demo-load/demo-load.tsx').then((m) => m.DemoLoad);
 
 const TITLES: Record<Route['screen'], string> = {
   lots: 'Lots',
   lot: 'Worksheet',
-  life: 'A lot’s life',
+  history: 'Full history',
   results: 'Results',
   week: 'Week',
   now: 'Now',
   add: 'Add lots',
   setup: 'Setup',
   books: 'Books',
-  backup: 'Keep',
-  todo: 'Still to do',
+  backup: 'Backup',
+  todo: 'To do',
   won: 'After the sale',
   disputes: 'Disputes',
   dispute: 'Dispute',
   'open-dispute': 'Open a dispute',
+  words: 'Words',
   'demo-load': 'Demo',
   unknown: 'Not found',
 };
@@ -72,7 +74,7 @@ function Screen({ route }: { route: Route }) {
       return <Lazy load={loadNow} props={{ id: route.id }} />;
     case 'add':
       return <Lazy load={loadAdd} props={{}} />;
-    case 'life':
+    case 'history':
       return <Lazy load={loadLife} props={{ id: route.id }} />;
     case 'results':
       return <Lazy load={loadResults} props={{ part: route.part }} />;
@@ -92,12 +94,14 @@ function Screen({ route }: { route: Route }) {
       return <Lazy load={loadDispute} props={{ id: route.id }} />;
     case 'open-dispute':
       return <Lazy load={loadOpenDispute} props={{ lot: route.lot }} />;
+    case 'words':
+      return <Lazy load={loadWords} props={{ term: route.term }} />;
     case 'demo-load':
       return <Lazy load={loadDemo} props={{}} />;
     case 'unknown':
       return (
         <section class="stack">
-          <h1>There is no such page</h1>
+          <h1>No such page</h1>
           <p>
             <a href="#/lots">Go to the lots</a>
           </p>

@@ -10,7 +10,7 @@ interface Place {
 
 /** Where one goes every day, in the order of the week's work. */
 const PLACES: readonly Place[] = [
-  { hash: '#/lots', label: 'Lots', screens: ['lots', 'lot', 'life'] },
+  { hash: '#/lots', label: 'Lots', screens: ['lots', 'lot', 'history'] },
   { hash: '#/week', label: 'Week', screens: ['week'] },
   { hash: '#/now', label: 'Now', screens: ['now'] },
   { hash: '#/results', label: 'Results', screens: ['results'] },
@@ -23,7 +23,8 @@ const PLACES: readonly Place[] = [
 const TOOLS: readonly Place[] = [
   { hash: '#/add', label: 'Add lots', screens: ['add'] },
   { hash: '#/setup', label: 'Setup', screens: ['setup'] },
-  { hash: '#/backup', label: 'Keep', screens: ['backup'] },
+  { hash: '#/backup', label: 'Backup', screens: ['backup'] },
+  { hash: '#/words', label: 'Words', screens: ['words'] },
 ];
 
 interface FrameProps {

@@ -5,7 +5,7 @@ import { type LocalDate, type LocalTime, localDateSchema, localTimeSchema } from
 export type Route =
   | { readonly screen: 'lots' }
   | { readonly screen: 'lot'; readonly id: string }
-  | { readonly screen: 'life'; readonly id: string }
+  | { readonly screen: 'history'; readonly id: string }
   | { readonly screen: 'results'; readonly part: string }
   | {
       readonly screen: 'week';
@@ -26,6 +26,8 @@ export type Route =
   | { readonly screen: 'dispute'; readonly id: string }
   | { readonly screen: 'open-dispute'; readonly lot: string }
   | { readonly screen: 'books'; readonly part: string; readonly more: string }
+  /** `term` is the entry that a label leads to, or empty. */
+  | { readonly screen: 'words'; readonly term: string }
   | { readonly screen: 'demo-load' }
   | { readonly screen: 'unknown'; readonly hash: string };
 
@@ -38,8 +40,10 @@ export function readRoute(hash: string): Route {
       return { screen: 'lots' };
     case 'lot':
       return { screen: 'lot', id: rest };
+    // Addresses that were kept from before still lead here.
     case 'life':
-      return { screen: 'life', id: rest };
+    case 'history':
+      return { screen: 'history', id: rest };
     case 'now':
       return { screen: 'now', id: rest };
     case 'results':
@@ -52,6 +56,8 @@ export function readRoute(hash: string): Route {
     case 'won':
     case 'dispute':
       return { screen, id: rest };
+    case 'words':
+      return { screen: 'words', term: rest };
     case 'open-dispute':
       return { screen, lot: rest };
     case 'todo':

@@ -95,7 +95,7 @@ export function WorkspaceProvider({ first, onChanged, children }: WorkspaceProvi
             undo &&
             (async () => {
               const result = await verbs.undo(undo);
-              say(result.ok ? 'Taken back.' : result.message, result.ok ? result.value.entry : undefined);
+              say(result.ok ? 'Undone.' : result.message, result.ok ? result.value.entry : undefined);
             })
           }
         />
@@ -109,7 +109,7 @@ function kept(written: Outcome<readonly Entry[], Refusal>): Outcome<Kept, Refusa
   if (!written.ok) return written;
   const entry = written.value.at(-1);
   return entry === undefined
-    ? { ok: false, reason: 'nothing-new', message: 'Nothing changed, so nothing was written.' }
+    ? { ok: false, reason: 'nothing-new', message: 'Nothing changed, so nothing was saved.' }
     : { ok: true, value: { entry: entry.id } };
 }
 

@@ -11,12 +11,12 @@ export function MoneyOpen({ lots }: { lots: readonly AfterLot[] }) {
   return (
     <div class="money-open">
       <Sum
-        label="Promised and not yet paid"
+        label="Owed for won cars"
         amount={sumCents(owing.map(({ money }) => owedOf(money)))}
-        under={`${countWords(owing.length, 'lot', 'lots')}, as billed, else hammer and buy fees${unknown > 0 ? `; of ${unknown} the fees are not known` : ''}`}
+        under={`${countWords(owing.length, 'lot', 'lots')}, as billed, or else hammer and buy fees${unknown > 0 ? `; the fees of ${unknown} are not known` : ''}`}
       />
       <Sum
-        label="To come back"
+        label="Refunds due"
         amount={sumCents(back.map(({ money }) => money?.toComeBack ?? ZERO))}
         under={countWords(back.length, 'lot', 'lots')}
       />

@@ -2,13 +2,13 @@
 export function NothingToDo() {
   return (
     <section class="stack loose">
-      <h1>Still to do</h1>
+      <h1>To do</h1>
       <p class="setup-prose">
-        Once a lot is noted as won, what follows stands here by date: pay, bring it home, look it over, get the title.
-        The dates come from what <a href="#/setup/after">Setup</a> says of each venue.
+        When you mark a lot as won, what to do next is listed here by date: pay, get it delivered, inspect it, get the
+        title. The dates come from the deadlines that <a href="#/setup/after">Setup</a> has for each venue.
       </p>
       <table class="ledger todo-example">
-        <caption class="small quiet">An invented example: won on a Tuesday before Thanksgiving</caption>
+        <caption class="small quiet">A made-up example: won on a Tuesday before Thanksgiving</caption>
         <tbody>
           <tr>
             <td>Fri Nov 27, 5:00 PM</td>
@@ -16,7 +16,7 @@ export function NothingToDo() {
           </tr>
           <tr>
             <td>Tue Dec 8, 5:00 PM</td>
-            <td>Last moment to bring up a defect: seven days from delivery</td>
+            <td>Deadline to report a defect: seven days from delivery</td>
           </tr>
           <tr>
             <td>Thu Dec 24, 5:00 PM</td>

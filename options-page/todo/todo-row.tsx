@@ -33,8 +33,8 @@ export function ToDoRow({ item, now, late }: { item: ToDoItem; now: Instant; lat
             Open the dispute
           </a>
         ) : toDo.kind === 'bills' ? (
-          <a class="button" href={`#/books/${lot.id}`} aria-label={`To the bills: ${lotTitle(sold.facts)}`}>
-            To the bills
+          <a class="button" href={`#/books/${lot.id}`} aria-label={`Bills: ${lotTitle(sold.facts)}`}>
+            Bills
           </a>
         ) : (
           <StepTap lot={lot} toDo={toDo} at={() => instant(Date.now())} />

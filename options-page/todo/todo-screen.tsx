@@ -29,18 +29,18 @@ export function ToDoScreen() {
       (lots ?? []).flatMap((lot) => lot.toDos.map((toDo): ToDoItem => ({ lot, toDo, due: toDo.due }))).sort(bySoonest),
     [lots],
   );
-  if (lots === null) return <StillReading title="Still to do" words="Reading what was won…" />;
+  if (lots === null) return <StillReading title="To do" words="Reading what was won…" />;
   if (lots.length === 0) return <NothingToDo />;
   const shown = items.filter((item) => fits(item, search));
   const groups = groupsByDate(shown, now, setup.store.zone);
   return (
     <section class="stack loose">
       <header class="row apart">
-        <h1>Still to do</h1>
+        <h1>To do</h1>
         <div class="row no-print todo-tools">
           <input
             type="search"
-            aria-label="Search what is to be done"
+            aria-label="Search to-dos"
             placeholder="Search: car, VIN, venue"
             value={search}
             onInput={(event) => setSearch(event.currentTarget.value)}
@@ -51,8 +51,8 @@ export function ToDoScreen() {
         </div>
       </header>
       <MoneyOpen lots={lots} />
-      {items.length === 0 && <p>Nothing is left to do. Every won lot is paid, home and has its title.</p>}
-      {items.length > 0 && shown.length === 0 && <p>Nothing that is to be done fits “{search}”.</p>}
+      {items.length === 0 && <p>Nothing left to do. Every won lot is paid, delivered and has its title.</p>}
+      {items.length > 0 && shown.length === 0 && <p>Nothing to do matches “{search}”.</p>}
       {groups.map(({ title, items: each, folded }) =>
         folded ? (
           <details key={title} class="todo-group">

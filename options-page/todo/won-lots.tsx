@@ -9,7 +9,7 @@ import { STANDING_TITLES, standingInWords } from '../../src/views/after-sale/sta
 const SHOWS = [
   { value: 'open', label: 'Not final yet' },
   { value: 'final', label: 'Final' },
-  { value: 'undone', label: 'Undone' },
+  { value: 'undone', label: 'Canceled' },
 ] as const;
 const MOST = 200;
 
@@ -46,7 +46,7 @@ export function WonLots({ lots }: { lots: readonly AfterLot[] }) {
                 <th scope="col" class="number">
                   To pay
                 </th>
-                <th scope="col">How sure it is</th>
+                <th scope="col">Status</th>
               </tr>
             </thead>
             <tbody>

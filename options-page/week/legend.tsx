@@ -1,13 +1,13 @@
 import type { Need } from '../../src/domain/week/closing-need.ts';
 
 const ENTRIES: readonly { readonly need: Need; readonly words: string }[] = [
-  { need: 'danger', words: 'in your rush: no proxy yet, outbid or over max' },
+  { need: 'danger', words: 'in busy hours: no proxy yet, outbid or over max' },
   { need: 'bare', words: 'no proxy yet' },
   { need: 'outbid', words: 'outbid, with room left' },
   { need: 'over-max', words: 'over max' },
   { need: 'check', words: 'placed, to check' },
   { need: 'placed', words: 'proxy placed' },
-  { need: 'past-stop', words: 'past your stop' },
+  { need: 'past-stop', words: 'price over max' },
   { need: 'unsaid', words: 'closed, no result yet' },
   { need: 'over', words: 'over' },
 ];
@@ -28,10 +28,10 @@ export function Legend() {
         <span class="week-hatch" aria-hidden="true" /> your busy hours
       </li>
       <li>
-        <span class="week-bracket" aria-hidden="true" /> 2× close nearer together than one person can act
+        <span class="week-bracket" aria-hidden="true" /> 2× close too close together for one person
       </li>
       <li>
-        <span class="week-tick" aria-hidden="true" /> an alert is to come
+        <span class="week-tick" aria-hidden="true" /> a reminder
       </li>
     </ul>
   );

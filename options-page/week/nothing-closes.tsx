@@ -26,8 +26,8 @@ export function NothingCloses({ what, after }: NothingClosesProps) {
   }
   return (
     <p class="note">
-      Nothing closes {what}. <a href="#/add">Add lots</a> with their closing times, and each stands here at its place in
-      the store’s own time.
+      Nothing closes {what}. <a href="#/add">Add lots</a> with their closing times, and each is shown here in store
+      time.
     </p>
   );
 }

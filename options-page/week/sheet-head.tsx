@@ -28,11 +28,10 @@ export function SheetHead({ date, bands }: SheetHeadProps) {
         Reach the buyer: <span class="strong">{contact ?? '______________________________'}</span>
       </p>
       <p>
-        All times are the store’s own, {zone}.{' '}
-        {rush === '' ? 'No busy hours this day.' : `Busy hours (shaded): ${rush}.`} A bracket holds closings that come
-        too fast for one person.
+        All times are store time, {zone}. {rush === '' ? 'No busy hours this day.' : `Busy hours (shaded): ${rush}.`} A
+        bracket marks closings too close together for one person.
       </p>
-      <p>Printed {sayTime(now, zone)}. Never bid past the stop; when in doubt, call the buyer.</p>
+      <p>Printed {sayTime(now, zone)}. Never bid over the stop price. When in doubt, call the buyer.</p>
     </header>
   );
 }

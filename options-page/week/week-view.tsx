@@ -53,7 +53,7 @@ export function WeekView({ monday, today, now }: WeekViewProps) {
       <div class="row apart">
         <div>
           <h1>{title}</h1>
-          <p class="small quiet">In the store’s own time, {zone}</p>
+          <p class="small quiet">In store time, {zone}</p>
         </div>
         <div class="row no-print">
           <a class="button" href={`#/week/of/${addDays(monday, -7)}`}>

@@ -13,7 +13,7 @@ export function LotDisputes({ lot }: { lot: LotState }) {
           {disputes.map((dispute) => (
             <li key={dispute.entry} class="won-step">
               <a href={`#/dispute/${dispute.entry}`}>{REASON_WORDS[dispute.reason]}</a>
-              <span>{dispute.side === 'ours' ? 'Ours' : 'Another’s'}</span>
+              <span>{dispute.side === 'ours' ? 'Ours' : 'Against us'}</span>
               <span class="small">{dispute.outcome ? sayOutcome(dispute.outcome) : 'Open'}</span>
               <span />
             </li>

@@ -35,9 +35,9 @@ export function WonScreen({ id }: { id: string }) {
     return (
       <section class="stack">
         <h1>This lot is not here</h1>
-        <p>Its arrival was undone, or the address is from another browser.</p>
+        <p>Adding it was undone, or the address is from another browser.</p>
         <p>
-          <a href="#/todo">To what is left to do</a>
+          <a href="#/todo">Back to To do</a>
         </p>
       </section>
     );
@@ -63,7 +63,7 @@ function Won({ after, now }: { after: AfterLot; now: Instant }) {
               .join(' · ')}
           </p>
           <p class="no-print">
-            <a href={`#/lot/${lot.id}`}>Worksheet</a> · <a href={`#/life/${lot.id}`}>Its whole life</a>
+            <a href={`#/lot/${lot.id}`}>Worksheet</a> · <a href={`#/history/${lot.id}`}>Full history</a>
             {money && (
               <>
                 {' · '}
@@ -78,11 +78,11 @@ function Won({ after, now }: { after: AfterLot; now: Instant }) {
             <Figure label="Buy fees" words={money.fees === undefined ? 'not known' : formatMoney(money.fees)} />
             {money.billed !== undefined && <Figure label="Billed so far" words={formatMoney(money.billed)} />}
             {money.settled !== 0 && (
-              <Figure label="By disputes" words={formatMoney(money.settled, { sign: 'always' })} />
+              <Figure label="From disputes" words={formatMoney(money.settled, { sign: 'always' })} />
             )}
             <Figure label="Paid" words={formatMoney(money.paid)} />
             {money.toComeBack > 0 ? (
-              <Figure label="To come back" words={formatMoney(money.toComeBack)} />
+              <Figure label="Refund due" words={formatMoney(money.toComeBack)} />
             ) : (
               <Figure label="To pay" words={formatMoney(money.toPay)} />
             )}
@@ -95,14 +95,14 @@ function Won({ after, now }: { after: AfterLot; now: Instant }) {
           <span class="strong">{STANDING_TITLES[standing.as]}.</span> {standingInWords(standing, setup.store.zone)}
         </p>
       )}
-      {standing === undefined && <p>This lot was not won, so nothing follows but what is disputed.</p>}
+      {standing === undefined && <p>This lot was not won. Only its disputes are shown.</p>}
       {(stands || refund !== undefined) && (
         <section class="stack">
-          <h2>What follows</h2>
+          <h2>After-sale steps</h2>
           {place.rules === undefined && (
             <p class="quiet small">
-              Setup does not say yet what {place.name} asks for. <a href="#/setup/after">Copy its deadlines</a>, and the
-              dates stand here.
+              Setup has no deadlines yet for {place.name} . <a href="#/setup/after">Copy them from its terms</a>, and
+              the dates appear here.
             </p>
           )}
           <div class="fields no-print">
@@ -111,7 +111,7 @@ function Won({ after, now }: { after: AfterLot; now: Instant }) {
               value={at}
               zone={setup.store.zone}
               onChange={setAt}
-              hint="Empty means now"
+              hint="Leave blank for now"
             />
           </div>
           <ul class="won-steps">
@@ -120,14 +120,14 @@ function Won({ after, now }: { after: AfterLot; now: Instant }) {
                 <WonStep key={step} step={step} title={STEP_TO_DO[step]} after={after} now={now} when={when} />
               ))}
             {(refund || sold.steps.refund) && (
-              <WonStep step="refund" title="Get the money back" after={after} now={now} when={when} />
+              <WonStep step="refund" title="Get the refund" after={after} now={now} when={when} />
             )}
           </ul>
         </section>
       )}
       {stands && claimWindows(sold, place).length > 0 && (
         <section class="stack">
-          <h2>Until when a claim can be brought up</h2>
+          <h2>Claim deadlines</h2>
           <ul class="won-steps">
             {claimWindows(sold, place).map(({ reason, due }) => (
               <li key={reason} class="won-step">

@@ -43,16 +43,16 @@ export function WonStep({ step, title, after, now, when }: WonStepProps) {
             </span>
             {each.inBooks ? (
               <a class="no-print" href={`#/books/${lot.id}`}>
-                Booked in its folder
+                Recorded in its folder
               </a>
             ) : (
               <button
                 type="button"
                 class="plain no-print"
-                aria-label={`Take back: ${DONE_WORDS[step]}, ${lotTitle(lot.facts)}`}
+                aria-label={`Undo: ${DONE_WORDS[step]}, ${lotTitle(lot.facts)}`}
                 onClick={() => takeBack(each.entry)}
               >
-                Take back
+                Undo
               </button>
             )}
           </span>

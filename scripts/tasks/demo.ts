@@ -30,7 +30,7 @@ async function show(fresh: boolean): Promise<number> {
   const closed = new Promise((resolve) => context.once('close', resolve));
   const page = await openDemo(context);
   await page.bringToFront();
-  console.log('The demo is open. Close its browser to end it; npm run demo -- --fresh begins anew.');
+  console.log('The demo is open. Close its browser to end it; npm run demo -- --fresh starts over.');
   await closed;
   return 0;
 }

@@ -9,12 +9,12 @@ const FIGURES: ReadonlySet<number> = new Set([0, 3, 4, 5, 6, 7]);
 const LONGEST_CELL = 32;
 
 const STOPPED_BY: Record<LimitedBy, string> = {
-  'least-dollars': 'least profit in dollars',
-  'least-share': 'least share of retail',
-  'least-return': 'least return on cash',
+  'least-dollars': 'minimum profit',
+  'least-share': 'minimum % of retail',
+  'least-return': 'minimum return on own cash',
   'loss-chance': 'chance of a loss',
   sealed: 'the bid is sealed',
-  'nothing-pays': 'no price pays',
+  'nothing-pays': 'don’t bid',
 };
 
 /** One line a lot, in columns. */

@@ -23,12 +23,12 @@ export function readCommand(flags: readonly string[]): Outcome<Command | 'help'>
     else paths.push(flag);
   }
   const [lots, ...more] = paths;
-  if (lots === undefined) return refuse('no-lots', `Say which table of lots to read. ${CALL}`);
+  if (lots === undefined) return refuse('no-lots', `Name the table of lots to read. ${CALL}`);
   if (more.length > 0) return refuse('too-many', `One table at a time: ${paths.join(', ')} were given. ${CALL}`);
-  if (setup === undefined || setup === '') return refuse('no-setup', `Say which setup to use. ${CALL}`);
+  if (setup === undefined || setup === '') return refuse('no-setup', `Name the setup to use. ${CALL}`);
   if (lots === '-' && setup === '-')
     return refuse('stdin-twice', `Only one of the two can come from standard input. ${CALL}`);
   return ok({ lots, setup, json });
 }
 
-const CALL = `Call it as: ${USAGE}`;
+const CALL = `Usage: ${USAGE}`;

@@ -7,30 +7,30 @@ export const HELP = `Works out the max bid of every lot in a table.
   LOTS.csv       a table of lots with headings such as VIN, Venue, Closes, Price now, Retail, Recon, Title, Transport;
                  a single - reads it from standard input
   --setup FILE   a setup file, as the Setup screen saves it; its fields are described in manifest/setup.schema.json
-  --json         a JSON array in place of the table, one object a row, in the order of the file
+  --json         a JSON array in place of the table, one object per row, in the order of the file
   --help         this text
 
 Money in the JSON is in dollars, as numbers with at most two decimals, each exact to the cent; factors are per dollar.
-Each object has these keys, null or empty where there is nothing to say:
+Each object has these keys, null or empty where there is no value:
 
   row, vin, car, lotNumber, venue, closes (UTC), priceNow
-  maxBid           the most to enter as a proxy; null when no price pays or something is missing
-  limitedBy        why it is not one step more: least-dollars, least-share, least-return, loss-chance, sealed or
+  maxBid           the most to enter as a proxy; null when no price meets your rules, or something is missing
+  limitedBy        why it is not one increment more: least-dollars, least-share, least-return, loss-chance, sealed or
                    nothing-pays
   headroom         maxBid less priceNow
-  goOn             how far one may go on from the next bid; differs from maxBid only past a step at which a fee falls
+  goOn             how far you can go on from the next bid; differs from maxBid only above a price at which a fee falls
   expectedProfit, requiredProfit, slack, allIn (hammer, fees, charges, transport), fees, cash (own cash, recon
-                   included), financed, funding (floor or cash): at the max bid, or at a price of 0 when no price pays
-  accepted         every price that pays, as intervals {low, high} on the sale's own steps
-  cliffs           steps near the max bid at which the fees jump {edge, before, at, step, extraFee}
+                   included), financed, funding (floor or cash): at the max bid, or at a price of 0 when maxBid is null
+  accepted         every price that meets your rules, as intervals {low, high} on the bid increments
+  cliffs           prices near the max bid at which the fees jump {edge, before, at, step, extraFee}
   holdFactors      {floorFactor, cashFactor, flatHold, expectedDays}
   lines            the sum, line by line {key, label, amount, low, high}; the amounts add up to maxBid exactly
-  assumptions      what was taken for granted because the row does not say
+  assumptions      what was assumed because the row does not say
   problems         why there is no max bid: {reason, message}
-  faults           what is wrong or doubtful in the row's cells
+  faults           what is wrong or in doubt in the row's cells
 
-What is wrong with a row is also said on standard error, and the other rows are worked out all the same. The exit code is
-1 when the setup, the table or the command can't be used, else 0.
+Problems with a row also go to standard error; the other rows are still worked out. The exit code is 1 when the setup,
+the table or the command can't be used, else 0.
 
-A max bid rests on your own figures. The sale's rules decide its fees; estimates can be wrong and money can be lost.
+A max bid rests on your own figures. The venue's rules decide its fees; estimates can be wrong and money can be lost.
 `;

@@ -51,15 +51,14 @@ function happeningFor(lot: LotState, act: LotAct, { now, rules, maxBid, loud }: 
       return ok({ kind: 'lot-alerts-changed', leadMinutes: act.leadMinutes && [...act.leadMinutes] });
     default:
   }
-  if (close === undefined)
-    return refuse('no-close', 'Nobody said when this lot closes, so there are no calls to change.');
+  if (close === undefined) return refuse('no-close', 'This lot has no closing time, so it has no reminders to change.');
   switch (act.do) {
     case 'done':
       return ok({ kind: 'calls-done', close });
     case 'extended':
       return act.from === close
         ? ok({ kind: 'close-extended', from: close, minutes: act.minutes })
-        : refuse('moved', 'The close of this lot has moved since. Look at it before you add time.');
+        : refuse('moved', 'The close of this lot has changed since. Check it before you add time.');
     case 'put-off': {
       const leads = leadsOf(
         { ownLeads: lot.clock?.leadMinutes, handedTo: lot.clock?.handedTo?.to, bid: { loud } },
@@ -67,7 +66,7 @@ function happeningFor(lot: LotState, act: LotAct, { now, rules, maxBid, loud }: 
       );
       const until = putOffUntil({ close }, leads, act.minutes, now);
       return until === null
-        ? refuse('too-late', 'It closes too soon to put it off.')
+        ? refuse('too-late', 'It closes too soon to be reminded later.')
         : ok({ kind: 'calls-put-off', until: instant(until) });
     }
   }

@@ -22,7 +22,7 @@ export async function answerNotice(world: World, { lookAgain }: Lookout, id: str
   else
     await world.showNotice({
       id: `not-kept ${notice.route}`,
-      title: 'That was not kept',
+      title: 'That was not saved',
       body: refused,
       loudness: 'loud',
       buttons: [],
@@ -37,7 +37,7 @@ async function keep(world: World, id: LotId, offer: Offer): Promise<string | nul
   const store = opened.value;
   try {
     const lot = await store.lot(id);
-    if (lot === null) return 'This lot is not on the list any more.';
+    if (lot === null) return 'This lot is no longer on your list.';
     const setup = wholeSetup(await store.setup(), world.zone());
     const { of, bids } = standingsUnder(setup);
     const { maxBid } = of(lot);

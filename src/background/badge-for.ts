@@ -21,8 +21,9 @@ export function badgeFor(given: {
   const { bare, placed, today } = counted(lots, now);
   const unsaid = allowed ? 0 : due.length;
   const said = [
-    unsaid > 0 && `${unsaid} ${unsaid === 1 ? 'call' : 'calls'} that could not be shown: notices are turned off`,
-    placed > 0 && `${placed} ${placed === 1 ? 'bid needs' : 'bids need'} a look`,
+    unsaid > 0 &&
+      `${unsaid} ${unsaid === 1 ? 'reminder' : 'reminders'} that could not be shown: notifications are turned off`,
+    placed > 0 && `${placed} ${placed === 1 ? 'bid needs' : 'bids need'} checking`,
     bare > 0 && `${bare} ${bare === 1 ? 'lot closes' : 'lots close'} within the hour without a proxy`,
     bare === 0 && today > 0 && `${today} ${today === 1 ? 'lot closes' : 'lots close'} within a day without a proxy`,
   ].filter(Boolean);

@@ -11,10 +11,10 @@ export const handlersFor = ({ lookAgain }: Lookout): Handlers => ({
   'try-notice': async () => {
     await showNotice({
       id: TRIAL,
-      title: 'This is how Headroom calls you',
-      body: 'A real one names the lot, the price at which to stop and the time left.',
+      title: 'This is how Headroom reminds you',
+      body: 'A real one names the lot, the price to stop at and the time left.',
       loudness: 'loud',
-      buttons: ['Put off 10 min', 'Done'],
+      buttons: ['Remind me in 10 min', 'No more reminders'],
     });
     return { taken: (await noticeIds()).includes(TRIAL) };
   },

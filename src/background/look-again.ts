@@ -103,8 +103,8 @@ async function withoutStore(world: World, why: Refusal, because: Because, wakeFo
   if (said === null && because === 'call-due')
     await world.showNotice({
       id: HELD_NOTICE,
-      title: 'A call is due, and your lots can’t be read',
-      body: `Look at what closes next. ${why.message}`,
+      title: 'A reminder is due, and your lots can’t be read',
+      body: `Check what closes next. ${why.message}`,
       loudness: 'loud',
       buttons: [],
     });

@@ -92,7 +92,7 @@ async function refresh(store: Store, { tab, url, isLast }: Visit, { lookAgain }:
   }
   const { text, title } = headroomBadge(standingsUnder(setup).of((await store.lot(id)) ?? seen.lot));
   await preparePopup(tab, news.toString());
-  await showTabBadge(tab, text, news.has('entry') ? `${title}. Brought up to date from this page.` : title);
+  await showTabBadge(tab, text, news.has('entry') ? `${title}. Updated from this page.` : title);
   if (entry !== undefined) await lookAgain();
 }
 

@@ -14,7 +14,7 @@ export async function sayTrouble(world: World, trouble: Refusal): Promise<void> 
   await world.showNotice({
     id: NOTICE,
     title: 'Headroom can’t save anything now',
-    body: `${trouble.message} Reminders still come, but nothing that you answer can be kept.`,
+    body: `${trouble.message} Reminders still come, but none of your answers can be saved.`,
     loudness: 'loud',
     buttons: [],
   });

@@ -56,11 +56,11 @@ async function inTab<Value>(work: () => Promise<Value>): Promise<Outcome<Value>>
     return ok(await work());
   } catch (error) {
     if (/closed|no tab|invalid tab|removed|navigat|unload/i.test(String(error))) {
-      return refuse('page-gone', 'The page was left before it could be read. Go back to it and read it again.');
+      return refuse('page-gone', 'You left the page before it could be read. Go back and read it again.');
     }
     return refuse(
       'page-not-open-to-us',
-      'The browser does not let this page be read: it is the browser’s own, or a shop for extensions, or no page at all. Open the lot on its sale site, or type it in.',
+      'The browser does not allow this page to be read. It is one of the browser’s own pages, an extension store, or no page at all. Open the lot on its sale site, or type it in.',
     );
   }
 }

@@ -21,7 +21,7 @@ export async function picturePage(): Promise<Outcome<Blob>> {
     address = await api.tabs.captureVisibleTab({ format: 'png' });
   } catch {
     // The page belongs to the browser, or the press on the button was for another tab.
-    return refuse('no-picture', 'The browser does not let this page be pictured.');
+    return refuse('no-picture', 'The browser does not allow a picture of this page.');
   }
   const [, base64] = /^data:image\/png;base64,([A-Za-z0-9+/=]+)$/.exec(address) ?? [];
   if (base64 === undefined) return refuse('no-picture', 'The browser gave no picture of this page.');

@@ -15,7 +15,7 @@ export async function openPopupFor(tab: number, todo: string): Promise<void> {
     await opened;
   } catch {
     await api.action.setBadgeText({ tabId: tab, text: '…' });
-    await api.action.setTitle({ tabId: tab, title: 'Headroom: press to go on with this page' });
+    await api.action.setTitle({ tabId: tab, title: 'Headroom: press to continue with this page' });
   }
 }
 

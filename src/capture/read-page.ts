@@ -48,14 +48,14 @@ export function readPage(
 
 const NOT_OUR_PAGE: PageNote = {
   reason: 'not-our-page',
-  message: 'This page belongs to the browser and can not be read. Open the lot on its sale site, or type it in.',
+  message: 'This is one of the browser’s own pages and can’t be read. Open the lot on its sale site, or type it in.',
 };
 
 function pageNotes(tree: PageTree): PageNote[] {
   const notes: PageNote[] = [];
   if (tree.cut) {
     const message =
-      'This page is too large to be read to its end. Check that nothing is missing, or open the lot alone.';
+      'This page is too large to read to the end. Check that nothing is missing, or open the lot by itself.';
     notes.push({ reason: 'page-too-large', message });
   }
   if (tree.closedFrames > 0) {

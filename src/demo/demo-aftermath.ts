@@ -105,7 +105,7 @@ export function demoAftermath(now: Instant, venueNames: Record<DemoVenue, string
             needs: [
               'Pictures of the defect',
               'A shop’s written estimate',
-              'Condition report as it was listed',
+              'Condition report from the listing',
               'Bill of sale',
             ],
           },
@@ -119,7 +119,7 @@ export function demoAftermath(now: Instant, venueNames: Record<DemoVenue, string
           {
             kind: 'dispute-stepped',
             dispute: TO_COME,
-            step: { what: 'got', need: 'Condition report as it was listed', at: ago(1.8) },
+            step: { what: 'got', need: 'Condition report from the listing', at: ago(1.8) },
           },
           {
             kind: 'dispute-stepped',
@@ -153,7 +153,7 @@ export function demoAftermath(now: Instant, venueNames: Record<DemoVenue, string
             words: 'Listed with the ladder rack and a 6-speed automatic. It has neither: a bare roof and a manual.',
             askedCents: dollars(3000),
             at: ago(6.5),
-            needs: ['Picture of the listing', 'What the car really is, in pictures'],
+            needs: ['Picture of the listing', 'Pictures of the actual car'],
           },
         },
         followed: [
@@ -166,7 +166,7 @@ export function demoAftermath(now: Instant, venueNames: Record<DemoVenue, string
           {
             kind: 'dispute-stepped',
             dispute: TO_COME,
-            step: { what: 'got', need: 'What the car really is, in pictures', at: ago(6.2) },
+            step: { what: 'got', need: 'Pictures of the actual car', at: ago(6.2) },
           },
           {
             kind: 'dispute-stepped',
@@ -181,7 +181,7 @@ export function demoAftermath(now: Instant, venueNames: Record<DemoVenue, string
               at: ago(3),
               cents: dollars(180),
               words:
-                'No ladder rack, and a manual gearbox: bid it as that, or leave it. The venue took it back, runs it again, and paid the way to its yard.',
+                'No ladder rack, and a manual gearbox. Bid on it as such, or don’t. The venue accepted the return, runs the van again, and paid to have it hauled to its yard.',
               newLot: again.id,
             },
           },
@@ -200,7 +200,7 @@ export function demoAftermath(now: Instant, venueNames: Record<DemoVenue, string
             side: 'theirs',
             reason: 'sale-undone',
             words:
-              'The venue wants the sale undone: its seller says that the van was sold on his own lot an hour before the hammer. We have paid, and the carrier is on his way.',
+              'The venue wants to cancel the sale. Its seller says that the van was sold on his own lot an hour before the hammer. We have paid, and the carrier is on his way.',
             at: ago(0.8),
             needs: ['The venue’s notice', 'Bill of sale', 'Proof of payment'],
           },
@@ -231,7 +231,7 @@ export function demoAftermath(now: Instant, venueNames: Record<DemoVenue, string
           opened: {
             side: 'ours',
             reason: 'bid-not-taken',
-            words: 'Our proxy of $26,500 stood confirmed, and it sold for $24,900 to another.',
+            words: 'Our proxy of $26,500 was confirmed, and it sold for $24,900 to someone else.',
             at: ago(0.5),
             next: { what: 'Call the venue for its bid record', at: ahead(0.9) },
             needs: ['Receipt of the bid', 'Picture of the page', 'The venue’s bid record'],

@@ -60,7 +60,7 @@ function purchase(win: DemoWin, context: PricingContext, tooMuch: number): Booke
     {
       kind: 'invoice-confirmed',
       venueId: facts.venueId ?? '',
-      payee: facts.venueName ?? 'The sale',
+      payee: facts.venueName ?? 'Auction',
       document: { file: 'statement.csv' },
       costs,
       payments: [],
@@ -71,7 +71,7 @@ function purchase(win: DemoWin, context: PricingContext, tooMuch: number): Booke
           {
             kind: 'payment-booked' as const,
             date: addDays(day, 2),
-            payee: facts.venueName ?? 'The sale',
+            payee: facts.venueName ?? 'Auction',
             lines: [{ lot, cents: cents(bill - drawn) }],
           },
         ]

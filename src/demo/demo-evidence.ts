@@ -78,7 +78,7 @@ export function compsFor(car: DemoCar, i: number, today: LocalDate): Comp[] {
       year: car.year,
       date: addDays(today, -3),
       daysListed: 140,
-      source: 'Far too dear, still unsold',
+      source: 'Overpriced, still unsold',
       differences: [],
       leftOut: false,
     },

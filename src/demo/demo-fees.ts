@@ -31,7 +31,7 @@ export function demoFees(today: LocalDate): FeeSchedule[] {
   return [
     {
       id: 'saguaro-buy',
-      name: 'Saguaro buyer’s price list',
+      name: 'Saguaro buyer fees',
       editions: [
         {
           validTo: addDays(dearerFrom, -1),
@@ -47,7 +47,7 @@ export function demoFees(today: LocalDate): FeeSchedule[] {
     },
     {
       id: 'saltmarsh-buy',
-      name: 'Saltmarsh buyer’s price list',
+      name: 'Saltmarsh buyer fees',
       editions: [
         {
           tables: [
@@ -60,7 +60,7 @@ export function demoFees(today: LocalDate): FeeSchedule[] {
     },
     {
       id: 'caliche-buy',
-      name: 'Caliche Flats buyer’s price list',
+      name: 'Caliche Flats buyer fees',
       editions: [
         {
           tables: [
@@ -76,7 +76,7 @@ export function demoFees(today: LocalDate): FeeSchedule[] {
     },
     {
       id: 'fogline-buy',
-      name: 'Fogline buyer’s price list',
+      name: 'Fogline buyer fees',
       editions: [
         {
           tables: [{ label: 'Buy fee', bands: [flat(0, 250), share(4000, 5.5), share(15_000, 5, { most: 950 })] }],

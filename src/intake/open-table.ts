@@ -38,7 +38,7 @@ export function openTable(given: string): Outcome<Table> {
   // Null characters say nothing; damaged files and some exports have them between the letters.
   const text = withLineEnds(given.includes('\0') ? given.replaceAll('\0', '') : given);
   if (text.length > LONGEST_TEXT) return refuse('too-large', 'This is more than 200 million characters. Split it.');
-  if (text.trim() === '') return refuse('empty', 'There is nothing in it. Choose another file, or paste some rows.');
+  if (text.trim() === '') return refuse('empty', 'It is empty. Choose another file, or paste some rows.');
   if (/^\ufeff?\s*<(?:!doctype|html|head|body|table|\?xml)/i.test(text.slice(0, 200))) {
     return refuse(
       'web-page',

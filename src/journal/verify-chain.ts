@@ -84,14 +84,14 @@ function checkOneChain(chain: readonly ChainLink[], deviceOfHash: ReadonlyMap<st
   let furthest = 0;
   for (const link of chain) {
     if (!link.intact) find('changed', link, `${named(link)} was changed after it was written.`);
-    if (link.sequence < furthest) find('reordered', link, `${named(link)} stands behind number ${furthest}.`);
+    if (link.sequence < furthest) find('reordered', link, `${named(link)} comes after number ${furthest}.`);
     furthest = Math.max(furthest, link.sequence);
   }
   let before: ChainLink | null = null;
   for (const link of [...chain].sort((a, b) => a.sequence - b.sequence)) {
     const expected: number = (before?.sequence ?? 0) + 1;
     if (link.sequence === before?.sequence) {
-      find('forked', link, `Two different entries say that they are number ${link.sequence} of device ${link.device}.`);
+      find('forked', link, `Two different entries claim to be number ${link.sequence} of device ${link.device}.`);
       continue;
     }
     if (link.sequence > expected) find('missing', link, missing(expected, link.sequence - 1, link.device));
@@ -109,8 +109,8 @@ function findWrongPrevious(link: ChainLink, deviceOfHash: ReadonlyMap<string, De
       'wrong-previous',
       link,
       link.sequence === 1
-        ? `${named(link)} says that another came before it.`
-        : `${named(link)} does not follow number ${link.sequence - 1}: one of the two was replaced or put in.`,
+        ? `${named(link)} says that a different entry came before it.`
+        : `${named(link)} does not follow number ${link.sequence - 1}: one of them was replaced or inserted.`,
     );
 }
 

@@ -52,7 +52,7 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
       </header>
       {lots.length === 0 ? (
         <p>
-          Nothing closes in the next seven days. Add a lot below, or bring in a whole list on the{' '}
+          Nothing closes in the next seven days. Add a lot below, or add a whole list on the{' '}
           <button type="button" class="plain inline" onClick={() => open('#/add')}>
             Add lots
           </button>{' '}
@@ -72,7 +72,7 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
                     {standing.missing.length > 0
                       ? 'not yet'
                       : standing.maxBid === null
-                        ? 'no price pays'
+                        ? 'Don’t bid'
                         : formatMoney(standing.maxBid)}
                   </span>
                   <span class="small quiet">
@@ -92,7 +92,7 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
                   aria-expanded={noting === lot.id}
                   onClick={() => setNoting(noting === lot.id ? undefined : lot.id)}
                 >
-                  {close !== undefined && close <= now ? 'How did it end?' : 'Note a bid'}
+                  {close !== undefined && close <= now ? 'How did it end?' : 'Record a bid'}
                   <span class="visually-hidden"> {lotTitle(lot.facts)}</span>
                 </button>
                 {noting === lot.id && <Lazy load={loadNote} props={{ store, lot, standing, now, onKept: replaced }} />}

@@ -39,7 +39,7 @@ export function QuickAdd({ store, setup, onAdded }: QuickAddProps) {
     const id = added.value.lots[0];
     const lot = id === undefined ? null : await store.lot(id);
     setFacts({});
-    setSaid('It is watched now.');
+    setSaid('Added to your list.');
     if (lot !== null) onAdded(lot);
   };
 
@@ -64,7 +64,7 @@ export function QuickAdd({ store, setup, onAdded }: QuickAddProps) {
           <ChoiceInput
             label="Venue"
             value={facts.venueId}
-            none="Not said"
+            none="Not set"
             choices={setup.venues.map(({ id, name }) => ({ value: id, label: name }))}
             onCommit={(id) => put('venueId', id)}
           />
@@ -95,7 +95,7 @@ export function QuickAdd({ store, setup, onAdded }: QuickAddProps) {
         </div>
         <div class="row">
           <button type="submit" class="main" disabled={!named}>
-            Watch it
+            Watch this lot
           </button>
           <span role="status" class="small">
             {said ?? (named ? '' : 'A VIN or a name is enough.')}

@@ -66,7 +66,7 @@ export function pageDesk({ store, setup, recent, tab, site }: DeskParts): PageDe
   };
   const kept = async (id: LotId | undefined, entries: readonly EntryId[]): Promise<Outcome<KeptLot>> => {
     const lot = id === undefined ? null : await store.lot(id);
-    if (lot === null) return refuse('gone', 'The lot was taken back at once, perhaps in another tab.');
+    if (lot === null) return refuse('gone', 'The lot was undone right away, perhaps in another tab.');
     await badge(lot);
     return ok({ lot, undo: () => store.undo(...entries) });
   };
@@ -107,10 +107,10 @@ export function pageDesk({ store, setup, recent, tab, site }: DeskParts): PageDe
     },
     addComps: async (id, comps) => {
       const lot = await store.lot(id);
-      if (lot === null) return refuse('gone', 'That lot was taken back, perhaps in another tab.');
+      if (lot === null) return refuse('gone', 'That lot was undone, perhaps in another tab.');
       const all = withComps(lot.facts.comps ?? [], comps);
       if (!compsSchema.safeParse(all).success) {
-        return refuse('full', 'That lot has as many comparables as it can hold. Take some out on its worksheet.');
+        return refuse('full', 'That lot has as many comparables as it can hold. Remove some on its worksheet.');
       }
       const changed = await store.changeLot(id, { set: { comps: all } });
       if (!changed.ok) return changed;

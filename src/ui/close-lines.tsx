@@ -10,7 +10,7 @@ export function CloseLines({ look, now }: { look: CloseLook | undefined; now: In
     <span class="close-text">
       <span class={soon ? 'act' : 'strong'}>{timeLeft(look.instant, now)}</span>
       <span class="quiet small close-when">{look.when}</span>
-      <span class={look.clear ? 'quiet small' : 'strong small'}>{look.rush}</span>
+      {look.rush !== '' && <span class="strong small">{look.rush}</span>}
     </span>
   );
 }

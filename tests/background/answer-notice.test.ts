@@ -27,7 +27,7 @@ async function called() {
 
 test('putting a call off on its notice takes it away, keeps that in the journal, and calls again', async () => {
   const { browser, notice, lot } = await called();
-  expect(browser.notices.get(notice)?.buttons).toEqual(['Put off 10 min', 'Done']);
+  expect(browser.notices.get(notice)?.buttons).toEqual(['Remind me in 10 min', 'No more reminders']);
   await browser.press(notice, 0);
   expect((await lot())?.clock?.putOffUntil).toBe(CLOSE - 5 * MINUTE);
   expect(browser.notices.has(notice)).toBe(false);
@@ -66,7 +66,7 @@ test('an answer that can’t be kept is said, and nothing is kept', async () => 
   const { browser, notice, lot } = await called();
   browser.held = true;
   await browser.press(notice, 1);
-  expect([...browser.notices.values()].map(({ title }) => title)).toContain('That was not kept');
+  expect([...browser.notices.values()].map(({ title }) => title)).toContain('That was not saved');
   browser.held = false;
   expect((await lot())?.clock).toBeUndefined();
 });

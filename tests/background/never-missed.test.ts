@@ -166,7 +166,7 @@ describe('no alert is missed', () => {
     browser.held = true;
     await browser.wake('call-due');
     expect([...browser.notices.values()].map(({ title }) => title)).toEqual([
-      'A call is due, and your lots can’t be read',
+      'A reminder is due, and your lots can’t be read',
     ]);
     browser.held = false;
     await browser.wake();
@@ -198,7 +198,7 @@ describe('no alert is missed', () => {
       await silent.run(at(SATURDAY, '10:30'));
       expect(silent.said).toEqual([]);
       expect(silent.badge.urgent).toBe(true);
-      expect(silent.badge.title).toContain('notices are turned off');
+      expect(silent.badge.title).toContain('notifications are turned off');
       await silent.run(at(SATURDAY, '10:45'));
       silent.noticesOff = false;
       await silent.run(END);

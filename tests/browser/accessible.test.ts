@@ -38,6 +38,8 @@ const SCREENS = [
   '#/setup/sites',
   '#/setup/accounts',
   '#/setup/file',
+  '#/words',
+  '#/words/max-bid',
 ];
 
 /** The rules are the same program in both browsers, so each of them has one of the two looks judged. */
@@ -49,7 +51,7 @@ test('axe finds nothing on any screen, light or dark, wide or narrow', async () 
   const sheet = await page.run(
     () => document.querySelector<HTMLAnchorElement>('.lot-row:has(.lot-figure) .lot-name')?.hash ?? '',
   );
-  for (const hash of [...SCREENS, sheet, sheet.replace('lot', 'life')]) {
+  for (const hash of [...SCREENS, sheet, sheet.replace('lot', 'history')]) {
     await goTo(page, hash);
     // The heading of the screen before stands for a frame or two; it is not the one to wait for.
     await new Promise((resolve) => setTimeout(resolve, 100));
@@ -74,15 +76,22 @@ test('the list is walked, searched and opened by keyboard alone', async () => {
   await goTo(page, '#/lots');
   await page.until(() => document.querySelector('.lot-row'));
   await page.run(() => (document.activeElement as HTMLElement | null)?.blur());
-  await page.press('j');
-  await page.press('j');
+  await page.press('ArrowDown');
+  await page.press('ArrowDown');
   expect(await page.run(() => (document.activeElement as HTMLElement | null)?.dataset.row)).toBe('1');
-  await page.press('k');
+  await page.press('ArrowUp');
   await page.press('Enter');
   await page.until(() => document.querySelector('.worksheet'));
   await goTo(page, '#/lots');
   await page.until(() => document.querySelector('.lot-row'));
-  await page.press('/');
+  await page.press('End');
+  await page.until(() => {
+    const { row } = (document.activeElement as HTMLElement).dataset;
+    return row !== undefined && Number(row) + 2 === Number(document.querySelector('.lot-table')?.ariaRowCount);
+  });
+  await page.press('Home');
+  await page.until(() => (document.activeElement as HTMLElement).dataset.row === '0');
+  await page.press('s');
   expect(await page.run(() => document.activeElement?.getAttribute('type'))).toBe('search');
 });
 

@@ -36,7 +36,7 @@ test('a sale is disputed, a paper attached, the sale undone with its money to co
   await page.click({ link: 'Open a dispute' });
   await page.until(() => document.querySelector('.dispute-form'));
   await page.click({ button: 'Open the dispute' });
-  await page.sees('Say in a sentence what happened.');
+  await page.sees('Enter what happened.');
   await page.fill({ field: 'What happened' }, 'The frame is bent behind the cab.');
   await page.fill({ field: 'Amount asked' }, '1,900');
   await page.click({ button: 'Open the dispute' });
@@ -49,18 +49,18 @@ test('a sale is disputed, a paper attached, the sale undone with its money to co
   await page.click({ button: 'Show frame.png' });
   await page.until(() => document.querySelector<HTMLImageElement>('.kept-picture')?.naturalWidth === 1);
 
-  await page.click({ button: 'The venue was told' });
+  await page.click({ button: 'Claim filed' });
   await page.sees('It waits for their word.');
-  await page.choose({ field: 'How it ended' }, 'Sale undone');
-  await page.click({ button: 'End the dispute' });
-  await page.sees('Open it again');
+  await page.choose({ field: 'Outcome' }, 'Sale undone');
+  await page.click({ button: 'Close the dispute' });
+  await page.sees('Reopen');
   await goTo(page, won);
   await page.sees('The sale does not stand any more');
   const steps = await page.count('.won-step button');
 
-  await page.click({ link: 'A defect that was not said' });
-  await page.click({ button: 'Open it again' });
-  await page.sees('End the dispute');
+  await page.click({ link: 'Undisclosed defect' });
+  await page.click({ button: 'Reopen' });
+  await page.sees('Close the dispute');
   await goTo(page, won);
   await page.sees('Not final yet.');
   expect(await page.count('.won-step button')).toBeGreaterThan(steps);

@@ -23,9 +23,9 @@ test('an invoice is held against the folders: the wrong fee is pointed at, bad r
   const page = await screen();
   const venue = await venueWithWaiting();
   await goTo(page, '#/books/invoices');
-  await page.choose({ field: 'From which venue' }, venue);
-  await page.click({ button: 'Try it with an invented invoice' });
-  await page.click({ button: 'Look at the pasted rows' });
+  await page.choose({ field: 'Venue' }, venue);
+  await page.click({ button: 'Try a made-up invoice' });
+  await page.click({ button: 'Preview rows' });
   await page.sees('$25 more than the price list');
   await page.sees('It is the same as row');
   await page.sees('“see note” is not an amount');
@@ -43,12 +43,12 @@ test('a folder shows expected beside actual, takes a bill and gives it back', as
   await page.until(() => document.querySelectorAll('.sort-table tbody tr').length > 3);
   await page.choose({ field: 'Show' }, 'In stock');
   await page.run(() => document.querySelector<HTMLAnchorElement>('.sort-table tbody a')?.click());
-  await page.sees('Expected beside actual');
+  await page.sees('Expected vs. actual');
   await page.run(() => document.querySelector<HTMLElement>('.books-forms summary')?.click());
-  await page.fill({ field: 'As the bill words it' }, 'Windshield chip');
-  await page.fill({ field: 'Amount of the bill' }, '85.50');
+  await page.fill({ field: 'Description' }, 'Windshield chip');
+  await page.fill({ field: 'Amount' }, '85.50');
   await page.press('Enter');
-  await page.click({ button: 'Book the bill' });
+  await page.click({ button: 'Record the bill' });
   await page.until(() => document.querySelector('.folder-lines')?.textContent?.includes('$85.50'));
   await page.sees('Nobody expected this');
   await page.click({ button: 'Undo' });
@@ -101,7 +101,7 @@ async function venueWithWaiting(): Promise<string> {
   await page.until(() => document.querySelectorAll('.sort-table tbody tr').length > 3);
   return page.run(() => {
     const row = [...document.querySelectorAll('.sort-table tbody tr')].find((each) =>
-      each.textContent?.includes('The sale’s invoice'),
+      each.textContent?.includes('Auction invoice'),
     );
     return row?.querySelector('td .block')?.textContent ?? '';
   });

@@ -18,7 +18,7 @@ test('pasted rows show every fault first, keep the good ones, and can be taken b
   );
   await goTo(page, '#/add');
   await page.fill({ field: 'Rows' }, ROWS);
-  await page.click({ button: 'Look at the rows' });
+  await page.click({ button: 'Preview rows' });
   await page.sees('could mean 3,456');
   await page.sees('Nothing here says which lot it is');
   await page.click({ button: 'Add 2 lots' });
@@ -28,7 +28,7 @@ test('pasted rows show every fault first, keep the good ones, and can be taken b
   await page.sees(`2 of ${before + 2} lots`);
   await goTo(page, '#/add');
   await page.fill({ field: 'Rows' }, ROWS);
-  await page.click({ button: 'Look at the rows' });
+  await page.click({ button: 'Preview rows' });
   // The car with a VIN is recognised; the other has nothing to be recognised by.
   await page.sees('Watched already.');
 });
@@ -51,7 +51,7 @@ test('the list is saved as a file with its max bids, which reads back as the sam
   expect(text).toContain(`,${figure},`);
   await goTo(page, '#/add');
   await page.fill({ field: 'Rows' }, text);
-  await page.click({ button: 'Look at the rows' });
+  await page.click({ button: 'Preview rows' });
   await page.sees(`${shown} rows were read`);
   expect(await page.run(() => document.querySelectorAll('select[aria-label^="What happens"]').length)).toBeGreaterThan(
     0,

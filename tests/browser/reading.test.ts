@@ -47,7 +47,7 @@ describe('a lot', () => {
     expect(rows.Miles).toBe('45,210 | page text, likely');
     expect(rows.Closes).toMatch(/, certain$/);
     await popup.click({ button: 'Watch this lot' });
-    await popup.sees('It is watched now.');
+    await popup.sees('Added to your list.');
     await popup.close();
     await page.close();
     const list = await browser.open('options-page/index.html#/lots');
@@ -58,7 +58,7 @@ describe('a lot', () => {
   test('is known when it is seen again: what changed is shown, and taken only by a click', async () => {
     sale = { ...sale, price: 19_100 };
     const { page, popup } = await readByHand(browser, server.strange('lot'));
-    await popup.sees('This lot is watched already.');
+    await popup.sees('This lot is already on your list.');
     await popup.sees('$19,100');
     await popup.click({ button: 'Update one fact' });
     await popup.sees('One fact is new.');
@@ -159,7 +159,7 @@ test('on a site that the user allowed, opening the page of a watched lot brings 
   const { page, popup } = await readByHand(browser, server.allowed('lot'));
   await popup.sees('This car was watched before, in another sale.');
   await popup.click({ button: 'Watch this lot' });
-  await popup.sees('It is watched now.');
+  await popup.sees('Added to your list.');
   const button = () =>
     browser.ask(async (start) => {
       const tabId = (await chrome.tabs.query({})).find(({ url }) => url?.startsWith(start))?.id ?? 0;

@@ -35,7 +35,7 @@ test('closings are caught up on by keyboard, nothing typed is lost, and a lot’
   await goTo(page, '#/results');
   await page.fill({ field: 'Search the results' }, '30000 nothing has this');
   await page.sees('None of the');
-  await page.click({ button: 'Show all of them' });
+  await page.click({ button: 'Show all' });
   await page.choose({ field: 'Outcome' }, 'Won');
   await page.sees('Won at $30,000');
   await page.showAs({ print: true });
@@ -49,7 +49,7 @@ test('closings are caught up on by keyboard, nothing typed is lost, and a lot’
       [...document.querySelectorAll('.result-row')]
         .find((one) => one.textContent?.includes('$30,000'))
         ?.querySelector<HTMLAnchorElement>('.result-name')
-        ?.hash.replace('lot', 'life') ?? '',
+        ?.hash.replace('lot', 'history') ?? '',
   );
   await goTo(page, life);
   await page.sees('What happened, in order');
@@ -82,10 +82,10 @@ test('a proxy and a live bid become receipts on the worksheet, and a result said
   await page.fill({ field: 'Proxy placed' }, '9,500');
   await page.press('Enter');
   await page.sees('Proxy raised to $9,500');
-  await page.fill({ field: 'A live bid of ours' }, '9,600');
+  await page.fill({ field: 'Our live bid' }, '9,600');
   await page.press('Enter');
   await page.sees('Live bid $9,600');
-  await page.fill({ field: 'How it ended' }, 'l 400000');
+  await page.fill({ field: 'Outcome' }, 'l 400000');
   await page.press('Enter');
   await page.sees('far above');
   await page.press('Enter');
@@ -93,7 +93,7 @@ test('a proxy and a live bid become receipts on the worksheet, and a result said
   await page.fill({ field: 'Correct the result' }, 'l 14000');
   await page.press('Enter');
   await page.sees('Lost at $14,000');
-  await goTo(page, sheet.replace('lot', 'life'));
+  await goTo(page, sheet.replace('lot', 'history'));
   // The result that was corrected stays in its place.
   await page.sees('Lost at $400,000');
   await page.sees('Lost at $14,000');
@@ -108,7 +108,7 @@ test('from the popup a bid is kept with its page and a picture, and told so', as
   await popup.until(() => document.querySelectorAll('.popup-note').length > 2);
   await popup.run(() => {
     const open = [...document.querySelectorAll<HTMLElement>('.popup-note')].find((one) =>
-      one.textContent?.includes('Note a bid'),
+      one.textContent?.includes('Record a bid'),
     );
     open?.click();
   });
@@ -116,7 +116,7 @@ test('from the popup a bid is kept with its page and a picture, and told so', as
   await popup.sees('Type the amount first.');
   await popup.fill({ field: 'Amount' }, '9,600');
   await popup.click({ button: 'Live bid' });
-  await popup.sees('Live bid $9,600: kept with a picture.');
+  await popup.sees('Live bid $9,600: saved with a picture.');
   const id = await popup.run(
     () =>
       new Promise<string>((resolve) => {
@@ -133,7 +133,7 @@ test('from the popup a bid is kept with its page and a picture, and told so', as
   await popup.close();
   await page.close();
   await server.close();
-  const life = await browser.open(`options-page/index.html#/life/${id}`);
+  const life = await browser.open(`options-page/index.html#/history/${id}`);
   await life.sees('Lot 7 of an invented sale');
   await life.sees('Live bid $9,600');
   await life.until(() => document.querySelector<HTMLImageElement>('.kept-file img')?.naturalWidth);

@@ -27,7 +27,7 @@ const dollars = (text: string): number => Number(text.replace(/[^0-9.]/g, ''));
 
 test('says why the number is what it is before anything is opened, and every part says its result', async () => {
   const page = await openFullSheet();
-  await page.sees('It should retail for about');
+  await page.sees('Expected retail is about');
   await page.sees('One step higher');
   await page.sees('Look first');
   await page.sees('Ceiling: New');
@@ -60,10 +60,10 @@ test('takes comparables from a spreadsheet, shows what it read, and moves the ma
   const had = await page.count('.comps > tbody');
   await page.click({ button: 'Paste from a spreadsheet' });
   await page.fill(
-    { field: 'Comparables, as they were copied' },
+    { field: 'Comparables, as copied' },
     'Price\tSold or asking\tMiles\tYear\tFrom\n14,900\tsold\t98,000\t2018\tOur own\n15,200\tsold\t101,000\t2018\tOur own\nnot known\tsold\t90,000\t2018\t',
   );
-  await page.sees('Row 4 is not taken.');
+  await page.sees('Row 4 is not used.');
   await page.click({ button: 'Add these 2 comparables' });
   await page.until((rows) => document.querySelectorAll('.comps > tbody').length === rows, had + 2);
   const after = await otherStop(page, before);

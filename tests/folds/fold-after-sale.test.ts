@@ -94,7 +94,7 @@ test('a dispute goes from its opening to its end, and every step of the way can 
   expect(first && stillNeeded(first)).toEqual(['Estimate']);
   undo(got);
   expect(lot().after?.disputes[0]?.steps).toEqual([]);
-  const set = { askedCents: cents(90_000), next: { what: 'Bring it to the venue’s shop', at } };
+  const set = { askedCents: cents(90_000), next: { what: 'Take it to the venue’s shop', at } };
   const change = write({ kind: 'dispute-changed', dispute, set, clear: [] });
   expect(lot().after?.disputes[0]).toMatchObject(set);
   undo(change);

@@ -34,7 +34,7 @@ describe.each(Object.keys(PURE_PACKAGES) as (keyof typeof PURE_PACKAGES)[])('%s'
     expect(files.filter((file) => pattern.test(codeAlone(file.text))).map((file) => file.path)).toEqual([]);
   });
 
-  test('has files to look at', () => {
+  test('has files to check', () => {
     expect(files.length).toBeGreaterThan(0);
   });
 });

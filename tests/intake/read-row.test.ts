@@ -121,7 +121,7 @@ describe('a row', () => {
     [{ make: 'x'.repeat(300) }, [['make', 'question']]],
   ])('with %j is told about', (cells, expected) => expect(faults(cells)).toEqual(expected));
 
-  it('that names no lot can’t be taken, and is shown whole', () => {
+  it('that names no lot can’t be added, and is shown whole', () => {
     const reading = read({ lotNumber: '', vin: '123', miles: '45,210' });
     expect(reading.usable).toBe(false);
     expect(reading.faults.at(-1)).toMatchObject({ column: null, severity: 'row', text: '123 | 45,210' });

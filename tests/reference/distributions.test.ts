@@ -81,7 +81,7 @@ describe("Student's t", () => {
     near(tQuantile(p, freedom), expected, 1e-12),
   );
 
-  test('prints as in the published tables of its 97.5 % points: 12.706, 2.571, 2.042', () => {
+  test('prints as in the published tables of its 97.5% points: 12.706, 2.571, 2.042', () => {
     expect([1, 5, 30].map((freedom) => tQuantile(0.975, freedom).toFixed(3))).toEqual(['12.706', '2.571', '2.042']);
   });
 

@@ -32,7 +32,7 @@ describe('the trial tells apart', () => {
       return grid[yes] ?? null;
     };
     expect(mistakes(wrong)).toBeGreaterThan(5);
-    // At $18,250 halving happens to look at $10,100 and never at the hole below it.
+    // At $18,250 halving happens to check $10,100 and never at the hole below it.
     expect([18_100, 18_200, 18_250].some((retail) => wrong(holeDeal(retail)) !== maxBid(holeDeal(retail)).maxBid)).toBe(
       true,
     );

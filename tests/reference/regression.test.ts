@@ -120,7 +120,7 @@ describe('a mileage slope from comparables', () => {
       }),
     );
 
-  test('comes to the straight line of the textbook, and to −4.92 % per 10,000 miles in logarithms (computed independently)', () => {
+  test('comes to the straight line of the textbook, and to −4.92% per 10,000 miles in logarithms (computed independently)', () => {
     const straight = fitted(pairs(miles, price));
     expect(miles.reduce((sum, value) => sum + value, 0)).toBe(1268);
     expect(straight.coefficients[0]).toBeCloseTo(16.469755, 6);

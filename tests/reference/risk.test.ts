@@ -93,7 +93,7 @@ describe('where each rule stops, by how far retail may be off (computed independ
 });
 
 describe('a lognormal retail price', () => {
-  test('with mean 18,000 and spread 8 % has the known lowest tenth (computed independently)', () => {
+  test('with mean 18,000 and spread 8% has the known lowest tenth (computed independently)', () => {
     const retail = { mean: 18_000, sigma: 0.08 };
     expect(chanceBelow(retail, 16_194.1106)).toBeCloseTo(0.1, 8);
     expect(shortfallBelow(retail, 17_000)).toBeCloseTo(195.00322, 5);

@@ -60,7 +60,7 @@ describe('every zone this runtime knows, around every change of 2015 to 2035', (
     changes = zones.flatMap(changesOf);
   });
 
-  test('has changes to look at', () => {
+  test('has changes to check', () => {
     expect(zones.length).toBeGreaterThan(380);
     expect(changes.length).toBeGreaterThan(3500);
   });

@@ -13,7 +13,7 @@ function fitted(rows: readonly Row[]): LeastSquares {
   if (fit === undefined) throw new Error('no fit');
   return fit;
 }
-/** The fit at `x`, and how far a new observation and the line itself may lie from it with 95 % confidence. */
+/** The fit at `x`, and how far a new observation and the line itself may lie from it with 95% confidence. */
 function predicted(fit: LeastSquares, x: number) {
   const [b0 = 0, b1 = 0] = fit.coefficients;
   const [[a = 0, b = 0] = [], [, d = 0] = []] = fit.inverse;
@@ -46,7 +46,7 @@ describe('what a new one after its rebate leaves of a year-old one', () => {
   });
 });
 
-describe('what 10,000 miles take off', () => {
+describe('what 10,000 more miles take off', () => {
   const { milesSlopePpm, milesSlopeDoubtPpm } = DEFAULT_ESTIMATION;
   const within = (share: number) => Math.abs(share - milesSlopePpm / 1e6) / (milesSlopeDoubtPpm / 1e6);
 
@@ -54,7 +54,7 @@ describe('what 10,000 miles take off', () => {
     expect(within((0.062 * 10_000) / 14_822)).toBeLessThan(1);
   });
 
-  test('and with nineteen used sedans of a textbook: 4.92 % (computed independently)', () => {
+  test('and with nineteen used sedans of a textbook: 4.92% (computed independently)', () => {
     expect(within(0.0492)).toBeLessThan(1);
   });
 });

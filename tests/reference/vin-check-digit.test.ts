@@ -55,7 +55,7 @@ describe('the check digit', () => {
     );
   });
 
-  test('lets about one in twelve single slips pass, so that a match is no proof (computed independently: 7.99 %)', () => {
+  test('lets about one in twelve single slips pass, so that a match is no proof (computed independently: 7.99%)', () => {
     let tried = 0;
     let passed = 0;
     for (const text of fc.sample(rightVin, { seed: 17, numRuns: 60 }))

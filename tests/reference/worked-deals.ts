@@ -54,7 +54,7 @@ export const holeDeal = (retail: number): Deal => ({
     { kind: 'recon', label: 'Recon', cents: dollars(1200) },
     { kind: 'transport', label: 'Transport', cents: dollars(350) },
     { kind: 'pack', label: 'Pack', cents: dollars(300) },
-    { kind: 'selling', label: 'Cost of selling it', cents: dollars(200) },
+    { kind: 'selling', label: 'Cost of selling', cents: dollars(200) },
   ],
   fees: [
     table('Buy fee', [0, 100], [1000, 200], [5000, 0, 8], [10_000, 450], [15_000, 600]),

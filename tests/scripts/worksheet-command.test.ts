@@ -72,23 +72,23 @@ describe('the worksheet command', () => {
   });
 
   test('reports a row it can’t price and works the others out', async () => {
-    const csv = `${HEAD}1ZLWV2AC1M1106317,Nowhere,,9000,,,Clean,\n1ZLWV2AC1M1106317,Tidemark Fleet Lanes,,9000,15000,,Clean,\n`;
+    const csv = `${HEAD}1ZLWV2AC1M1106317,Nowhere,,9000,,,Clean,\n1ZLWV2AC1M1106317,Foxglove Fleet Lanes,,9000,15000,,Clean,\n`;
     const { lots, warned } = await answers(csv);
     expect(lots[0].maxBid).toBeNull();
     expect(lots[0].problems.map((one: { reason: string }) => one.reason)).toEqual(['no-retail', 'unknown-venue']);
     expect(lots[1].maxBid).toBeGreaterThan(0);
-    expect(warned).toContain('Row 2 (1ZLWV2AC1M1106317): There is no retail figure.');
+    expect(warned).toContain('Row 2 (1ZLWV2AC1M1106317): There is no retail estimate.');
   });
 
   test('never prices a car as clean whose title it could not read', async () => {
-    const { lots } = await answers(`${HEAD}1ZLWV2AC1M1106317,Tidemark Fleet Lanes,,9000,15000,,Soaked twice,\n`);
+    const { lots } = await answers(`${HEAD}1ZLWV2AC1M1106317,Foxglove Fleet Lanes,,9000,15000,,Soaked twice,\n`);
     expect(lots[0].maxBid).toBeNull();
     expect(lots[0].problems[0]).toMatchObject({ reason: 'unknown-title' });
   });
 
   test.each([
-    ['recon', `${HEAD}1ZLWV2AC1M1106317,Tidemark Fleet Lanes,,9000,15000,ask Lee,Clean,\n`],
-    ['transport', `${HEAD}1ZLWV2AC1M1106317,Tidemark Fleet Lanes,,9000,15000,,Clean,call the yard\n`],
+    ['recon', `${HEAD}1ZLWV2AC1M1106317,Foxglove Fleet Lanes,,9000,15000,ask Lee,Clean,\n`],
+    ['transport', `${HEAD}1ZLWV2AC1M1106317,Foxglove Fleet Lanes,,9000,15000,,Clean,call the yard\n`],
   ])('has no max bid where it could not read %s, rather than one from the standing figure', async (field, csv) => {
     const { lots } = await answers(csv);
     expect(lots[0].maxBid).toBeNull();
@@ -105,8 +105,8 @@ describe('the worksheet command', () => {
   });
 
   test.each([
-    ['no table', ['--setup', SETUP], 'Say which table'],
-    ['no setup', [LOTS], 'Say which setup'],
+    ['no table', ['--setup', SETUP], 'Name the table'],
+    ['no setup', [LOTS], 'Name the setup'],
     ['an unknown option', [LOTS, '--setup', SETUP, '--fast'], 'no option --fast'],
     ['two tables', [LOTS, LOTS, '--setup', SETUP], 'One table at a time'],
     ['a missing file', ['none.csv', '--setup', SETUP], 'There is no file none.csv'],
@@ -122,7 +122,7 @@ describe('the worksheet command', () => {
     ['that is not JSON', '{ "format": ', 'not JSON'],
     ['of another kind', '{"a":1}', 'not a setup file'],
     ['with a fault', setupText.replace('"dollarsCents": 150000', '"dollarsCents": 1.5'), 'whole number of cents'],
-    ['with a word it does not know', setupText.replace('"packCents"', '"packDollars"'), 'not known here'],
+    ['with a word it does not know', setupText.replace('"packCents"', '"packDollars"'), 'is not known'],
   ])('ends with 1 and names what is wrong in a setup %s', async (_, text, sentence) => {
     const { code, out, warned } = await call([LOTS, '--setup', SETUP], { [SETUP]: text });
     expect([code, out]).toEqual([1, '']);
@@ -133,7 +133,7 @@ describe('the worksheet command', () => {
   test('ends with 1 for a table that is none', async () => {
     const { code, warned } = await call(['-', '--setup', SETUP], { '-': '' });
     expect(code).toBe(1);
-    expect(warned).toContain('nothing in it');
+    expect(warned).toContain('It is empty');
   });
 
   test('explains itself when asked', async () => {
@@ -146,7 +146,7 @@ describe('the worksheet command', () => {
 });
 
 test('runs from the task runner with the table on standard input, and a pipe gets all of it', () => {
-  const rows = Array.from({ length: 400 }, (_, i) => `,Tidemark Fleet Lanes,,,${15_000 + i},,Clean,500`);
+  const rows = Array.from({ length: 400 }, (_, i) => `,Foxglove Fleet Lanes,,,${15_000 + i},,Clean,500`);
   const csv = `Lot number${HEAD.slice('VIN'.length)}${rows.map((row, i) => `L${i}${row}`).join('\n')}\n`;
   const done = spawnSync(process.execPath, ['scripts/run.mjs', 'worksheet', '-', '--setup', SETUP, '--json'], {
     input: csv,

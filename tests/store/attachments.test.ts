@@ -123,6 +123,6 @@ test('bytes that are not those that were kept, and bytes that are gone, are foun
   database.close();
   expect((await store.checkJournal()).attachments).toEqual({
     files: 1,
-    faults: [expect.stringMatching(/^terms\.txt is damaged/), expect.stringMatching(/^gone\.txt is not here/)],
+    faults: [expect.stringMatching(/^terms\.txt is damaged/), expect.stringMatching(/^gone\.txt is missing/)],
   });
 });

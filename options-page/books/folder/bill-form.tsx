@@ -42,7 +42,7 @@ export function BillForm({ folder }: { folder: PurchaseFolder }) {
         ...(number && { document: { number } }),
         lines: [{ lot: folder.lot, cost, label: words, cents: signed, ...(against && { against }) }],
       },
-      `${words}: ${formatMoney(signed)} booked.`,
+      `${words}: ${formatMoney(signed)} recorded.`,
     );
     if (kept) {
       setLabel(undefined);
@@ -53,26 +53,26 @@ export function BillForm({ folder }: { folder: PurchaseFolder }) {
   };
   return (
     <details class="panel">
-      <summary>A bill</summary>
+      <summary>Bill</summary>
       <div class="stack">
         <div class="fields">
           <ChoiceInput
-            label="What for"
+            label="For"
             value={cost}
             choices={COST_KINDS.map((kind) => ({ value: kind, label: COST_WORDS[kind] }))}
             onCommit={(value) => setCost(COST_KINDS.find((kind) => kind === value) ?? 'other')}
           />
-          <TextInput label="As the bill words it" value={label} longest={120} placeholder="Tires" onCommit={setLabel} />
-          <MoneyInput label="Amount of the bill" value={amount} onCommit={setAmount} />
-          <DateInput label="Day of the bill" value={date ?? today} onCommit={setDate} />
-          <TextInput label="From whom" value={payee} longest={120} onCommit={setPayee} />
-          <TextInput label="Number of the bill" value={number} longest={120} onCommit={setNumber} />
+          <TextInput label="Description" value={label} longest={120} placeholder="Tires" onCommit={setLabel} />
+          <MoneyInput label="Amount" value={amount} onCommit={setAmount} />
+          <DateInput label="Bill date" value={date ?? today} onCommit={setDate} />
+          <TextInput label="Vendor" value={payee} longest={120} onCommit={setPayee} />
+          <TextInput label="Bill no." value={number} longest={120} onCommit={setNumber} />
         </div>
-        <CheckInput label="Still to be paid" value={owed} onCommit={setOwed} />
-        <CheckInput label="A credit: it takes this much off" value={credit} onCommit={setCredit} />
+        <CheckInput label="Not paid yet" value={owed} onCommit={setOwed} />
+        <CheckInput label="This is a credit" value={credit} onCommit={setCredit} />
         <div class="row">
           <button type="button" class="main" disabled={!ready} onClick={keep}>
-            Book the bill
+            Record the bill
           </button>
           <a href="#/books/share">One bill for several cars</a>
         </div>

@@ -11,8 +11,8 @@ import { useBooks } from '../use-books.ts';
 
 type Move = 'draw' | 'payoff';
 const MOVES: readonly { value: Move; label: string }[] = [
-  { value: 'draw', label: 'The lender pays the sale' },
-  { value: 'payoff', label: 'The lender is paid back' },
+  { value: 'draw', label: 'Floor-plan advance' },
+  { value: 'payoff', label: 'Floor-plan payoff' },
 ];
 
 /** What the lender puts in, and what it gets back: all of it, or a curtailment. */
@@ -29,7 +29,9 @@ export function FloorForm({ folder }: { folder: PurchaseFolder }) {
     if (value === undefined || value === 0) return;
     const kept = await book(
       { kind: 'floor-booked', lot: folder.lot, move, cents: value, date: date ?? today },
-      move === 'draw' ? `The lender has paid ${formatMoney(value)}.` : `${formatMoney(value)} paid back to the lender.`,
+      move === 'draw'
+        ? `Floor-plan advance of ${formatMoney(value)} recorded.`
+        : `Floor-plan payoff of ${formatMoney(value)} recorded.`,
     );
     if (kept) {
       setAmount(undefined);
@@ -40,20 +42,20 @@ export function FloorForm({ folder }: { folder: PurchaseFolder }) {
     <details class="panel">
       <summary>Floor plan</summary>
       <div class="stack">
-        <RadioChoice legend="What happened" value={move} choices={MOVES} onCommit={setMove} />
+        <RadioChoice legend="Type" value={move} choices={MOVES} onCommit={setMove} />
         <div class="fields">
           <MoneyInput
             label="Principal"
             value={value}
-            hint={move === 'draw' ? 'As the worksheet expected it' : 'Less than all of it is a curtailment'}
+            hint={move === 'draw' ? 'As expected on the worksheet' : 'A part payment is a curtailment'}
             onCommit={setAmount}
           />
-          <DateInput label="Day on the lender’s statement" value={date ?? today} onCommit={setDate} />
+          <DateInput label="Date on the lender’s statement" value={date ?? today} onCommit={setDate} />
         </div>
-        <p class="quiet small">Interest and the lender’s fees are bills.</p>
+        <p class="quiet small">Enter interest and lender fees as bills.</p>
         <div class="row">
           <button type="button" class="main" disabled={value === undefined || value === 0} onClick={keep}>
-            Book the floor plan
+            Record
           </button>
         </div>
       </div>

@@ -33,17 +33,17 @@ export function FolderLines({ folder }: { folder: PurchaseFolder }) {
             : { lot: folder.lot, cost: line.cost, label: line.label, cents: line.cents, against: line.key },
         ),
       },
-      'The price and the fees are booked as expected.',
+      'Price and fees recorded as expected.',
     );
   return (
     <section class="stack" aria-labelledby="folder-lines">
-      <h2 id="folder-lines">Expected beside actual</h2>
+      <h2 id="folder-lines">Expected vs. actual</h2>
       {(expected?.problems ?? []).map((problem) => (
         <p key={problem} class="note">
           {problem}
         </p>
       ))}
-      <ScrollX label="Expected beside actual">
+      <ScrollX label="Expected vs. actual">
         <table class="ledger folder-lines">
           <thead>
             <tr>
@@ -52,7 +52,7 @@ export function FolderLines({ folder }: { folder: PurchaseFolder }) {
                 Expected
               </th>
               <th scope="col" class="number">
-                Booked
+                Actual
               </th>
               <th scope="col" class="number">
                 Difference
@@ -65,7 +65,7 @@ export function FolderLines({ folder }: { folder: PurchaseFolder }) {
               <Line key={line.key} line={line} folder={folder} />
             ))}
             <tr class="total">
-              <td>All of it</td>
+              <td>Total</td>
               <td class="number">{expectedCents === null ? '–' : formatMoney(expectedCents)}</td>
               <td class="number">{formatMoney(actualCents)}</td>
               <td class="number">{billed.length === 0 ? '' : formatMoney(sumCents(billed), { sign: 'always' })}</td>
@@ -77,9 +77,9 @@ export function FolderLines({ folder }: { folder: PurchaseFolder }) {
       {waiting.length > 0 && folder.won !== null && (
         <p class="row no-print">
           <button type="button" onClick={bookSale}>
-            Book the price and the fees as expected
+            Record price and fees as expected
           </button>
-          <span class="quiet small">Only where no invoice comes: an invoice shows what the sale really charged.</span>
+          <span class="quiet small">Only if no invoice will come. An invoice shows what the venue really charged.</span>
         </p>
       )}
     </section>
@@ -89,7 +89,7 @@ export function FolderLines({ folder }: { folder: PurchaseFolder }) {
 function billsToCome(lines: readonly ComparedLine[]): string {
   const left = lines.filter(({ actual }) => actual.length === 0).length;
   return left === 0
-    ? 'Every expected bill has come.'
+    ? 'All expected bills are in.'
     : `${left} expected ${left === 1 ? 'line has' : 'lines have'} no bill yet.`;
 }
 
@@ -112,7 +112,7 @@ function Line({ line, folder }: { line: ComparedLine; folder: PurchaseFolder }) 
         {difference === null ? '' : difference === 0 ? '0' : formatMoney(difference, { sign: 'always' })}
       </td>
       <td class="why">
-        {look && <span class="tag act">look</span>} {why}
+        {look && <span class="tag act">Check</span>} {why}
       </td>
     </tr>
   );
@@ -134,16 +134,16 @@ function Bill({ bill }: { bill: NotedCost | undefined }) {
       <button
         type="button"
         class="plain small no-print"
-        aria-label={`Take back ${bill.label}, ${formatMoney(bill.cents)}, and all that was booked with it`}
+        aria-label={`Undo ${bill.label}, ${formatMoney(bill.cents)}, and everything recorded with it`}
         onClick={async () => {
           const taken = await undo(bill.entry);
           say(
-            taken.ok ? 'Taken back, with all that was booked with it.' : taken.message,
+            taken.ok ? 'Undone, with everything recorded with it.' : taken.message,
             taken.ok ? taken.value.entry : undefined,
           );
         }}
       >
-        Take back
+        Undo
       </button>
     </span>
   );

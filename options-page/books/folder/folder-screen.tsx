@@ -21,9 +21,9 @@ export function FolderScreen({ id }: { id: string }) {
   if (folder === undefined) {
     return (
       <section class="stack">
-        <h1>There is no such folder</h1>
+        <h1>No such folder</h1>
         <p>
-          A folder opens when a lot is noted as won. <a href="#/books">All folders</a>
+          A folder opens when a lot is marked as won. <a href="#/books">All folders</a>
         </p>
       </section>
     );
@@ -33,14 +33,14 @@ export function FolderScreen({ id }: { id: string }) {
       <FolderHead folder={folder} />
       {folder.stage === 'not-won' && isBookedAsWon(folder) && (
         <p class="note warning">
-          The result no longer says that this lot was won, and yet something is booked for it. Take the bookings back,
-          or correct the result.
+          The result no longer says this lot was won, but amounts are recorded for it. Undo those, or correct the
+          result.
         </p>
       )}
       {folder.stage === 'undone' && folder.outcome !== undefined && (
         <p class="note warning">
-          This purchase was undone, and yet a sale of the car is booked. It is left out of the books: take one of the
-          two back.
+          This purchase was canceled, but a sale of the car is recorded. The books leave the sale out. Undo one of the
+          two.
         </p>
       )}
       <FolderLines folder={folder} />
@@ -48,7 +48,7 @@ export function FolderScreen({ id }: { id: string }) {
       <PaymentsTable folder={folder} />
       <PapersPart folder={folder} />
       <section class="stack no-print" aria-labelledby="book-something">
-        <h2 id="book-something">Book something</h2>
+        <h2 id="book-something">Record</h2>
         <div class="books-forms">
           <BillForm folder={folder} />
           <PaymentForm folder={folder} />
@@ -56,8 +56,8 @@ export function FolderScreen({ id }: { id: string }) {
           <OutcomeForm folder={folder} />
         </div>
         <p class="quiet small prose">
-          What counts as inventory, when income is earned and how tax sees it is for your accountant to say; the
-          accounts are named under <a href="#/setup/accounts">Setup</a>.
+          Your accountant decides what counts as inventory, when income is earned and how it is taxed. Account names are
+          under <a href="#/setup/accounts">Setup</a>.
         </p>
       </section>
     </>
@@ -80,7 +80,7 @@ function FolderHead({ folder }: { folder: PurchaseFolder }) {
     <header class="stack">
       <p class="small no-print">
         <a href="#/books">All folders</a> · <a href={`#/lot/${folder.lot}`}>The lot’s worksheet</a> ·{' '}
-        <a href={`#/won/${folder.lot}`}>After the sale</a> · <a href={`#/life/${folder.lot}`}>Its whole life</a>
+        <a href={`#/won/${folder.lot}`}>After the sale</a> · <a href={`#/history/${folder.lot}`}>Full history</a>
       </p>
       <h1>{folderName(facts)}</h1>
       <p class="quiet">{under.filter(Boolean).join(' · ')}</p>
@@ -90,13 +90,13 @@ function FolderHead({ folder }: { folder: PurchaseFolder }) {
           <span class="quiet"> {won === null ? '' : `won ${dateInWords(won.date)}`}</span>
         </p>
         <dl>
-          <Figure what="Stands" value={STAGE_WORDS[stage]} />
+          <Figure what="Status" value={STAGE_WORDS[stage]} />
           <Figure
-            what={open < 0 ? 'Too much paid, or to come back' : 'Still owed'}
+            what={open < 0 ? 'Overpaid or refund due' : 'Still owed'}
             value={formatMoney(cents(Math.abs(open)))}
           />
           {notBilled > 0 && <Figure what="Expected, no bill yet" value={formatMoney(cents(notBilled))} />}
-          {folder.arrivedOn !== undefined && <Figure what="Arrived" value={dateInWords(folder.arrivedOn)} />}
+          {folder.arrivedOn !== undefined && <Figure what="Delivered" value={dateInWords(folder.arrivedOn)} />}
           {floorOwed !== 0 && <Figure what="On the floor plan" value={formatMoney(floorOwed)} />}
           {outcome !== undefined && (
             <Figure what={`Sold ${dateInWords(outcome.date)}`} value={formatMoney(outcome.priceCents)} />

@@ -44,18 +44,18 @@ export function OutcomeForm({ folder }: { folder: PurchaseFolder }) {
       <div class="stack">
         <div class="fields">
           <MoneyInput label="Sold for" value={price} hint="Before sales tax and plates" onCommit={setPrice} />
-          <DateInput label="Day of the sale" value={date ?? today} onCommit={setDate} />
+          <DateInput label="Sale date" value={date ?? today} onCommit={setDate} />
           <MoneyInput
-            label="Gross by the deal sheet"
+            label="Gross on the deal sheet"
             value={gross}
-            hint="If it says another than the folder"
+            hint="If different from the folder"
             onCommit={setGross}
           />
         </div>
         <RadioChoice legend="To" value={buyer} choices={BUYERS} onCommit={setBuyer} />
         <div class="row">
           <button type="button" class="main" disabled={price === undefined} onClick={keep}>
-            Book the sale
+            Record the sale
           </button>
         </div>
       </div>

@@ -35,7 +35,7 @@ export function PapersPart({ folder }: { folder: PurchaseFolder }) {
                 onCommit={(there) =>
                   book(
                     { kind: 'paper-noted', lot: folder.lot, paper, ...(there && { date: today }) },
-                    `${PAPER_WORDS[paper]}: ${there ? 'noted as here' : 'not here'}.`,
+                    `${PAPER_WORDS[paper]}: ${there ? 'received' : 'not received'}.`,
                   )
                 }
               />

@@ -40,8 +40,8 @@ export function PaymentForm({ folder }: { folder: PurchaseFolder }) {
       left === 0
         ? 'Paid in full.'
         : left > 0
-          ? `Booked; ${formatMoney(left)} is still owed.`
-          : `Booked; that is ${formatMoney(cents(-left))} more than is owed.`,
+          ? `Recorded. ${formatMoney(left)} is still owed.`
+          : `Recorded. That is ${formatMoney(cents(-left))} more than is owed.`,
     );
     if (kept) {
       setAmount(undefined);
@@ -51,14 +51,14 @@ export function PaymentForm({ folder }: { folder: PurchaseFolder }) {
   };
   return (
     <details class="panel">
-      <summary>A payment</summary>
+      <summary>Payment</summary>
       <div class="stack">
         <div class="fields">
           {owed.length > 1 && (
             <ChoiceInput
-              label="To whom"
+              label="Paid to"
               value={to.payee}
-              choices={owed.map(({ payee = 'The sale', cents: amount }) => ({
+              choices={owed.map(({ payee = 'Auction', cents: amount }) => ({
                 value: payee,
                 label: `${payee}, ${formatMoney(amount)}`,
               }))}
@@ -68,16 +68,16 @@ export function PaymentForm({ folder }: { folder: PurchaseFolder }) {
           <MoneyInput
             label="Amount paid"
             value={paid}
-            hint={due === undefined ? 'Nothing is owed' : `${formatMoney(due)} is owed; less is a part of it`}
+            hint={due === undefined ? 'Nothing is owed' : `${formatMoney(due)} is owed; less is a part payment`}
             onCommit={setAmount}
           />
-          <DateInput label="Day of the payment" value={date ?? today} onCommit={setDate} />
-          <TextInput label="Number of the check or transfer" value={number} longest={120} onCommit={setNumber} />
+          <DateInput label="Payment date" value={date ?? today} onCommit={setDate} />
+          <TextInput label="Check or transfer no." value={number} longest={120} onCommit={setNumber} />
         </div>
-        <CheckInput label="Money back" value={back} onCommit={setBack} />
+        <CheckInput label="This is a refund" value={back} onCommit={setBack} />
         <div class="row">
           <button type="button" class="main" disabled={paid === undefined || paid === 0} onClick={keep}>
-            Book the payment
+            Record the payment
           </button>
         </div>
       </div>

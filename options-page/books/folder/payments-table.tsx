@@ -12,12 +12,12 @@ export function PaymentsTable({ folder }: { folder: PurchaseFolder }) {
   // The folder's money came from the books, so each move has the entry that can be undone.
   const payments = (folder.payments as readonly (NotedPayment | StepPayment)[]).map((payment) => ({
     ...payment,
-    what: payment.cents < 0 ? 'Money back' : 'Paid by the bank',
+    what: payment.cents < 0 ? 'Refund' : 'Paid by the bank',
     tapped: 'notedAfterSale' in payment,
   }));
   const moves = (folder.floor as readonly NotedFloorMove[]).map((move) => ({
     ...move,
-    what: move.move === 'draw' ? 'Paid by the lender' : 'Paid back to the lender',
+    what: move.move === 'draw' ? 'Floor-plan advance' : 'Floor-plan payoff',
     payee: undefined,
     tapped: false,
   }));
@@ -26,21 +26,21 @@ export function PaymentsTable({ folder }: { folder: PurchaseFolder }) {
     <section class="stack" aria-labelledby="folder-money">
       <h2 id="folder-money">Payment and floor plan</h2>
       {all.length === 0 ? (
-        <p class="quiet">Nothing was paid yet.</p>
+        <p class="quiet">Nothing paid yet.</p>
       ) : (
         <ScrollX label="Payment and floor plan">
           <table class="ledger">
             <thead>
               <tr>
                 <th scope="col">What</th>
-                <th scope="col">Day</th>
+                <th scope="col">Date</th>
                 <th scope="col" class="number">
                   Amount
                 </th>
                 <th scope="col">Paper</th>
-                <th scope="col">Noted by</th>
+                <th scope="col">Entered by</th>
                 <th scope="col" class="no-print">
-                  <span class="visually-hidden">Take back</span>
+                  <span class="visually-hidden">Undo</span>
                 </th>
               </tr>
             </thead>
@@ -62,13 +62,13 @@ export function PaymentsTable({ folder }: { folder: PurchaseFolder }) {
                     <button
                       type="button"
                       class="plain small"
-                      aria-label={`Take back: ${one.what}, ${formatMoney(one.cents)}`}
+                      aria-label={`Undo: ${one.what}, ${formatMoney(one.cents)}`}
                       onClick={async () => {
                         const taken = await undo(one.entry);
-                        say(taken.ok ? 'Taken back.' : taken.message, taken.ok ? taken.value.entry : undefined);
+                        say(taken.ok ? 'Undone.' : taken.message, taken.ok ? taken.value.entry : undefined);
                       }}
                     >
-                      Take back
+                      Undo
                     </button>
                   </td>
                 </tr>

@@ -11,7 +11,7 @@ export function SettlementsPart({ folder }: { folder: PurchaseFolder }) {
   if (settlements.length === 0) return null;
   return (
     <section class="stack" aria-labelledby="folder-settlements">
-      <h2 id="folder-settlements">From a dispute, not booked yet</h2>
+      <h2 id="folder-settlements">From a dispute, not recorded yet</h2>
       <ul class="plain-list stack">
         {settlements.map((settlement) => (
           <Settlement key={settlement.dispute} folder={folder} settlement={settlement} />
@@ -25,7 +25,7 @@ function Settlement({ folder, settlement }: { folder: PurchaseFolder; settlement
   const book = useBook();
   const { dispute, cents: toUs, date, ended } = settlement;
   const amount = formatMoney(cents(Math.abs(toUs)));
-  const label = ended ?? 'Dispute opened again';
+  const label = ended ?? 'Dispute reopened';
   const keep = () =>
     book(
       {
@@ -37,17 +37,17 @@ function Settlement({ folder, settlement }: { folder: PurchaseFolder; settlement
         label,
         cents: cents(-toUs),
       },
-      `${label}: ${toUs > 0 ? `a credit of ${amount}` : amount} booked.`,
+      `${label}: ${toUs > 0 ? `a credit of ${amount}` : amount} recorded.`,
     );
   return (
     <li class="row">
       <span>
         <a href={`#/dispute/${dispute}`}>{label}</a>, {dateInWords(date)}: {amount}{' '}
-        {toUs > 0 ? 'off what the sale is owed and what the car has cost' : 'more that the sale is owed'}
-        {ended === undefined && ', to take back what was booked when it had ended'}
+        {toUs > 0 ? 'off what you owe the auction and what the car cost' : 'more that you owe the auction'}
+        {ended === undefined && ', to reverse what was recorded when it closed'}
       </span>
       <button type="button" class="no-print" onClick={keep}>
-        Book {toUs > 0 ? `the credit of ${amount}` : amount}
+        Record {toUs > 0 ? `the credit of ${amount}` : amount}
       </button>
     </li>
   );

@@ -16,17 +16,17 @@ export interface InvoiceCarsProps {
 }
 
 const HEADS = {
-  exact: { head: 'Matched', what: 'Nothing speaks against these. What is as expected is ticked.' },
-  near: { head: 'Nearly matched', what: 'Something does not fit. Look, then tick what is to be booked.' },
-  none: { head: 'Not matched', what: 'Nothing here is booked until you say which car it is for.' },
+  exact: { head: 'Matched', what: 'No problems found. Lines that match are checked.' },
+  near: { head: 'Close match', what: 'Something does not match. Check, then choose what to record.' },
+  none: { head: 'No match', what: 'Nothing here is recorded until you choose the car.' },
 } as const;
 
 const VERDICT_WORDS: Readonly<Record<Verdict, string | null>> = {
   'as-expected': null,
   differs: 'differs',
   'not-expected': 'not expected',
-  booked: 'booked already',
-  again: 'booked with another amount',
+  booked: 'already recorded',
+  again: 'recorded with another amount',
   twice: 'twice in this file',
   payment: null,
   'part-payment': 'part payment',
@@ -47,15 +47,15 @@ export function InvoiceCars({ how, cars, ...rest }: InvoiceCarsProps) {
         <table class="ledger invoice-lines">
           <thead>
             <tr>
-              <th scope="col">Book</th>
-              <th scope="col">The invoice says</th>
+              <th scope="col">Record</th>
+              <th scope="col">On the invoice</th>
               <th scope="col" class="number">
                 Amount
               </th>
               <th scope="col" class="number">
                 Expected
               </th>
-              <th scope="col">What to think of it</th>
+              <th scope="col">Result</th>
             </tr>
           </thead>
           {cars.map((car) => (
@@ -73,7 +73,7 @@ function Car({ car, isTicked, onTick, onChoose }: { car: MatchedCar } & Omit<Inv
   const folder = folders.find(({ lot }) => lot === match.lot);
   const plain = match.how === 'near' ? lines.filter((line) => isPlain(line) && !isTicked(car, line)) : [];
   const theirs =
-    [car.vin && `VIN ${car.vin}`, car.lotNumber && `lot ${car.lotNumber}`].filter(Boolean).join(', ') || 'No car named';
+    [car.vin && `VIN ${car.vin}`, car.lotNumber && `lot ${car.lotNumber}`].filter(Boolean).join(', ') || 'No car given';
   return (
     <tbody>
       <tr class="invoice-car">
@@ -101,12 +101,12 @@ function Car({ car, isTicked, onTick, onChoose }: { car: MatchedCar } & Omit<Inv
             {folder !== undefined && plain.length > 0 && (
               <button
                 type="button"
-                aria-label={`It is this car: tick ${countWords(plain.length, 'line', 'lines')} as expected, ${theirs}`}
+                aria-label={`It is this car: check ${countWords(plain.length, 'line', 'lines')} as expected, ${theirs}`}
                 onClick={() => {
                   for (const { line } of plain) onTick(line.id, true);
                 }}
               >
-                It is this car: tick {countWords(plain.length, 'line', 'lines')}
+                It is this car: check {countWords(plain.length, 'line', 'lines')}
               </button>
             )}
           </span>
@@ -122,7 +122,7 @@ function Car({ car, isTicked, onTick, onChoose }: { car: MatchedCar } & Omit<Inv
             <td>
               <input
                 type="checkbox"
-                aria-label={`Book ${line.label}, ${money}, ${theirs}`}
+                aria-label={`Record ${line.label}, ${money}, ${theirs}`}
                 checked={isTicked(car, judged)}
                 disabled={match.lot === null}
                 onChange={(event) => onTick(line.id, event.currentTarget.checked)}
@@ -131,7 +131,7 @@ function Car({ car, isTicked, onTick, onChoose }: { car: MatchedCar } & Omit<Inv
             <td>
               {line.label}
               <span class="small quiet block">
-                {[line.date, line.number && `number ${line.number}`, `row ${line.row}`].filter(Boolean).join(' · ')}
+                {[line.date, line.number && `no. ${line.number}`, `row ${line.row}`].filter(Boolean).join(' · ')}
               </span>
             </td>
             <td class="number">{money}</td>

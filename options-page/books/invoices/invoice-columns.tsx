@@ -20,10 +20,10 @@ export function InvoiceColumns({ table, columns, onChange }: InvoiceColumnsProps
   return (
     <details class="panel" open={guessed > 0}>
       <summary>
-        <strong>What the columns hold.</strong>{' '}
+        <strong>What each column holds.</strong>{' '}
         {guessed === 0
-          ? 'Read as the last invoice of this venue was.'
-          : 'Guessed from the headings; look once, it is remembered for this venue.'}
+          ? 'Same columns as this venue’s last invoice.'
+          : 'Guessed from the headings. Check them once; they are remembered for this venue.'}
       </summary>
       <ColumnTable columns={columns} roles={ROLES} sample={table.sample} onChange={change} />
     </details>

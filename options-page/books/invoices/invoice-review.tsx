@@ -82,7 +82,7 @@ export function InvoiceReview({ venue, table, file, onDone }: InvoiceReviewProps
     );
     setBusy(false);
     say(
-      written.ok ? `${countWords(ticked.length, 'line', 'lines')} booked from ${file}.` : written.message,
+      written.ok ? `${countWords(ticked.length, 'line', 'lines')} recorded from ${file}.` : written.message,
       written.ok ? written.value.at(-1)?.id : undefined,
     );
     if (written.ok) onDone();
@@ -94,7 +94,7 @@ export function InvoiceReview({ venue, table, file, onDone }: InvoiceReviewProps
       {bad !== null && <p class="note warning">{bad}</p>}
       {read.faults.length > 0 && (
         <section class="note warning stack" aria-labelledby="bad-rows">
-          <h2 id="bad-rows">{countWords(read.faults.length, 'row wants', 'rows want')} a look</h2>
+          <h2 id="bad-rows">{countWords(read.faults.length, 'row needs', 'rows need')} checking</h2>
           <ul class="plain-list">
             {read.faults.map(({ row, message }) => (
               <li key={`${row}${message}`}>
@@ -122,7 +122,7 @@ export function InvoiceReview({ venue, table, file, onDone }: InvoiceReviewProps
               {payments.length > 0 && `, and ${countWords(payments.length, 'payment', 'payments')}, ${sum(payments)}`}
             </span>
             <button type="button" class="main" disabled={busy || ticked.length === 0} onClick={book}>
-              Book {countWords(ticked.length, 'ticked line', 'ticked lines')}
+              Record {countWords(ticked.length, 'checked line', 'checked lines')}
             </button>
           </div>
         </>

@@ -52,19 +52,19 @@ export function InvoicesPart() {
       <header class="stack">
         <h1>Invoices</h1>
         <p class="prose">
-          A venue’s invoice or statement as CSV, or its rows pasted from a spreadsheet. Every amount is held against the
-          folder it belongs to and the price list of the day. Nothing is booked before you say so.
+          A venue’s invoice or statement as CSV, or its rows pasted from a spreadsheet. Every amount is compared with
+          the folder and the fee schedule of that day. Nothing is recorded until you say so.
         </p>
       </header>
       {fault !== undefined && (
         <p class="note warning" role="alert">
-          {fault} Nothing was booked.
+          {fault} Nothing was recorded.
         </p>
       )}
       <section class="panel stack no-print">
         <div class="fields">
           <ChoiceInput
-            label="From which venue"
+            label="Venue"
             value={venueId}
             none="choose one"
             choices={setup.venues.map(({ id, name }) => ({ value: id, label: name }))}
@@ -76,8 +76,7 @@ export function InvoicesPart() {
         </div>
         {setup.venues.length === 0 && (
           <p>
-            The setup has no venue yet. Its fees are what an invoice is held against:{' '}
-            <a href="#/setup/venues">add one</a>.
+            Setup has no venue yet. An invoice is compared with the venue’s fees: <a href="#/setup/venues">add one</a>.
           </p>
         )}
         {venue !== undefined && opened === undefined && (
@@ -113,11 +112,11 @@ export function InvoicesPart() {
                 disabled={text.trim() === ''}
                 onClick={() => take(openTable(text), 'The pasted rows')}
               >
-                Look at the pasted rows
+                Preview rows
               </button>
               {text === '' && setup.store.name === DEMO_STORE && (
                 <button type="button" class="plain" onClick={() => setText(invented(folders, venue.id))}>
-                  Try it with an invented invoice
+                  Try a made-up invoice
                 </button>
               )}
             </div>

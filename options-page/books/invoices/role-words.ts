@@ -4,15 +4,15 @@ import type { InvoiceRole } from '../../../src/domain/books/invoice/invoice-mapp
 export const ROLE_WORDS: Readonly<Record<InvoiceRole, string>> = {
   vin: 'VIN',
   lot: 'Lot number',
-  date: 'Day',
+  date: 'Date',
   number: 'Invoice number',
   words: 'What it is for',
-  amount: 'Amount of what the row is for',
+  amount: 'Amount of the row',
   hammer: 'Hammer price',
   fee: 'A fee, named by its heading',
   transport: 'Transport',
   other: 'Another cost',
   credit: 'A credit',
   payment: 'Paid',
-  total: 'Total of the row, to be checked',
+  total: 'Row total, for checking',
 };

@@ -35,9 +35,9 @@ export function CloseForm({ month, close }: { month: Month; close?: NotedClose }
             );
           }}
         >
-          Open {monthInWords(month)} again
+          Reopen {monthInWords(month)}
         </button>
-        <span class="quiet small">Both the close and its opening stay in the journal.</span>
+        <span class="quiet small">The journal keeps both the close and the reopening.</span>
       </p>
     );
   }
@@ -52,10 +52,12 @@ export function CloseForm({ month, close }: { month: Month; close?: NotedClose }
     <section class="panel stack no-print" aria-labelledby="close-month">
       <h2 id="close-month">Close {monthInWords(month)}</h2>
       {notOver && (
-        <p class="note warning">This month is not over yet: what is still booked in it would show as a correction.</p>
+        <p class="note warning">
+          This month is not over yet. Anything recorded in it after the close shows as a correction.
+        </p>
       )}
       <FolderNames words="without an invoice" folders={without} />
-      <FolderNames words="with a line that differs" folders={differing} />
+      <FolderNames words="with an amount that differs" folders={differing} />
       <div class="fields">
         <TextInput label="Closed by" value={by} longest={80} required onCommit={setBy} />
       </div>
@@ -71,7 +73,7 @@ export function CloseForm({ month, close }: { month: Month; close?: NotedClose }
             )
           }
         >
-          Close {monthInWords(month)}: {countWords(closing.length, 'entry stays', 'entries stay')}
+          Close {monthInWords(month)}: lock {countWords(closing.length, 'entry', 'entries')}
         </button>
       </div>
     </section>

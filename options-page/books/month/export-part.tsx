@@ -38,7 +38,7 @@ export function ExportPart({ month }: { month: Month }) {
   const upTo = posted.transactions.filter(({ date }) => monthOf(date) <= month);
   return (
     <section class="panel stack no-print" aria-labelledby="month-out">
-      <h2 id="month-out">Out</h2>
+      <h2 id="month-out">Export</h2>
       <div class="row">
         <button type="button" onClick={() => csv(FOLDER_COLUMNS, own, 'cars')}>
           Cars won, as CSV
@@ -99,9 +99,8 @@ export function ExportPart({ month }: { month: Month }) {
         </button>
       </div>
       <p class="quiet small prose">
-        The journals hold everything up to the end of {monthInWords(month)}, so that their balances are the balances
-        above. Days are days in {setup.store.zone}. An apostrophe stands in front of text that a spreadsheet would run
-        or change.
+        The journals hold everything through {monthInWords(month)}, so their balances match the ones above. Dates are in{' '}
+        {setup.store.zone}. Text that a spreadsheet would run or change starts with an apostrophe.
       </p>
       <details>
         <summary>What the columns mean</summary>

@@ -21,10 +21,10 @@ export function MonthEntries({ transactions }: { transactions: readonly Transact
         <table class="ledger">
           <thead>
             <tr>
-              <th scope="col">Day</th>
-              <th scope="col">What</th>
-              <th scope="col">To</th>
-              <th scope="col">From</th>
+              <th scope="col">Date</th>
+              <th scope="col">Description</th>
+              <th scope="col">Debit</th>
+              <th scope="col">Credit</th>
               <th scope="col" class="number">
                 Amount
               </th>

@@ -41,9 +41,9 @@ export function MonthPart({ wanted }: { wanted: string }) {
         <h1>{monthInWords(month)}</h1>
         <p>
           {close !== undefined
-            ? `Closed by ${close.by}, ${sayTime(close.notedAt, setup.store.zone)}. Its figures stay; what comes later shows as a correction in the month that is open.`
+            ? `Closed by ${close.by}, ${sayTime(close.notedAt, setup.store.zone)}. Its figures are locked. Later changes show as corrections in the open month.`
             : isClosed
-              ? `Closed together with ${monthInWords(posted.closedTo ?? month)}. Its figures stay.`
+              ? `Closed together with ${monthInWords(posted.closedTo ?? month)}. Its figures are locked.`
               : `Open. ${countWords(own.length, 'entry', 'entries')} so far${corrections > 0 ? `, ${countWords(corrections, 'of them a correction of a closed month', 'of them corrections of closed months')}` : ''}.`}
         </p>
       </header>
@@ -75,7 +75,7 @@ function Balances({ before, own, names }: BalancesProps) {
       ? []
       : [{ key, start, debit, credit, end: cents(start + debit - credit) }];
   });
-  if (rows.length === 0) return <p class="quiet">Nothing is booked up to the end of this month.</p>;
+  if (rows.length === 0) return <p class="quiet">Nothing is recorded through the end of this month.</p>;
   const sum = (of: (row: (typeof rows)[number]) => Cents) =>
     money(cents(rows.reduce((total, row) => total + of(row), 0)));
   return (
@@ -85,7 +85,7 @@ function Balances({ before, own, names }: BalancesProps) {
           <tr>
             <th scope="col">Account</th>
             <th scope="col" class="number">
-              Before
+              Opening balance
             </th>
             <th scope="col" class="number">
               Debit
@@ -94,7 +94,7 @@ function Balances({ before, own, names }: BalancesProps) {
               Credit
             </th>
             <th scope="col" class="number">
-              After
+              Closing balance
             </th>
           </tr>
         </thead>

@@ -22,7 +22,7 @@ export function GrossPicture({ groups, nameOf }: PictureProps) {
   });
   return (
     <figure class="bars">
-      <figcaption class="small strong">Gross of what sold (solid) and what was expected (outline)</figcaption>
+      <figcaption class="small strong">Gross on cars sold (solid) and expected gross (outline)</figcaption>
       <ul class="plain-list">
         {sold.map(({ key, expectedGross, actualGross }) => (
           <li key={key}>

@@ -45,9 +45,7 @@ export function ReviewPart() {
     <>
       <header class="stack">
         <h1>Review</h1>
-        <p class="quiet prose">
-          Every lot whose result was written down. Lots without one are not in it: they wait under Results.
-        </p>
+        <p class="quiet prose">Every lot with a result. Lots without one are not included; find them under Results.</p>
       </header>
       <div class="row no-print review-tools">
         <RadioChoice
@@ -56,11 +54,11 @@ export function ReviewPart() {
           choices={REVIEW_BY.map((value) => ({ value, label: BY_WORDS[value] }))}
           onCommit={setBy}
         />
-        <ChoiceInput label="Ended in" value={days} none="all the time" choices={DAYS} onCommit={setDays} />
+        <ChoiceInput label="Ended in" value={days} none="all dates" choices={DAYS} onCommit={setDays} />
         <ChoiceInput
           label="At"
           value={venue}
-          none="every venue"
+          none="all venues"
           choices={venues.map((value) => ({ value, label: value }))}
           onCommit={setVenue}
         />
@@ -82,12 +80,12 @@ export function ReviewPart() {
         rows={groups}
         rowKey={({ key }) => key}
         first={by === 'week' || by === 'month' ? '-key' : '-spent'}
-        totalLabel="All of it"
-        empty="No result was written down in this time."
+        totalLabel="Total"
+        empty="No results in this period."
       />
       <p class="quiet small prose">
-        Gross is price less the bills of a car; it leaves out pack, overhead and the cost of selling. It is not a
-        statement of income: that is your accountant’s.
+        Gross is the sale price less the car’s bills. It leaves out pack, overhead and the cost of selling. It is not an
+        income statement; your accountant makes that.
       </p>
     </>
   );
@@ -98,7 +96,7 @@ function nameOf(key: string, by: ReviewBy): string {
   return by === 'month' ? monthInWords(key as Month) : key;
 }
 
-const share = (value: number | null) => (value === null ? '–' : `${Math.round(value * 100)} %`);
+const share = (value: number | null) => (value === null ? '–' : `${Math.round(value * 100)}%`);
 const money = (value: Cents | null) => (value === null ? '–' : formatMoney(value, { cents: 'never' }));
 
 /** The few numbers that are asked for first. */
@@ -107,16 +105,16 @@ function Figures({ all }: { all: ReviewGroup }) {
     <dl class="review-figures">
       <Figure what="Won" value={`${all.won} of ${all.won + all.lost}`} note={share(all.winRate)} />
       <Figure what="Spent" value={money(all.spent)} note={`on ${all.won} ${all.won === 1 ? 'car' : 'cars'}`} />
-      <Figure what="Tied up" value={money(all.tiedUp)} note="in cars that stand unsold" />
+      <Figure what="Tied up" value={money(all.tiedUp)} note="in unsold cars" />
       <Figure
-        what="Gross of what sold"
+        what="Gross on cars sold"
         value={money(all.actualGross)}
-        note={all.expectedGross === null ? 'nothing has sold yet' : `${money(all.expectedGross)} was expected`}
+        note={all.expectedGross === null ? 'nothing sold yet' : `${money(all.expectedGross)} was expected`}
       />
       <Figure
         what="Open disputes"
         value={String(all.openDisputes)}
-        note={all.openDisputes === 0 ? '' : `over ${money(all.disputed)}`}
+        note={all.openDisputes === 0 ? '' : `${money(all.disputed)} in dispute`}
       />
     </dl>
   );
@@ -175,14 +173,20 @@ function columnsFor(by: ReviewBy, words: (key: string) => string): readonly Sort
     amount('tiedUp', 'Tied up'),
     {
       key: 'of-max',
-      label: 'Paid of max bid',
+      label: 'Paid as % of max',
       number: true,
       by: ({ paidOfMax }) => paidOfMax,
       cell: ({ paidOfMax }) => share(paidOfMax),
     },
-    { key: 'lost-by', label: 'Lost by', number: true, by: ({ lostBy }) => lostBy, cell: ({ lostBy }) => money(lostBy) },
+    {
+      key: 'lost-by',
+      label: 'Outbid by',
+      number: true,
+      by: ({ lostBy }) => lostBy,
+      cell: ({ lostBy }) => money(lostBy),
+    },
     count('openDisputes', 'Disputes'),
-    amount('disputed', 'Over'),
+    amount('disputed', 'Disputed $'),
     amount('expectedGross', 'Expected gross'),
     amount('actualGross', 'Gross'),
   ];

@@ -25,7 +25,7 @@ type By = 'equal' | 'hammer' | 'own-weights';
 const WAYS: readonly { value: By; label: string }[] = [
   { value: 'equal', label: 'equally' },
   { value: 'hammer', label: 'by hammer price' },
-  { value: 'own-weights', label: 'by weights of mine' },
+  { value: 'own-weights', label: 'by custom weights' },
 ];
 
 /** One bill for several cars, such as one truck that brought four of them, shared out to the cent. */
@@ -72,7 +72,7 @@ export function SharePart() {
         lines,
         shared: { totalCents: amount, by },
       },
-      `${formatMoney(amount)} shared among ${countWords(lines.length, 'car', 'cars')}.`,
+      `${formatMoney(amount)} split among ${countWords(lines.length, 'car', 'cars')}.`,
     );
     if (kept) {
       setAmount(undefined);
@@ -85,31 +85,31 @@ export function SharePart() {
       <header class="stack">
         <h1>One bill for several cars</h1>
         <p class="prose">
-          The shares add up to the bill to the cent: each gets its exact share rounded down, and the cents that are left
-          go to the largest remainders.
+          The shares add up to the bill to the cent. Each share is rounded down, and leftover cents go to the largest
+          remainders.
         </p>
       </header>
       <section class="panel stack">
         <div class="fields">
           <ChoiceInput
-            label="What for"
+            label="For"
             value={cost}
             choices={COST_KINDS.map((kind) => ({ value: kind, label: COST_WORDS[kind] }))}
             onCommit={(value) => setCost(COST_KINDS.find((kind) => kind === value) ?? 'other')}
           />
-          <MoneyInput label="Amount of the bill" value={amount} onCommit={setAmount} />
-          <TextInput label="As the bill words it" value={label} longest={120} onCommit={setLabel} />
-          <DateInput label="Day of the bill" value={date ?? today} onCommit={setDate} />
-          <TextInput label="From whom" value={payee} longest={120} onCommit={setPayee} />
-          <TextInput label="Number of the bill" value={number} longest={120} onCommit={setNumber} />
+          <MoneyInput label="Amount" value={amount} onCommit={setAmount} />
+          <TextInput label="Description" value={label} longest={120} onCommit={setLabel} />
+          <DateInput label="Bill date" value={date ?? today} onCommit={setDate} />
+          <TextInput label="Vendor" value={payee} longest={120} onCommit={setPayee} />
+          <TextInput label="Bill no." value={number} longest={120} onCommit={setNumber} />
         </div>
-        <CheckInput label="Still to be paid" value={owed} onCommit={setOwed} />
-        <RadioChoice legend="Share it" value={by} choices={WAYS} onCommit={setBy} />
+        <CheckInput label="Not paid yet" value={owed} onCommit={setOwed} />
+        <RadioChoice legend="Split it" value={by} choices={WAYS} onCommit={setBy} />
       </section>
       {cars.length === 0 ? (
-        <p class="quiet">No car was won yet.</p>
+        <p class="quiet">No cars won yet.</p>
       ) : (
-        <ScrollX label="Cars that share the bill">
+        <ScrollX label="Cars to split the bill between">
           <table class="ledger">
             <thead>
               <tr>
@@ -165,7 +165,7 @@ export function SharePart() {
       )}
       <div class="row">
         <button type="button" class="main" disabled={!ready} onClick={keep}>
-          Book the shares
+          Record the shares
         </button>
       </div>
     </>

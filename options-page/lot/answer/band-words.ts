@@ -22,4 +22,4 @@ export function bandWords(table: FeeTable, price: number): string {
   return `${span}: ${parts.join(' and ') || 'nothing'}${limits.length > 0 ? `, ${limits.join(', ')}` : ''}.`;
 }
 
-const percent = (share: number) => `${(share * 100).toLocaleString('en-US', { maximumFractionDigits: 3 })} %`;
+const percent = (share: number) => `${(share * 100).toLocaleString('en-US', { maximumFractionDigits: 3 })}%`;

@@ -12,23 +12,23 @@ export function inputsBehind(line: Line, sheet: Worksheet): ComponentChildren | 
   const at = sheet.result.breakdown;
   switch (line.group) {
     case 'title':
-      return `The title leaves ${percent(deal.titleKeeps / PPM)} of a clean car’s retail of ${formatMoney(deal.retail)}.`;
+      return `This title brings ${percent(deal.titleKeeps / PPM)} of a clean car’s retail of ${formatMoney(deal.retail)}.`;
     case 'ceiling':
       return ceilingWords(sheet);
     case 'recon':
       return line.range === undefined
-        ? 'Counted as it is written.'
-        : 'Its average: (low + 4 × likely + high) ÷ 6, times the chance that it is needed. Repairs overrun more than they underrun.';
+        ? 'Used as entered.'
+        : 'Average: (low + 4 × likely + high) ÷ 6, times the chance it is needed. Repairs run over more often than under.';
     case 'doubt':
-      return 'What the car is worth less if the statement is false, times the chance that it is; all of it once it is refuted.';
+      return 'What the car loses if the statement is false, times the chance that it is false; all of it once it is refuted.';
     case 'transport':
-      return 'The lot’s own quote where there is one, else the venue’s rule in Setup.';
+      return 'The lot’s own quote if it has one, otherwise the venue’s rule in Setup.';
     case 'pack':
     case 'overhead':
     case 'selling':
-      return 'A standing cost of yours, from Setup › Costs.';
+      return 'Your standard cost, from Setup › Costs.';
     case 'charge':
-      return 'A fixed charge of the venue’s price list, from Setup › Buy fees.';
+      return 'A fixed charge from the venue’s fee schedule, in Setup › Buy fees.';
     case 'fee': {
       const table = deal.fees[Number(line.key.split('-')[1])];
       return table === undefined ? null : bandWords(table, at.price);
@@ -36,17 +36,17 @@ export function inputsBehind(line: Line, sheet: Worksheet): ComponentChildren | 
     case 'interest':
       return (
         `${formatMoney(at.financed)} on the floor plan, at ${percent(deal.funding.floorFactor / FACTOR_UNIT)} of it ` +
-        'expected over the time it sits, curtailments counted.'
+        'expected until it sells, curtailments included.'
       );
     case 'own-cash':
       return (
-        `${formatMoney(at.cash)} of your own cash is tied up (recon counted), at ` +
-        `${percent(deal.funding.cashFactor / FACTOR_UNIT)} of it expected over the time it sits.`
+        `${formatMoney(at.cash)} of your own cash is tied up (recon included), at ` +
+        `${percent(deal.funding.cashFactor / FACTOR_UNIT)} of it expected until it sells.`
       );
     case 'holding':
-      return 'The days it is expected to stand, at your price of a place on the lot, and what the lender takes for each car.';
+      return 'Expected days to sell times your daily cost of lot space, plus the lender’s fee for the car.';
     case 'undone':
-      return `${percent(deal.unwind.chance / PPM)} of wins come undone, by your own figure in Setup.`;
+      return `${percent(deal.unwind.chance / PPM)} of wins are canceled, by your own figure in Setup.`;
     case 'required-profit':
       return (
         `The largest of three: ${formatMoney(deal.rule.dollars)}; ${percent(deal.rule.shareOfRetail / PPM)} of retail; ` +
@@ -65,9 +65,9 @@ function ceilingWords({ appraisal: { retail } }: Worksheet): string | null {
   const lowest = retail?.ceilings.find((one) => one.lowest);
   if (retail === undefined || lowest === undefined) return null;
   return (
-    `Nobody pays more than ${formatMoney(lowest.cap)} while he can buy ${lowest.ceiling.label} for it. What might have ` +
-    `sold for more brings that, what brings less still does: on average ${formatMoney(retail.mean)}.`
+    `Nobody pays more than ${formatMoney(lowest.cap)} when that buys ${lowest.ceiling.label}. A car that might have ` +
+    `sold for more brings that much; one that sells for less still does. The average is ${formatMoney(retail.mean)}.`
   );
 }
 
-const percent = (share: number) => `${(share * 100).toLocaleString('en-US', { maximumFractionDigits: 3 })} %`;
+const percent = (share: number) => `${(share * 100).toLocaleString('en-US', { maximumFractionDigits: 3 })}%`;

@@ -2,10 +2,10 @@
 export function keptBackWords(why: 'slack' | 'risk-cap' | 'sealed'): string {
   switch (why) {
     case 'risk-cap':
-      return 'On average there would be room for more, but then money would be lost more often than your limit in Setup › Money rules allows.';
+      return 'On average there is room for more, but then the chance of losing money would be over your limit in Setup › Money rules.';
     case 'sealed':
-      return 'The winner pays his own bid. A little lower wins less often and leaves more; here the chance of winning times what is left is largest.';
+      return 'The winner pays his own bid. A lower bid wins less often and leaves more. Here the chance of winning times the profit is largest.';
     default:
-      return 'What is left because the sale moves in steps: one step more would not meet the least profit.';
+      return 'Left over because bids move by increments: one more would not meet your minimum profit.';
   }
 }

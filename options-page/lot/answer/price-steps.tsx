@@ -15,13 +15,13 @@ export function PriceSteps({ result }: { result: MaxBid }) {
   return (
     <Fold
       id="steps"
-      title="Price steps"
+      title="Fee steps"
       result={
         <>
           {first.words}
           {others.length > 0 && (
             <span class="quiet">
-              And {others.length} more {others.length === 1 ? 'step' : 'steps'} worth knowing.
+              And {others.length} more {others.length === 1 ? 'step' : 'steps'} to know.
             </span>
           )}
         </>
@@ -39,7 +39,7 @@ export function PriceSteps({ result }: { result: MaxBid }) {
 }
 
 const cliffSentence = ({ before, at, step, extraFee }: MaxBid['cliffs'][number]): string =>
-  `The step from ${formatMoney(before)} to ${formatMoney(at)} costs ${formatMoney(step)}${
+  `Going from ${formatMoney(before)} to ${formatMoney(at)} costs ${formatMoney(step)}${
     extraFee >= 0
       ? ` and ${formatMoney(extraFee)} more in fees.`
       : `, but the fees fall by ${formatMoney(cents(-extraFee))}.`
@@ -47,5 +47,5 @@ const cliffSentence = ({ before, at, step, extraFee }: MaxBid['cliffs'][number])
 
 const reEntrySentence = (low: Cents, high: Cents): string =>
   low === high
-    ? `If the price has already reached ${formatMoney(low)}, that price pays again; nothing above it does.`
-    : `If the price has already passed ${formatMoney(low)}, you may go on to ${formatMoney(high)}. Never as a proxy: it could stop in between.`;
+    ? `If the price has already reached ${formatMoney(low)}, that price works again. Nothing above it does.`
+    : `If the price is already over ${formatMoney(low)}, you can go on to ${formatMoney(high)}. Never as a proxy: it could stop in between.`;

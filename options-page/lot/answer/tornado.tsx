@@ -39,8 +39,8 @@ export function Tornado({ rows, maxBid }: { rows: readonly TornadoRow[]; maxBid:
         ))}
       </ul>
       <figcaption class="small quiet">
-        The max bid with one input moved to either end of its range and the others left as they are. The line is the max
-        bid of {formatMoney(maxBid)}.
+        The max bid when one input moves to either end of its range and the rest stay. The line is the max bid of{' '}
+        {formatMoney(maxBid)}.
       </figcaption>
     </figure>
   );

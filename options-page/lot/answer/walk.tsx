@@ -1,6 +1,8 @@
 import { walkOf } from '../../../src/domain/worksheet/walk-of.ts';
 import type { Worksheet } from '../../../src/domain/worksheet/worksheet-of.ts';
 import { Staircase, type Step } from '../../../src/ui/charts/staircase.tsx';
+import { TermLink } from '../../../src/ui/term-link.tsx';
+import { TERM_OF_LINE } from '../../../src/views/words/words-hash.ts';
 import { inputsBehind } from './inputs-behind.tsx';
 import { retailBehind } from './retail-behind.tsx';
 
@@ -14,16 +16,19 @@ export function Walk({ sheet }: { sheet: Worksheet }) {
       <Staircase
         from={{ label, cents, ...(range ? { range } : {}), inputs: retailBehind(sheet.appraisal.retail) }}
         steps={steps.map((line): Step => {
-          const inputs = inputsBehind(line, sheet);
           return {
             key: line.key,
             label: line.label,
             cents: line.cents,
             ...(line.range ? { range: line.range } : {}),
-            ...(inputs === null ? {} : { inputs }),
+            inputs: (
+              <>
+                {inputsBehind(line, sheet)} <TermLink term={TERM_OF_LINE[line.group]}>What this is</TermLink>
+              </>
+            ),
           };
         })}
-        to={{ label: sheet.result.maxBid === null ? 'Even at nothing' : 'Max bid', cents: to }}
+        to={{ label: sheet.result.maxBid === null ? 'Even at $0' : 'Max bid', cents: to }}
       />
     </figure>
   );

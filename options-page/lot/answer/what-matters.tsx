@@ -98,7 +98,7 @@ function ByHundred({ rows }: { rows: readonly Sensitivity[] }) {
           <tr>
             <th scope="col">Input</th>
             <th scope="col" class="number">
-              As it stands
+              Now
             </th>
             <th scope="col" class="number">
               $100 more
@@ -127,6 +127,6 @@ function ByHundred({ rows }: { rows: readonly Sensitivity[] }) {
 
 function moveWords(move: Move): string {
   if (move.by === 0) return '—';
-  if (move.change === null) return 'no price pays';
+  if (move.change === null) return 'Don’t bid';
   return move.change === 0 ? '0' : formatMoney(move.change, { sign: 'always' });
 }

@@ -24,12 +24,12 @@ export function WhyThisNumber({ sheet, checks, risk, priceNow }: WhyThisNumberPr
     <section class="stack" aria-label="Why this number">
       {retail && (
         <p class="sentence">
-          It should retail for about <strong>{whole(deal.retail)}</strong>: {rangeWords(retail)}. {basisWords(retail)}
+          Expected retail is about <strong>{whole(deal.retail)}</strong>: {rangeWords(retail)}. {basisWords(retail)}
         </p>
       )}
       {maxBid === null ? (
         <p class="sentence">
-          No price pays. Even at nothing the car would leave {formatMoney(breakdown.profit)}, and your least profit is{' '}
+          Don’t bid. Even at $0 the car would leave {formatMoney(breakdown.profit)}, and your minimum profit is{' '}
           {formatMoney(breakdown.required)}.
         </p>
       ) : (
@@ -41,18 +41,16 @@ export function WhyThisNumber({ sheet, checks, risk, priceNow }: WhyThisNumberPr
       )}
       {check && (
         <p class="note">
-          Look first: <strong>{lowerFirst(check.sentence)}</strong>
+          Check first: <strong>{lowerFirst(check.sentence)}</strong>
         </p>
       )}
       {priceNow !== undefined && maxBid !== null && goOn !== null && goOn > maxBid && limitedBy !== 'sealed' && (
         <p class="note">
-          The price is past a fee step: from here you may go on to <strong>{formatMoney(goOn)}</strong> by hand.
+          The price is over a fee step: from here you can go on to <strong>{formatMoney(goOn)}</strong> by hand.
         </p>
       )}
       {assumptions.length > 0 && (
-        <p class="quiet small">
-          Taken for granted: {assumptions.map((assumption) => lowerFirst(assumption.message)).join(' ')}
-        </p>
+        <p class="quiet small">Assumed: {assumptions.map((assumption) => lowerFirst(assumption.message)).join(' ')}</p>
       )}
     </section>
   );
@@ -61,11 +59,11 @@ export function WhyThisNumber({ sheet, checks, risk, priceNow }: WhyThisNumberPr
 const lowerFirst = (sentence: string): string => sentence.charAt(0).toLowerCase() + sentence.slice(1);
 
 const LIMIT_WORDS: Record<LimitedBy, string> = {
-  'least-dollars': 'One step higher it would earn less than your least profit in dollars.',
-  'least-share': 'One step higher it would earn less than your share of retail.',
-  'least-return': 'One step higher it would earn less on the cash it ties up than you ask for.',
-  'loss-chance': 'One step higher the chance of losing money would be above your limit.',
+  'least-dollars': 'One increment higher it would earn less than your minimum profit in dollars.',
+  'least-share': 'One increment higher it would earn less than your minimum % of retail.',
+  'least-return': 'One increment higher it would earn less than your minimum return on own cash.',
+  'loss-chance': 'One increment higher the chance of losing money would be over your limit.',
   sealed:
-    'The sale is sealed and you pay what you bid, so it stops where the chance of winning times what is left is largest.',
+    'The sale is sealed and you pay what you bid, so the max bid is where the chance of winning times the profit is largest.',
   'nothing-pays': '',
 };

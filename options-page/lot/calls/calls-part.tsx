@@ -36,17 +36,18 @@ export function CallsPart({ lot, stop, now }: CallsPartProps) {
   if (alert === null) return null;
   const { rules, zone, calendar } = { rules: setup.alerts, zone: setup.store.zone, calendar: rushOf(setup) };
   const plan = planOfLots([alert], { rules, zone, calendar }, shown);
+  const inOrNear = RUSH_WORDS[calendar.of(alert.close).kind];
   const own = lot.clock?.leadMinutes;
   const usual = leadsOf({ ...alert, ownLeads: undefined }, rules);
   const callAt = (leadMinutes: number[] | null) => void act(lot, { do: 'call-at', leadMinutes }, stop);
   return (
-    <Fold id="calls" title="Calls" result={alert.close > now ? planWords(plan, zone, now) : lastWords(plan, now)}>
+    <Fold id="calls" title="Reminders" result={alert.close > now ? planWords(plan, zone, now) : lastWords(plan, now)}>
       {() => (
         <>
           <p>
-            This close is {RUSH_WORDS[calendar.of(alert.close).kind]}.
-            {alert.handedTo !== undefined && ` ${alert.handedTo} has this lot, so you are called softly.`}
-            {alert.done && ' You said that you are done with this close.'}
+            {inOrNear !== '' && `This close is ${inOrNear}.`}
+            {alert.handedTo !== undefined && ` ${alert.handedTo} has this lot, so your reminders are quiet.`}
+            {alert.done && ' You turned off reminders for this close.'}
           </p>
           {plan.length > 0 && (
             <ul class="calls-plan">
@@ -60,15 +61,15 @@ export function CallsPart({ lot, stop, now }: CallsPartProps) {
           )}
           <div class="fields">
             <ReadInput<number[]>
-              label="Call for this lot, minutes before"
+              label="Remind me, minutes before"
               value={own === undefined ? undefined : [...own]}
               write={writeLeads}
               read={readLeads}
-              hint={`Empty: as Setup has it (${usual.length === 0 ? 'none' : writeLeads(usual)})`}
+              hint={`Blank: as in Setup (${usual.length === 0 ? 'none' : writeLeads(usual)})`}
               onCommit={(leads) => callAt(leads ?? null)}
             />
             <CheckInput
-              label="No calls before this close"
+              label="No reminders before this close"
               value={own?.length === 0}
               onCommit={(none) => callAt(none ? [] : null)}
             />
@@ -81,6 +82,6 @@ export function CallsPart({ lot, stop, now }: CallsPartProps) {
 
 function lastWords(plan: readonly PlannedCall[], now: Instant): string {
   const said = plan.filter(({ saidAt }) => saidAt !== undefined).length;
-  if (plan.length === 0) return 'Nothing is left to call for.';
-  return `It has closed; ${said} of ${plan.filter(({ dueAt }) => dueAt <= now).length} were said.`;
+  if (plan.length === 0) return 'No more reminders for this lot.';
+  return `It has closed. ${said} of ${plan.filter(({ dueAt }) => dueAt <= now).length} reminders were shown.`;
 }

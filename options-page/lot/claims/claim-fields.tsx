@@ -47,7 +47,7 @@ export function ClaimFields({ index, claim, doubt, check, onChange, onRemove }: 
           />
         </div>
         <ChoiceInput
-          label="To show for it"
+          label="Evidence"
           value={claim.evidence}
           choices={EVIDENCE_CHOICES}
           onCommit={(evidence) =>
@@ -61,14 +61,14 @@ export function ClaimFields({ index, claim, doubt, check, onChange, onRemove }: 
           onCommit={(worth) => onChange(withField(claim, 'worthIfFalse', worth))}
         />
         <RateInput
-          label="How likely false"
+          label="Chance it is false"
           value={claim.chanceFalse}
           hint={chanceHint(claim, doubt)}
           onCommit={(chance) => onChange(withField(claim, 'chanceFalse', chance))}
         />
         <div class="two">
           <TextInput
-            label="What was seen, who was asked"
+            label="What you saw, who you asked"
             value={claim.note}
             longest={400}
             onCommit={(note) => onChange(withField(claim, 'note', note))}
@@ -86,16 +86,18 @@ export function ClaimFields({ index, claim, doubt, check, onChange, onRemove }: 
 }
 
 function chanceHint(claim: ClaimDraft, doubt: Doubt): string {
-  if (claim.evidence === 'refuted') return 'It is false, whatever stands here';
+  if (claim.evidence === 'refuted') return 'It is false, whatever you enter here';
   if (claim.chanceFalse !== undefined) return 'Your own figure';
   const usual = chanceFalse({ ...claim, statement: '', worthIfFalse: ZERO }, doubt);
-  return `${percentWords(usual / PPM)} by its evidence`;
+  return `${percentWords(usual / PPM)}, from its evidence`;
 }
 
 function costWords(claim: ClaimDraft, doubt: Doubt, check: Check | undefined) {
   const { statement, worthIfFalse } = claim;
   if (statement === undefined || worthIfFalse === undefined) {
-    return <span class="missing">{statement === undefined ? 'say what is stated' : 'say what it is worth'}</span>;
+    return (
+      <span class="missing">{statement === undefined ? 'enter what the listing says' : 'enter what it is worth'}</span>
+    );
   }
   const chance = chanceFalse({ ...claim, statement, worthIfFalse }, doubt);
   const cost = rateOf(worthIfFalse, chance);

@@ -14,7 +14,7 @@ export const ABOUT_WORDS: Readonly<Record<ClaimAbout, string>> = {
 
 export const EVIDENCE_CHOICES: readonly { readonly value: ClaimEvidence; readonly label: string }[] = [
   { value: 'stated', label: 'Stated only' },
-  { value: 'vin-agrees', label: 'The VIN agrees' },
+  { value: 'vin-agrees', label: 'VIN agrees' },
   { value: 'seen', label: 'Seen in a photo' },
   { value: 'confirmed', label: 'Confirmed' },
   { value: 'refuted', label: 'Refuted' },

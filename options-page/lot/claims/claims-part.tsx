@@ -34,14 +34,14 @@ export function ClaimsPart({ lot, edit, appraisal, context, maxBid }: ClaimsPart
       title="Doubts"
       result={
         claims.length === 0 ? (
-          <span class="quiet">Everything in the listing is taken as true</span>
+          <span class="quiet">Everything in the listing is assumed true</span>
         ) : (
           <>
             {off === undefined ? (
               `${claims.length} ${claims.length === 1 ? 'statement' : 'statements'} carry money`
             ) : (
               <>
-                Take <strong>{formatMoney(off)}</strong> off the max bid
+                Count <strong>{formatMoney(off)}</strong> off the max bid
               </>
             )}
             {check && <span class="quiet">{check.sentence}</span>}
@@ -77,25 +77,21 @@ function Claims({ lot, edit, appraisal, context }: Omit<ClaimsPartProps, 'maxBid
       return;
     }
     if (isNew) setDraft(undefined);
-    edit.commit(
-      'claims',
-      isNew ? [...claims, claim.data] : replaceAt(claims, index, claim.data),
-      'The statement is kept.',
-    );
+    edit.commit('claims', isNew ? [...claims, claim.data] : replaceAt(claims, index, claim.data), 'Statement saved.');
   };
   const remove = (index: number) => {
     focusNext('add');
     if (index === claims.length) return setDraft(undefined);
     const rest = removeAt(claims, index);
-    return edit.commit('claims', rest.length === 0 ? undefined : rest, 'The statement is taken out.');
+    return edit.commit('claims', rest.length === 0 ? undefined : rest, 'Statement removed.');
   };
   const all: readonly ClaimDraft[] = draft === undefined ? claims : [...claims, draft];
   return (
     <div class="stack" ref={root}>
       {all.length === 0 && (
         <p class="quiet">
-          A listing states things that carry money: transmission, drive, trim, title, mileage. Write down what a car
-          like it would be worth less if one of them were false, and the doubt is counted until somebody has looked.
+          A listing states things that carry money: transmission, drive, trim, title, mileage. Enter how much less the
+          car is worth if one of them is false. The doubt is counted until somebody has looked.
         </p>
       )}
       {all.map((claim, index) => (
@@ -123,8 +119,8 @@ function Claims({ lot, edit, appraisal, context }: Omit<ClaimsPartProps, 'maxBid
       </p>
       {appraisal.checks.length > 0 && (
         <p class="quiet small">
-          “Worth up to” is what knowing would be worth at the max bid, where it matters most: the chance that it is
-          false, times the chance that it is true, times what it would cost.
+          “Worth up to” is what a check is worth at the max bid, where it matters most: the chance the statement is
+          false, times the chance it is true, times what it would cost.
         </p>
       )}
     </div>

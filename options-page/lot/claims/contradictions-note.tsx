@@ -4,11 +4,9 @@ import type { Contradiction } from '../../../src/domain/claims/contradictions.ts
 export function ContradictionsNote({ contradictions }: { contradictions: readonly Contradiction[] }) {
   if (contradictions.length === 0) return null;
   return (
-    <section class="note warning stack contradictions" aria-label="What does not fit together">
+    <section class="note warning stack contradictions" aria-label="Contradictions">
       <h2>
-        {contradictions.length === 1
-          ? 'The listing does not fit together'
-          : `${contradictions.length} things do not fit together`}
+        {contradictions.length === 1 ? 'The listing contradicts itself' : `${contradictions.length} contradictions`}
       </h2>
       <ul class="plain-list">
         {contradictions.map(({ kind, message }) => (

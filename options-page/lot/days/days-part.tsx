@@ -28,7 +28,7 @@ export function DaysPart({ context, sheet, appraisal }: DaysPartProps) {
       title="Days to sell"
       result={
         <>
-          <strong>{Math.round(expectedDays)} days</strong> expected, which cost {formatMoney(cost, { cents: 'never' })}
+          <strong>{Math.round(expectedDays)} days</strong> expected, costing {formatMoney(cost, { cents: 'never' })}
           <span class="quiet">{restsOn(answer, appraisal.stretch)}</span>
         </>
       }
@@ -58,8 +58,8 @@ export function DaysPart({ context, sheet, appraisal }: DaysPartProps) {
             </table>
           )}
           <p class="quiet small">
-            A car still there on day {carrying.horizonDays} counts as wholesaled that day. Days, terms and your own cars
-            are in <a href="#/setup/holding">Setup › Holding</a>.
+            A car still there on day {carrying.horizonDays} is counted as wholesaled that day. Days, terms and your own
+            cars are in <a href="#/setup/holding">Setup › Holding</a>.
           </p>
         </>
       )}
@@ -70,17 +70,17 @@ export function DaysPart({ context, sheet, appraisal }: DaysPartProps) {
 const HOLDING: ReadonlySet<string> = new Set(['interest', 'own-cash', 'holding']);
 
 function restsOn(answer: DaysAnswer | undefined, stretch: number): string {
-  const longer = stretch === 1 ? '' : ` Like ones in stock make it ${Math.round((stretch - 1) * 100)} % longer.`;
+  const longer = stretch === 1 ? '' : ` Similar cars in stock make it ${Math.round((stretch - 1) * 100)}% longer.`;
   if (answer === undefined) return `A fixed number of days, set in Setup.${longer}`;
   const { sold, unsold } = answer;
-  if (sold + unsold === 0) return `Your own answer in Setup; none of your cars are recorded yet.${longer}`;
-  return `Your own answer, and what ${sold + unsold} of your cars did, ${unsold} of them unsold.${longer}`;
+  if (sold + unsold === 0) return `Your own answer in Setup. None of your own cars is recorded yet.${longer}`;
+  return `Your own answer and ${sold + unsold} of your cars, ${unsold} of them unsold.${longer}`;
 }
 
 function captionOf({ steps, sold }: DaysAnswer, stretch: number): string {
-  const line = 'The dashed line is the share of cars expected to be still unsold.';
-  if (stretch !== 1) return `${line} It is stretched, because cars like it are in stock.`;
+  const line = 'The dashed line is the share of cars expected to still be unsold.';
+  if (stretch !== 1) return `${line} It is longer because similar cars are in stock.`;
   if (steps.length > 0)
-    return `${line} The steps are your own cars, the unsold ones counted as long as they were seen (Kaplan–Meier), with the range within which they would lie 95 times in 100.`;
-  return `${line} ${sold === 0 ? 'None' : `Only ${sold}`} of your own cars ${sold === 1 ? 'has' : 'have'} a record of selling; from ${FEWEST_SALES_TO_SHOW} on, they are drawn beside it.`;
+    return `${line} The steps are your own cars, with unsold ones counted up to today (Kaplan–Meier), and their 95% range.`;
+  return `${line} ${sold === 0 ? 'None' : `Only ${sold}`} of your own cars ${sold === 1 ? 'has' : 'have'} sold; with ${FEWEST_SALES_TO_SHOW} or more, they are drawn beside it.`;
 }

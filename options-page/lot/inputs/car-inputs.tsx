@@ -18,30 +18,18 @@ export function CarInputs({ lot, edit }: { lot: LotState; edit: LotEdit }) {
           least={1886}
           most={2100}
           grouped={false}
-          onCommit={(year) => edit.commit('year', year, 'The year is kept.')}
+          onCommit={(year) => edit.commit('year', year, 'Year saved.')}
         />
-        <TextInput
-          label="Make"
-          value={facts.make}
-          onCommit={(text) => edit.commit('make', text, 'The make is kept.')}
-        />
-        <TextInput
-          label="Model"
-          value={facts.model}
-          onCommit={(text) => edit.commit('model', text, 'The model is kept.')}
-        />
-        <TextInput
-          label="Trim"
-          value={facts.trim}
-          onCommit={(text) => edit.commit('trim', text, 'The trim is kept.')}
-        />
+        <TextInput label="Make" value={facts.make} onCommit={(text) => edit.commit('make', text, 'Make saved.')} />
+        <TextInput label="Model" value={facts.model} onCommit={(text) => edit.commit('model', text, 'Model saved.')} />
+        <TextInput label="Trim" value={facts.trim} onCommit={(text) => edit.commit('trim', text, 'Trim saved.')} />
         <NumberInput
           label="Miles"
           value={facts.miles}
           least={0}
           most={2_000_000}
           unit="mi"
-          onCommit={(miles) => edit.commit('miles', miles, 'The mileage is kept.')}
+          onCommit={(miles) => edit.commit('miles', miles, 'Mileage saved.')}
         />
       </div>
     </fieldset>

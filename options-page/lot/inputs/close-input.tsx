@@ -36,20 +36,20 @@ export function CloseInput({ lot, edit, venueZone }: CloseInputProps) {
         placeholder="Sat Nov 28 2:05 PM ET"
         hint={
           close === undefined
-            ? 'As the sale says it, with its zone if it names one'
-            : `Understood as ${sayTime(close.instant, storeZone)} in store time (${close.zone})`
+            ? 'As the sale states it, with the time zone if it has one'
+            : `${sayTime(close.instant, storeZone)} store time (${close.zone})`
         }
-        onCommit={(value) => edit.commit('close', value, 'The close is kept.')}
+        onCommit={(value) => edit.commit('close', value, 'Close saved.')}
       />
       {close !== undefined && close.doubts.length > 0 && (
         <div class="note warning stack" role="alert">
-          <p>{wordsOfDoubt(close)} Until you choose, alerts go by the earliest.</p>
+          <p>{wordsOfDoubt(close)} Until you choose, reminders use the earliest.</p>
           <div class="row">
             {[close.instant, ...close.otherwise].map((choice) => (
               <button
                 key={choice}
                 type="button"
-                onClick={() => edit.commit('close', pickCloseTime(close, choice), 'The close is settled.')}
+                onClick={() => edit.commit('close', pickCloseTime(close, choice), 'Close saved.')}
               >
                 {sayTime(choice, storeZone)}
               </button>

@@ -27,13 +27,15 @@ export function EstimateInputs({ value, onCommit, likelyHint, narrow = false }: 
         ...(next.high === undefined ? {} : { high: next.high }),
       });
       setFault(
-        next.low === undefined && next.high === undefined ? undefined : 'Add the likely figure to make it count.',
+        next.low === undefined && next.high === undefined ? undefined : 'Add the likely figure, or this is not used.',
       );
       if (value !== undefined) onCommit(undefined);
       return;
     }
     if ((next.low ?? likely) > likely || likely > (next.high ?? likely)) {
-      setFault('Low must not be above likely, nor likely above high. The old figures stay until they fit.');
+      setFault(
+        'Low can’t be above likely, and likely can’t be above high. The old figures stay until these are fixed.',
+      );
       setWaiting({
         ...(next.low === undefined ? {} : { low: next.low }),
         ...(next.high === undefined ? {} : { high: next.high }),

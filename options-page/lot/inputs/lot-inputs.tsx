@@ -18,12 +18,12 @@ export function LotInputs({ lot, edit }: { lot: LotState; edit: LotEdit }) {
   return (
     <div class="worksheet-inputs no-print">
       <fieldset class="stack">
-        <legend>Your guess at retail</legend>
+        <legend>Your retail estimate</legend>
         <EstimateInputs
           narrow
           value={lot.facts.retail}
           likelyHint="With a clean title, as the car really is"
-          onCommit={(retail) => edit.commit('retail', retail, 'The retail figure is kept.')}
+          onCommit={(retail) => edit.commit('retail', retail, 'Retail estimate saved.')}
         />
         <p class="quiet small">Low and high: 1 in 10 below, 1 in 10 above.</p>
       </fieldset>
@@ -36,10 +36,10 @@ export function LotInputs({ lot, edit }: { lot: LotState; edit: LotEdit }) {
           lines={lot.facts.recon ?? []}
           standing={
             standingRecon > ZERO
-              ? `Setup’s standing amount of ${formatMoney(standingRecon)} is taken.`
+              ? `Setup’s standard amount of ${formatMoney(standingRecon)} is used.`
               : 'nothing is counted.'
           }
-          onCommit={(lines) => edit.commit('recon', lines, 'The recon is kept.')}
+          onCommit={(lines) => edit.commit('recon', lines, 'Recon saved.')}
         />
       </fieldset>
       <CarInputs lot={lot} edit={edit} />

@@ -20,7 +20,7 @@ export function NotesInput({ lot, edit }: { lot: LotState; edit: LotEdit }) {
           onInput={(event) => setText(event.currentTarget.value)}
           onBlur={() => {
             const trimmed = text.trim();
-            if (trimmed !== kept) edit.commit('notes', trimmed === '' ? undefined : trimmed, 'The note is kept.');
+            if (trimmed !== kept) edit.commit('notes', trimmed === '' ? undefined : trimmed, 'Notes saved.');
           }}
         />
       )}

@@ -17,29 +17,27 @@ export function PayingInputs({ lot, edit }: { lot: LotState; edit: LotEdit }) {
         <ChoiceInput
           label="Title"
           value={facts.titleId}
-          none="Not said (taken as clean)"
+          none="Not set (assumed clean)"
           choices={setup.titles.map(({ id, name }) => ({ value: id, label: name }))}
           hint={brand?.paper}
-          onCommit={(id) => edit.commit('titleId', id, 'The title is kept.')}
+          onCommit={(id) => edit.commit('titleId', id, 'Title saved.')}
         />
         <ChoiceInput
           label="Paid from"
           value={facts.funding}
-          none={setup.carrying.floorPlan ? 'Floor plan where the title allows' : 'Own cash (no floor plan in Setup)'}
+          none={setup.carrying.floorPlan ? 'Floor plan if the title allows' : 'Own cash (no floor plan in Setup)'}
           choices={[
             { value: 'floor', label: 'Floor plan' },
             { value: 'cash', label: 'Own cash' },
           ]}
-          {...(brand && !brand.floorable ? { hint: 'This title can’t go on the floor plan: it takes cash.' } : {})}
-          onCommit={(kind) =>
-            edit.commit('funding', kind === 'floor' || kind === 'cash' ? kind : undefined, 'How it is paid is kept.')
-          }
+          {...(brand && !brand.floorable ? { hint: 'This title can’t go on the floor plan. It takes cash.' } : {})}
+          onCommit={(kind) => edit.commit('funding', kind === 'floor' || kind === 'cash' ? kind : undefined, 'Saved.')}
         />
         <MoneyInput
           label="Transport quote"
           value={facts.transport}
-          hint={facts.transport === undefined ? 'The venue’s rule until there is one' : 'Instead of the venue’s rule'}
-          onCommit={(quote) => edit.commit('transport', quote, 'The transport quote is kept.')}
+          hint={facts.transport === undefined ? 'The venue’s rule until you enter one' : 'Instead of the venue’s rule'}
+          onCommit={(quote) => edit.commit('transport', quote, 'Transport quote saved.')}
         />
         <ProxyInput lot={lot} />
       </div>

@@ -58,7 +58,7 @@ export function ReconInputs({ lines, standing, onCommit }: ReconInputsProps) {
         </button>
       ) : (
         <TextInput
-          label="What has to be done?"
+          label="What needs doing?"
           value={undefined}
           longest={80}
           placeholder="Tires"

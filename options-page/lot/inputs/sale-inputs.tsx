@@ -19,20 +19,20 @@ export function SaleInputs({ lot, edit }: { lot: LotState; edit: LotEdit }) {
         <ChoiceInput
           label="Venue"
           value={facts.venueId}
-          none={facts.venueName ? `${facts.venueName} (not in the setup)` : 'Not said'}
+          none={facts.venueName ? `${facts.venueName} (not in the setup)` : 'Not set'}
           choices={setup.venues.map(({ id, name }) => ({ value: id, label: name }))}
           hint={
             setup.venues.length === 0 ? (
               <a href="#/setup/venues">Add the venue and its fees first</a>
             ) : (
-              venue && `Fees, steps and zone (${venue.zone}) come from it.`
+              venue && `Fees, increments and time zone (${venue.zone}) come from it.`
             )
           }
           wide
           onCommit={(id) => {
             const chosen = setup.venues.find((candidate) => candidate.id === id);
-            if (chosen === undefined) edit.commitAll({}, ['venueId'], 'The venue is taken out.');
-            else edit.commitAll({ venueId: chosen.id, venueName: chosen.name }, [], `The venue is ${chosen.name}.`);
+            if (chosen === undefined) edit.commitAll({}, ['venueId'], 'Venue cleared.');
+            else edit.commitAll({ venueId: chosen.id, venueName: chosen.name }, [], `Venue set to ${chosen.name}.`);
           }}
         />
         <CloseInput lot={lot} edit={edit} venueZone={venue?.zone} />
@@ -40,33 +40,29 @@ export function SaleInputs({ lot, edit }: { lot: LotState; edit: LotEdit }) {
         <MoneyInput
           label="Price now"
           value={facts.priceNow}
-          onCommit={(price) => edit.commit('priceNow', price, 'The price now is kept.')}
+          onCommit={(price) => edit.commit('priceNow', price, 'Price now saved.')}
         />
         <MoneyInput
-          label="Step"
+          label="Increment"
           value={facts.increment}
           hint={facts.increment === undefined ? 'The venue’s own' : 'This lot’s own'}
-          onCommit={(step) => edit.commit('increment', step === 0 ? undefined : step, 'The step is kept.')}
+          onCommit={(step) => edit.commit('increment', step === 0 ? undefined : step, 'Increment saved.')}
         />
         <TextInput
           label="Lot or run"
           value={facts.lotNumber}
-          onCommit={(text) => edit.commit('lotNumber', text, 'The lot number is kept.')}
+          onCommit={(text) => edit.commit('lotNumber', text, 'Lot number saved.')}
         />
-        <TextInput
-          label="Sale"
-          value={facts.sale}
-          onCommit={(text) => edit.commit('sale', text, 'The sale is kept.')}
-        />
+        <TextInput label="Sale" value={facts.sale} onCommit={(text) => edit.commit('sale', text, 'Sale saved.')} />
         <TextInput
           label="Seller"
           value={facts.seller}
-          onCommit={(text) => edit.commit('seller', text, 'The seller is kept.')}
+          onCommit={(text) => edit.commit('seller', text, 'Seller saved.')}
         />
         <TextInput
-          label="Where it stands"
+          label="Location"
           value={facts.location}
-          onCommit={(text) => edit.commit('location', text, 'The place is kept.')}
+          onCommit={(text) => edit.commit('location', text, 'Location saved.')}
         />
       </div>
     </fieldset>

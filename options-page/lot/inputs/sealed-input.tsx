@@ -8,26 +8,24 @@ export function SealedInput({ sealed, edit }: { sealed: LotFacts['sealed']; edit
   return (
     <div class="stack wide">
       <CheckInput
-        label="Bids are sealed: the winner pays his own bid"
+        label="Sealed bids: the winner pays his own bid"
         value={sealed !== undefined}
         onCommit={(on) =>
-          edit.commit('sealed', on ? {} : undefined, on ? 'The sale is sealed.' : 'The sale is an open one.')
+          edit.commit('sealed', on ? {} : undefined, on ? 'Set as a sealed sale.' : 'Set as an open sale.')
         }
       />
       {sealed !== undefined && (
         <>
-          <p class="small strong">Best of the other bids</p>
+          <p class="small strong">Best other bid</p>
           <EstimateInputs
             narrow
             value={sealed.rival}
-            onCommit={(rival) =>
-              edit.commit('sealed', rival === undefined ? {} : { rival }, 'The other bids are kept.')
-            }
+            onCommit={(rival) => edit.commit('sealed', rival === undefined ? {} : { rival }, 'Other bids saved.')}
           />
           {sealed.rival === undefined && (
             <p class="note small">
-              Until you say what the best other bid is likely to be, the max bid is where it stops paying. In a sealed
-              sale hand in less than that.
+              Until you enter the likely best other bid, the max bid is the most the car is worth to you. In a sealed
+              sale, bid less than that.
             </p>
           )}
         </>

@@ -23,7 +23,7 @@ export function VinInput({ lot, edit }: { lot: LotState; edit: LotEdit }) {
         longest={40}
         read={readVin}
         hint={report === null ? '17 characters' : vinWords(report)}
-        onCommit={(value) => edit.commit('vin', value, 'The VIN is kept.')}
+        onCommit={(value) => edit.commit('vin', value, 'VIN saved.')}
       />
       {report !== null && report.doubts.length > 0 && (
         <div class="note warning stack">
@@ -32,15 +32,11 @@ export function VinInput({ lot, edit }: { lot: LotState; edit: LotEdit }) {
           ))}
           {report.repairs.length > 0 && (
             <details>
-              <summary>VINs one slip away that would be right</summary>
+              <summary>Valid VINs one typo away</summary>
               <ul class="plain-list">
                 {report.repairs.slice(0, 8).map((repair) => (
                   <li key={repair.vin}>
-                    <button
-                      type="button"
-                      class="plain"
-                      onClick={() => edit.commit('vin', repair.vin, 'The VIN is changed.')}
-                    >
+                    <button type="button" class="plain" onClick={() => edit.commit('vin', repair.vin, 'VIN changed.')}>
                       {repair.vin}
                     </button>{' '}
                     <span class="quiet small">{repair.change}</span>

@@ -27,7 +27,7 @@ export function AdjustmentGrid({ grid, guess }: AdjustmentGridProps) {
                   Change
                 </th>
                 <th scope="col" class="number">
-                  Comes to
+                  Result
                 </th>
               </tr>
             </thead>
@@ -51,7 +51,7 @@ function CompSteps({ index, one }: { index: number; one: AdjustedComp }) {
           {index + 1}
           {comp.leftOut ? ', left out' : ''}
         </th>
-        <td>{comp.kind === 'sold' ? 'Sold at' : 'Asked for'}</td>
+        <td>{comp.kind === 'sold' ? 'Sold at' : 'Asking'}</td>
         <td />
         <td class="number">{formatMoney(comp.price)}</td>
       </tr>
@@ -90,8 +90,8 @@ function Together({ grid, guess }: AdjustmentGridProps) {
         <strong>{formatMoney(middle)}</strong>.
       </li>
       <li>
-        One car sells {percent(carSpread)} from another of its kind, after what these cars show. With the doubt about
-        the average and about the slopes that is {percent(scale)}.
+        One car sells {percent(carSpread)} from another of its kind, judging by these cars. With the uncertainty of the
+        average and of the adjustments that is {percent(scale)}.
       </li>
       <li>
         With {freedom} degrees of freedom one in ten lies beyond {round(quantile, 4)} times that: {formatMoney(middle)}{' '}
@@ -102,4 +102,4 @@ function Together({ grid, guess }: AdjustmentGridProps) {
 }
 
 const round = (value: number, digits: number): string => String(Number(value.toFixed(digits)));
-const percent = (share: number): string => `${round(share * 100, 2)} %`;
+const percent = (share: number): string => `${round(share * 100, 2)}%`;

@@ -42,7 +42,7 @@ export function CeilingFields({ index, ceiling, applied, onChange, onRemove }: C
           />
         </div>
         <ChoiceInput
-          label="Which is"
+          label="Type"
           value={ceiling.kind}
           choices={KINDS}
           onCommit={(kind) =>
@@ -56,9 +56,9 @@ export function CeilingFields({ index, ceiling, applied, onChange, onRemove }: C
           onCommit={(list) => onChange(withField(ceiling, 'list', list))}
         />
         <RateInput
-          label="Usual markup let go"
+          label="Usual discount off list"
           value={ceiling.markup === 0 ? undefined : ceiling.markup}
-          hint="A tenth on a slow new one"
+          hint="10% on a slow-selling new one"
           onCommit={(markup = ppm(0)) => onChange({ ...ceiling, markup })}
         />
         <MoneyInput
@@ -67,10 +67,10 @@ export function CeilingFields({ index, ceiling, applied, onChange, onRemove }: C
           onCommit={(rebate = ZERO) => onChange({ ...ceiling, rebate })}
         />
         <MoneyInput
-          label="Cheaper by, to win"
+          label="Must be cheaper by"
           value={ceiling.cheaperBy === 0 ? undefined : ceiling.cheaperBy}
           signed
-          hint="Less than nothing if this lot may be dearer"
+          hint="Negative if this lot can cost more"
           onCommit={(cheaperBy = ZERO) => onChange({ ...ceiling, cheaperBy })}
         />
         <NumberInput
@@ -79,7 +79,7 @@ export function CeilingFields({ index, ceiling, applied, onChange, onRemove }: C
           least={0}
           most={99}
           unit="cars"
-          hint="Each makes the next stand longer"
+          hint="Each slows the next sale"
           onCommit={(inStock = 0) => onChange({ ...ceiling, inStock })}
         />
       </div>
@@ -104,7 +104,7 @@ function capWords({ ceiling, steps, cap, lowest }: AppliedCeiling) {
     <>
       {formatMoney(ceiling.list)}
       {steps_.join('')} = <strong>{formatMoney(cap)}</strong>
-      {lowest ? ', the lowest, and so the cap.' : ''}
+      {lowest ? ', the lowest, so it is the cap.' : ''}
     </>
   );
 }

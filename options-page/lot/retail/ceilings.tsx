@@ -37,14 +37,14 @@ export function Ceilings({ ceilings, applied, onChange }: CeilingsProps) {
     if (index === ceilings.length) setDraft(undefined);
     onChange(
       index === ceilings.length ? [...ceilings, { ...next, list }] : replaceAt(ceilings, index, { ...next, list }),
-      'What it can be replaced with is kept.',
+      'Substitutes saved.',
     );
   };
   const remove = (index: number) => {
     focusNext('add');
     if (index === ceilings.length) return setDraft(undefined);
     const rest = removeAt(ceilings, index);
-    return onChange(rest.length === 0 ? undefined : rest, 'It no longer caps retail.');
+    return onChange(rest.length === 0 ? undefined : rest, 'Substitute removed.');
   };
   const all: readonly CeilingDraft[] = draft === undefined ? ceilings : [...ceilings, draft];
   return (
@@ -52,8 +52,8 @@ export function Ceilings({ ceilings, applied, onChange }: CeilingsProps) {
       <h3>What a customer could buy instead</h3>
       {all.length === 0 && (
         <p class="quiet">
-          Nobody pays more for this lot than a new one costs after its rebate, or than a plainer one that does the same
-          work. Such a price caps retail.
+          Nobody pays more for this lot than for a new one after its rebate, or a plainer one that does the same work.
+          That price caps retail.
         </p>
       )}
       {all.map((ceiling, index) => (

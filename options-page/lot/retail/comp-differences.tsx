@@ -54,7 +54,7 @@ export function CompDifferences({ name, comp, onChange }: CompDifferencesProps) 
         ))}
         {adding ? (
           <TextInput
-            label={`${name}, what does this lot have that it lacks, or the other way round?`}
+            label={`${name}: what does this lot have that it lacks, or the other way around?`}
             value={undefined}
             longest={80}
             placeholder="Tow package"
@@ -79,7 +79,7 @@ export function CompDifferences({ name, comp, onChange }: CompDifferencesProps) 
             />
           </div>
         )}
-        <p class="quiet small">More for what this lot has and it lacks, less for the other way round.</p>
+        <p class="quiet small">Plus for what this lot has and it lacks, minus the other way around.</p>
       </div>
     </details>
   );

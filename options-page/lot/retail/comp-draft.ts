@@ -12,6 +12,6 @@ export function compOf(draft: CompDraft): Outcome<Comp> | undefined {
   if (draft.price === undefined) return undefined;
   const comp = compSchema.safeParse(draft);
   if (comp.success) return ok(comp.data);
-  if (draft.price === 0) return refuse('price', 'A comparable needs a price of more than nothing.');
-  return refuse('differences', 'The differences would take off half of the price or more: that car is not comparable.');
+  if (draft.price === 0) return refuse('price', 'A comparable needs a price above $0.');
+  return refuse('differences', 'The differences take off half the price or more, so that car is not comparable.');
 }

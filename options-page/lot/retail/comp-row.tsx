@@ -117,8 +117,8 @@ export function CompRow({ index, comp, adjusted, odd, hints, fault, onChange, on
           )}
           {odd && (
             <p class="small note">
-              <strong>Odd:</strong> far {odd.side} what the others lead one to expect. Without it, retail would be{' '}
-              {whole(odd.withoutIt)}. Check its price, trim and title; leave it out if it is another kind of car.
+              <strong>Odd:</strong> far {odd.side} what the others suggest. Without it, retail would be{' '}
+              {whole(odd.withoutIt)}. Check its price, trim and title. Leave it out if it is another kind of car.
             </p>
           )}
           {hints.map((hint) => (

@@ -31,13 +31,13 @@ export function CompsTable({ comps, retail, today, onChange }: CompsTableProps) 
     if (index === comps.length) setDraft(comp?.ok === true ? undefined : next);
     if (comp?.ok !== true) return;
     const kept = index === comps.length ? [...comps, comp.value] : replaceAt(comps, index, comp.value);
-    onChange(kept, 'The comparable is kept.');
+    onChange(kept, 'Comparable saved.');
   };
   const remove = (index: number) => {
     setFault(undefined);
     focusNext('add');
     if (index === comps.length) setDraft(undefined);
-    else onChange(removeAt(comps, index), 'The comparable is taken out.');
+    else onChange(removeAt(comps, index), 'Comparable removed.');
   };
   const rows: readonly CompDraft[] = draft === undefined ? comps : [...comps, draft];
 
@@ -109,7 +109,7 @@ export function CompsTable({ comps, retail, today, onChange }: CompsTableProps) 
             focusNext('add');
             onChange(
               [...comps, ...read],
-              read.length === 1 ? 'A comparable came in.' : `${read.length} comparables came in.`,
+              read.length === 1 ? 'Comparable added.' : `${read.length} comparables added.`,
             );
           }}
           onLeave={() => {

@@ -26,8 +26,8 @@ export function PasteComps({ text: pasted, today, room, onUse, onLeave }: PasteC
   return (
     <div class="panel stack">
       <PastedRows
-        label="Comparables, as they were copied"
-        hint="One car a row. A first row may head the columns: price, sold or asking, miles, year, date, days, from, differences. Without headings they are read in that order. A difference is written “Tow package +450”."
+        label="Comparables, as copied"
+        hint="One car per row. The first row can name the columns: price, sold or asking, miles, year, date, days, from, differences. Without headings they are read in that order. Write a difference as “Tow package +450”."
         example={EXAMPLE}
         text={text}
         onText={setText}
@@ -38,7 +38,7 @@ export function PasteComps({ text: pasted, today, room, onUse, onLeave }: PasteC
         onLeave={onLeave}
       >
         {comps.length > 0 && <ReadComps comps={comps.map(({ comp }) => comp)} />}
-        {comps.length > room && <p class="fault">There is room for {room} more. Take some rows out.</p>}
+        {comps.length > room && <p class="fault">There is room for {room} more. Remove some rows.</p>}
         {unused.length > 0 && <p class="quiet small">Not used: {unused.join(', ')}.</p>}
       </PastedRows>
     </div>
@@ -90,4 +90,4 @@ function ReadComps({ comps }: { comps: readonly Comp[] }) {
   );
 }
 
-const Unknown = () => <span class="missing">not said</span>;
+const Unknown = () => <span class="missing">not set</span>;

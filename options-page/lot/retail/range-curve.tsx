@@ -91,7 +91,7 @@ export function RangeCurve({ retail, guess }: { retail: AppraisedRetail; guess: 
 
 function marksWords({ grid }: AppraisedRetail, guess: Cents | undefined): string {
   const comps =
-    (grid?.comps.length ?? 0) > 0 ? 'Filled dots sold, hollow ones are asked for, each brought to this lot.' : '';
+    (grid?.comps.length ?? 0) > 0 ? 'Filled dots sold, hollow ones are asking prices, each adjusted to this lot.' : '';
   return `${comps}${guess === undefined ? '' : ' The triangle is your guess.'}`.trim();
 }
 

@@ -53,8 +53,8 @@ export function RetailPart({ lot, edit, appraisal, now }: RetailPartProps) {
             <h3>Cars like it</h3>
             {comps.length === 0 && (
               <p class="quiet">
-                Cars that sold or are offered bring the figure down to earth: each is adjusted to this lot’s miles and
-                year, and your guess counts beside them.
+                Cars that sold or are for sale make the figure more certain. Each is adjusted to this lot’s miles and
+                year, and your estimate counts beside them.
               </p>
             )}
             <CompsTable

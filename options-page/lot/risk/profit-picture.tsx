@@ -37,7 +37,7 @@ export function ProfitPicture({ sheet, priceNow, limit }: ProfitPictureProps) {
     });
   }, [deal, appraisal.risk, low, high]);
   const stop =
-    maxBid === null ? 'No price pays.' : `It meets the least profit, the dashed line, up to ${formatMoney(maxBid)}.`;
+    maxBid === null ? 'Don’t bid.' : `It meets the minimum profit, the dashed line, up to ${formatMoney(maxBid)}.`;
   return (
     <ProfitCurve
       points={points}

@@ -5,6 +5,7 @@ import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { PPM } from '../../../src/domain/money/rate.ts';
 import type { Risk } from '../../../src/domain/risk/risk-at.ts';
 import type { Worksheet } from '../../../src/domain/worksheet/worksheet-of.ts';
+import { TermLink } from '../../../src/ui/term-link.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { Fold } from '../fold.tsx';
 import { whole } from '../retail/retail-words.ts';
@@ -33,11 +34,11 @@ export function RiskPart({ sheet, risk, priceNow }: RiskPartProps) {
       title="Risk"
       result={
         risk === undefined ? (
-          <span class="missing">no price pays</span>
+          <span class="missing">Don’t bid</span>
         ) : (
           <>
             Loses money <strong>{oneIn(risk.lossChance)}</strong> at that price
-            <span class="quiet">The worst 1 in 10 average {moneyWords(risk.worstTenth)}.</span>
+            <span class="quiet">Worst 1 in 10, on average {moneyWords(risk.worstTenth)}.</span>
           </>
         )
       }
@@ -48,19 +49,27 @@ export function RiskPart({ sheet, risk, priceNow }: RiskPartProps) {
           {risk && (
             <dl class="facts">
               <div>
-                <dt>Expected profit</dt>
+                <dt>
+                  <TermLink term="expected-profit">Expected profit</TermLink>
+                </dt>
                 <dd class="figure">{whole(result.breakdown.profit)}</dd>
               </div>
               <div>
-                <dt>Chance of losing money</dt>
+                <dt>
+                  <TermLink term="chance-of-loss">Chance of losing money</TermLink>
+                </dt>
                 <dd class="figure">{percentWords(risk.lossChance)}</dd>
               </div>
               <div>
-                <dt>1 in 10 end below</dt>
+                <dt>
+                  <TermLink term="worst-tenth">1 in 10 is below</TermLink>
+                </dt>
                 <dd class="figure">{whole(risk.oneInTen)}</dd>
               </div>
               <div>
-                <dt>Those average</dt>
+                <dt>
+                  <TermLink term="worst-tenth">Those average</TermLink>
+                </dt>
                 <dd class="figure">{whole(risk.worstTenth)}</dd>
               </div>
             </dl>
@@ -70,20 +79,19 @@ export function RiskPart({ sheet, risk, priceNow }: RiskPartProps) {
               'No limit on the chance of a loss is set in Setup › Money rules.'
             ) : uncapped === undefined ? (
               <>
-                Your limit is {percentWords(limit / PPM)}, from Setup › Money rules. It does not bind here: the least
-                profit stops it first.
+                Your limit is {percentWords(limit / PPM)}, from Setup › Money rules. Here the minimum profit stops it
+                first.
               </>
             ) : (
               <>
-                Your limit of {percentWords(limit / PPM)} holds the max bid down. Without it the profit rule alone would
-                go to {uncapped === null ? 'nothing' : formatMoney(uncapped)}.
+                Your limit of {percentWords(limit / PPM)} lowers the max bid. The profit rule alone would go to{' '}
+                {uncapped === null ? 'nothing' : formatMoney(uncapped)}.
               </>
             )}
           </p>
           <p class="quiet small">
-            Retail, each recon line, each doubt, the days it stands and a sale that comes undone are all let vary at
-            once, and added up exactly: the same inputs always give the same figure. Estimates can be wrong, and money
-            can be lost.
+            Retail, each recon line, each doubt, the days to sell and a canceled sale all vary at once and are added up
+            exactly, so the same inputs always give the same figure. Estimates can be wrong, and money can be lost.
           </p>
         </>
       )}

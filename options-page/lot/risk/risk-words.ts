@@ -7,5 +7,5 @@ export function oneIn(chance: number): string {
   return `1 in ${Math.round(1 / chance)}`;
 }
 
-/** "12 %". */
-export const percentWords = (chance: number): string => `${Number((chance * 100).toFixed(chance < 0.1 ? 1 : 0))} %`;
+/** "12%". */
+export const percentWords = (chance: number): string => `${Number((chance * 100).toFixed(chance < 0.1 ? 1 : 0))}%`;

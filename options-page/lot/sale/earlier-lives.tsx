@@ -72,20 +72,20 @@ function Life({ life }: { life: LotState }) {
       .filter(({ evidence }) => evidence === 'refuted')
       .map(({ statement }) => `found untrue: ${statement}`),
     (facts.recon ?? []).length > 0 && `${(facts.recon ?? []).length} recon lines`,
-    facts.notes && `noted: ${facts.notes}`,
+    facts.notes && `notes: ${facts.notes}`,
     ...(after?.disputes ?? []).map(
       ({ reason, outcome }) =>
         `disputed: ${REASON_WORDS[reason].toLowerCase()}${outcome === undefined ? ', still open' : `, ${sayOutcome(outcome)}`}`,
     ),
-    dropped && 'no longer watched',
+    dropped && 'removed from your list',
   ].filter(Boolean);
   return (
     <li>
-      <a href={`#/${dropped ? 'life' : 'lot'}/${life.id}`}>
+      <a href={`#/${dropped ? 'history' : 'lot'}/${life.id}`}>
         {sayDate(dateIn(setup.store.zone, facts.close?.instant ?? addedAt))}
         {(facts.venueName ?? facts.venueId) && `, ${facts.venueName ?? facts.venueId}`}
       </a>
-      : <strong>{sale?.result ? sayResult(sale.result.result) : 'no result noted'}</strong>
+      : <strong>{sale?.result ? sayResult(sale.result.result) : 'no result recorded'}</strong>
       {learned.length > 0 && <span class="quiet"> · {learned.join(' · ')}</span>}
     </li>
   );

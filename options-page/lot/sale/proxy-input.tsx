@@ -14,7 +14,7 @@ export function ProxyInput({ lot }: { lot: LotState }) {
     <MoneyInput
       label="Proxy placed"
       value={lot.facts.proxy}
-      hint="What you entered at the sale. Headroom never bids."
+      hint="What you entered at the venue. Headroom never bids."
       onCommit={async (amount) => {
         const sentence = await log.proxy(lot, amount === 0 ? undefined : amount);
         if (sentence !== null) say(sentence);

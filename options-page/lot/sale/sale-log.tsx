@@ -34,21 +34,21 @@ export function SaleLogPart({ lot }: { lot: LotState }) {
           <strong>{sayResult(result.result)}</strong>
           <span class="quiet small">
             {' '}
-            noted {sayTime(result.notedAt, setup.store.zone)} by {result.author}
+            recorded {sayTime(result.notedAt, setup.store.zone)} by {result.author}
           </span>
         </p>
       )}
       <QuickLine<TypedResult>
         label={result ? 'Correct the result' : 'How it ended'}
-        button="Keep"
+        button="Save"
         placeholder="w 12500"
         read={readResult}
         onKeep={(typed, again) => log.result(lot, typed, again, who)}
-        hint="w won at, l lost at, n not sold, p pending, x withdrawn, u not watched"
+        hint="w won at, l lost at, n not sold, p pending, x withdrawn, u unknown, nobody watched"
       />
       <QuickLine<Cents>
-        label="A live bid of ours"
-        button="Note it"
+        label="Our live bid"
+        button="Record"
         placeholder="12,500"
         read={readBid}
         onKeep={(amount) => log.bid(lot, { action: 'live-bid', cents: amount, ...(who && { by: who }) })}
@@ -73,7 +73,7 @@ export function SaleLogPart({ lot }: { lot: LotState }) {
         </ul>
       )}
       <p class="small">
-        <a href={`#/life/${lot.id}`}>Its whole life, files and evidence</a>
+        <a href={`#/history/${lot.id}`}>Full history, files and evidence</a>
         {bids.length > RECEIPTS && <span class="quiet"> ({bids.length - RECEIPTS} more receipts)</span>}
       </p>
     </fieldset>
@@ -82,5 +82,5 @@ export function SaleLogPart({ lot }: { lot: LotState }) {
 
 function readBid(text: string) {
   const amount = parseMoney(text);
-  return amount.ok && amount.value <= 0 ? refuse('not-positive', 'A bid is more than nothing.') : amount;
+  return amount.ok && amount.value <= 0 ? refuse('not-positive', 'A bid must be above $0.') : amount;
 }

@@ -33,7 +33,7 @@ export function TitlePart({ facts, context, sheet }: TitlePartProps) {
       title="Title and cash"
       result={
         <>
-          {brand?.name ?? 'Taken as clean'}
+          {brand?.name ?? 'Assumed clean'}
           {off && (
             <>
               , <strong>{formatMoney(off.cents)}</strong> off
@@ -49,7 +49,7 @@ export function TitlePart({ facts, context, sheet }: TitlePartProps) {
           {brand && (
             <dl class="facts">
               <div>
-                <dt>Keeps of clean retail</dt>
+                <dt>% of clean retail</dt>
                 <dd class="figure">{percentWords(brand.keepsPpm / PPM)}</dd>
               </div>
               <div>
@@ -58,7 +58,7 @@ export function TitlePart({ facts, context, sheet }: TitlePartProps) {
               </div>
               {brand.paper && (
                 <div>
-                  <dt>Paper it needs</dt>
+                  <dt>Papers needed</dt>
                   <dd>{brand.paper}</dd>
                 </div>
               )}
@@ -89,8 +89,8 @@ export function TitlePart({ facts, context, sheet }: TitlePartProps) {
             </table>
           )}
           <p class="quiet small">
-            What a brand leaves of retail is your own figure in <a href="#/setup/titles">Setup › Titles</a>. What must
-            be disclosed, and which papers go with it, is law and differs by state.
+            The % of clean retail is your own figure in <a href="#/setup/titles">Setup › Titles</a>. What you must
+            disclose, and which papers you need, is law and differs by state.
           </p>
         </>
       )}
@@ -99,14 +99,14 @@ export function TitlePart({ facts, context, sheet }: TitlePartProps) {
 }
 
 const DUE_WORDS: Record<CashDue['what'], string> = {
-  sale: 'The sale and the way home',
+  sale: 'Price, fees and transport',
   recon: 'Recon',
-  curtailment: 'Paid back to the lender, if it is unsold by then',
+  curtailment: 'Curtailment, if it is still unsold',
 };
 
 function byWords({ what, date }: CashDue): string {
   if (date !== undefined) return sayDate(date);
-  return what === 'recon' ? 'when it is in the shop' : 'the sale’s own deadline';
+  return what === 'recon' ? 'when it is in the shop' : 'the venue’s deadline';
 }
 
 function saleDates(facts: LotFacts, { venueOf }: PricingContext) {

@@ -12,12 +12,12 @@ export function AfterPart({ part }: { part: SetupPart }) {
   return (
     <PartFrame
       part={part}
-      intro="Pay by, title by, claim by: each venue counts in its own way. Copy its deadlines here once; every won lot and every dispute then shows its dates, and calls before they pass."
-      caution="The terms that you agreed to at that sale decide, and local law above them. Headroom only counts as it is told."
+      intro="Pay by, title by, claim by: each venue counts in its own way. Copy its deadlines here once. Every won lot and every dispute then shows its dates, and you get reminders before they pass."
+      caution="The terms you agreed to at that sale decide, and local law comes before them. Headroom only counts the days you enter."
     >
       {venues.length === 0 ? (
         <p>
-          No venue is described yet. <a href="#/setup/venues">Add the first</a>, then come back.
+          No venues yet. <a href="#/setup/venues">Add one</a>, then come back.
         </p>
       ) : (
         <div class="stack">

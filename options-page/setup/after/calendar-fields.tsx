@@ -32,7 +32,7 @@ export function CalendarFields({ calendar, zone, path, onChange }: CalendarField
     <fieldset class="stack">
       <legend>Business days</legend>
       <Ticks
-        legend="Not worked every week"
+        legend="Weekly days off"
         choices={WEEKDAYS.map((day) => ({ value: day, label: weekdayWord(day) }))}
         ticked={(day) => calendar.daysOff.includes(day)}
         onTick={(day, on) => onChange({ ...calendar, daysOff: toggled(calendar.daysOff, day, on) })}
@@ -47,9 +47,9 @@ export function CalendarFields({ calendar, zone, path, onChange }: CalendarField
         <>
           <p class="quiet small setup-prose">
             {holidays === 'federal'
-              ? 'A holiday on a Saturday is kept on the Friday before, one on a Sunday on the Monday after.'
-              : 'A holiday on a Sunday is kept on the Monday after; one on a Saturday closes no other day.'}{' '}
-            Take the tick off a holiday on which this venue works.
+              ? 'A Saturday holiday is observed on Friday, a Sunday holiday on Monday.'
+              : 'A Sunday holiday is observed on Monday. A Saturday holiday closes no other day.'}{' '}
+            Uncheck a holiday on which this venue is open.
           </p>
           <Ticks
             legend={`Closed on (${year})`}
@@ -64,11 +64,7 @@ export function CalendarFields({ calendar, zone, path, onChange }: CalendarField
         dates={calendar.closed}
         onChange={(closed) => onChange({ ...calendar, closed })}
       />
-      <DatesFields
-        legend="Open all the same on"
-        dates={calendar.open}
-        onChange={(open) => onChange({ ...calendar, open })}
-      />
+      <DatesFields legend="Open anyway on" dates={calendar.open} onChange={(open) => onChange({ ...calendar, open })} />
       <FaultsAt path={path} />
     </fieldset>
   );

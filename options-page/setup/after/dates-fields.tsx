@@ -18,7 +18,7 @@ export function DatesFields({ legend, dates, onChange }: DatesFieldsProps) {
   const [fault, setFault] = useState<string>();
   const add = () => {
     if (date === undefined) return setFault('Choose the date first.');
-    if (dates.some((each) => each.date === date)) return setFault('This date stands in the list already.');
+    if (dates.some((each) => each.date === date)) return setFault('This date is already in the list.');
     setFault(undefined);
     setDate(undefined);
     setNote('');

@@ -75,7 +75,7 @@ function RuleEditor({ title, rule, zone, calendar, path, onChange }: RuleEditorP
           onCommit={(chosen) => set({ from: one(FROMS, chosen, rule.from) })}
         />
         <TimeOfDayInput
-          label={inDays ? 'Until (venue’s clock)' : 'Until, when moved'}
+          label={inDays ? 'Until (venue’s clock)' : 'Until, if moved'}
           value={rule.cutOff}
           required
           onCommit={(cutOff = rule.cutOff) => set({ cutOff })}
@@ -99,7 +99,7 @@ function RuleEditor({ title, rule, zone, calendar, path, onChange }: RuleEditorP
       </div>
       {inDays && (
         <CheckInput
-          label="What happens after the cut-off hour or on a closed day counts as of the next business day"
+          label="Anything after the cut-off hour or on a closed day counts as the next business day"
           value={rule.lateCountsNextDay}
           onCommit={(lateCountsNextDay) => set({ lateCountsNextDay })}
         />
@@ -134,7 +134,7 @@ const UNITS = [
 const FROMS = COUNTED_FROM.map((value) => ({ value, label: FROM_WORDS[value] }));
 const FIRST_DAYS = [
   { value: 'next', label: 'the day after it' },
-  { value: 'same', label: 'that very day' },
+  { value: 'same', label: 'the same day' },
 ] as const;
 const CLOSED = [
   { value: 'stays', label: 'it ends that day' },

@@ -26,7 +26,7 @@ export interface VenueAfterProps {
 export function VenueAfter({ venue, path, openAtFirst, onChange }: VenueAfterProps) {
   const rules = venue.afterSale;
   const set = (afterSale: AfterSaleRules) =>
-    onChange({ ...venue, afterSale }, `Changed what ${venue.name} says about the time after the sale.`);
+    onChange({ ...venue, afterSale }, `${venue.name}: after-sale terms saved.`);
   return (
     <EntryFold
       title={venue.name === '' ? 'New venue' : venue.name}
@@ -46,7 +46,7 @@ export function VenueAfter({ venue, path, openAtFirst, onChange }: VenueAfterPro
 
 function summaryOf(rules: AfterSaleRules | undefined): string {
   const count = rules === undefined ? 0 : rulesSet(rules);
-  return count === 0 ? 'no deadline is known here yet' : `${count} ${count === 1 ? 'deadline' : 'deadlines'}`;
+  return count === 0 ? 'no deadlines yet' : `${count} ${count === 1 ? 'deadline' : 'deadlines'}`;
 }
 
 /** Terms are often alike: what was written for one venue is a good start for the next. */
@@ -56,11 +56,11 @@ function Start({ venue, onStart }: { venue: Venue; onStart: (rules: AfterSaleRul
   return (
     <div class="row">
       <button type="button" class="main" onClick={() => onStart(afterSaleRulesSchema.parse({}))}>
-        Write down its deadlines
+        Add its deadlines
       </button>
       {others.map((other) => (
         <button key={other.id} type="button" onClick={() => onStart(other.afterSale ?? afterSaleRulesSchema.parse({}))}>
-          Begin with those of {other.name}
+          Copy from {other.name}
         </button>
       ))}
     </div>
@@ -104,7 +104,7 @@ function Rules({ venue, rules, path, onChange }: RulesProps) {
         ))}
       </fieldset>
       <fieldset class="stack">
-        <legend>Until when we may bring it up</legend>
+        <legend>Our claim deadlines</legend>
         {DISPUTE_REASONS.map((reason) => (
           <RuleFields
             key={reason}
@@ -118,7 +118,7 @@ function Rules({ venue, rules, path, onChange }: RulesProps) {
         ))}
       </fieldset>
       <fieldset class="stack">
-        <legend>Until when we must answer when another brings it up</legend>
+        <legend>Our answer deadlines</legend>
         {DISPUTE_REASONS.map((reason) => (
           <RuleFields
             key={reason}
@@ -144,7 +144,7 @@ function Rules({ venue, rules, path, onChange }: RulesProps) {
 const STEP_TITLES: Readonly<Record<WinStep, string>> = {
   pay: 'Pay by',
   transport: 'Arrange transport by',
-  deliver: 'Have it home by',
+  deliver: 'Deliver by',
   inspect: 'Inspect within',
   title: 'Title by',
   fund: 'Floor or fund by',

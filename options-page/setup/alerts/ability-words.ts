@@ -14,16 +14,16 @@ export interface Abilities {
 export function abilityLines({ allowed, buttons, stays }: Abilities): string[] {
   return [
     allowed
-      ? 'It shows notices.'
-      : 'It shows no notices from Headroom: they are turned off in its settings. The figure on the toolbar button and the Now screen carry every call; each is shown as soon as notices are on again.',
+      ? 'It shows notifications.'
+      : 'It shows no notifications from Headroom: they are turned off in its settings. The number on the toolbar button and the Now screen show every reminder. Each is shown as soon as notifications are on again.',
     buttons
-      ? 'A notice has two buttons that fit the moment, such as putting the call off, or that the sale added time. The Now screen has all of them.'
-      : 'Notices have no buttons here. A click on one opens the lot on the Now screen, which has them all.',
+      ? 'A notification has two buttons that fit the moment, such as “remind me later” or “extended”. The Now screen has all of them.'
+      : 'Notifications have no buttons here. Click one to open the lot on the Now screen, which has them all.',
     stays
-      ? 'A call for a lot without a proxy stays on the screen until it is answered; a softer one goes by itself, without a sound.'
-      : 'Every notice goes by itself after a few seconds here. The figure on the toolbar button stays.',
-    'It wakes Headroom every two minutes and for each call, also after its background was put to sleep.',
-    'It can’t call while it is closed or the computer sleeps. What came due meanwhile is said as soon as it runs again, and labelled late.',
+      ? 'A reminder for a lot without a proxy stays on the screen until you answer it. A quiet one goes away on its own, without a sound.'
+      : 'Every notification goes away on its own after a few seconds here. The number on the toolbar button stays.',
+    'It wakes Headroom every two minutes and for each reminder, even after the background was put to sleep.',
+    'It can’t remind you while it is closed or the computer is asleep. What came due then is shown as soon as it runs again, labeled late.',
   ];
 }
 
@@ -31,12 +31,12 @@ export function abilityLines({ allowed, buttons, stays }: Abilities): string[] {
 export function trialWords(trial: 'taken' | 'not-taken' | 'seen' | 'not-seen'): string {
   switch (trial) {
     case 'taken':
-      return 'The browser has taken the notice. Did it appear?';
+      return 'The browser accepted the notification. Did it appear?';
     case 'not-taken':
-      return 'The browser did not keep the notice on its list, so it may not have appeared. Keep the Now screen open at closing time; the figure on the toolbar button counts what is due.';
+      return 'The browser did not keep the notification, so it may not have appeared. Keep the Now screen open at closing time. The number on the toolbar button counts what is due.';
     case 'seen':
-      return 'Good: calls will reach you like that while the browser runs.';
+      return 'Good. Reminders will reach you like that while the browser is running.';
     case 'not-seen':
-      return 'Then the computer holds it back: look for do-not-disturb or focus hours, and for this browser under notifications in the computer’s settings. Until then keep the Now screen open at closing time; the figure on the toolbar button counts what is due.';
+      return 'Then the computer is blocking it. Check do-not-disturb or focus hours, and this browser under notifications in the computer’s settings. Until then keep the Now screen open at closing time. The number on the toolbar button counts what is due.';
   }
 }

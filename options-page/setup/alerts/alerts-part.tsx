@@ -25,7 +25,7 @@ export function AlertsPart({ part }: { part: SetupPart }) {
   return (
     <PartFrame
       part={part}
-      intro="Each close has its calls, the last of them close enough to act on. A sleeping computer or a closed browser can’t ring; what was missed is said at once, and labelled late."
+      intro="You get reminders before each close, the last one with time to act. A sleeping computer or a closed browser can’t remind you; what was missed is shown at once, labeled late."
     >
       <fieldset class="stack">
         <legend>Before each close</legend>
@@ -38,26 +38,26 @@ export function AlertsPart({ part }: { part: SetupPart }) {
             required
             hint="Several, like 60, 15, 5"
             onCommit={(leadMinutes) =>
-              leadMinutes && commit({ leadMinutes }, `Calls ${writeLeads(leadMinutes)} minutes before a close.`)
+              leadMinutes && commit({ leadMinutes }, `Reminders ${writeLeads(leadMinutes)} minutes before a close.`)
             }
           />
           <ReadInput<number[]>
-            label="When its proxy is placed"
+            label="When the proxy is placed"
             value={alerts.placedLeadMinutes}
             write={writeLeads}
             read={readLeads}
-            hint="Empty: no call then"
-            onCommit={(leads = []) => commit({ placedLeadMinutes: leads }, 'Changed the calls for placed proxies.')}
+            hint="Blank: no reminder then"
+            onCommit={(leads = []) => commit({ placedLeadMinutes: leads }, 'Reminders for placed proxies saved.')}
           />
           <NumberInput
-            label="Closings that are one call"
+            label="Combine reminders within"
             value={alerts.reactionMinutes}
             least={0}
             most={60}
             unit="min"
             required
-            hint="This near to each other, nobody can watch them one by one"
-            onCommit={(reactionMinutes = 0) => commit({ reactionMinutes }, 'Changed which closings are one call.')}
+            hint="Nobody can watch closings this close together one by one"
+            onCommit={(reactionMinutes = 0) => commit({ reactionMinutes }, 'Combined reminders saved.')}
           />
         </div>
         <p class="small setup-prose">{callExample(alerts)}</p>
@@ -69,7 +69,7 @@ export function AlertsPart({ part }: { part: SetupPart }) {
           value={alerts.digestAt}
           atFirst={'19:00' as LocalTime}
           onCommit={(digestAt) =>
-            commit({ digestAt }, digestAt === null ? 'No evening list.' : `Evening list at ${timeInWords(digestAt)}.`)
+            commit({ digestAt }, digestAt === null ? 'Evening list off.' : `Evening list at ${timeInWords(digestAt)}.`)
           }
         >
           {(value, set) => (
@@ -77,33 +77,33 @@ export function AlertsPart({ part }: { part: SetupPart }) {
           )}
         </SwitchedField>
         <SwitchedField<number>
-          label="Remind before they begin"
+          label="Remind me before they begin"
           value={alerts.beforeRushMinutes}
           atFirst={30}
-          onCommit={(beforeRushMinutes) => commit({ beforeRushMinutes }, 'Changed the reminder before the busy hours.')}
+          onCommit={(beforeRushMinutes) => commit({ beforeRushMinutes }, 'Reminder before busy hours saved.')}
         >
           {(value, set) => <Minutes label="Ahead" value={value} most={1440} onCommit={set} />}
         </SwitchedField>
         <div class="fields">
           <NumberInput
-            label="Counts as near them"
+            label="Include closings within"
             value={alerts.nearMinutes}
             least={0}
             most={720}
             unit="min"
             required
-            hint="Closings this near are told with them"
-            onCommit={(nearMinutes = 0) => commit({ nearMinutes }, 'Changed what counts as near the busy hours.')}
+            hint="Of the busy hours, before or after"
+            onCommit={(nearMinutes = 0) => commit({ nearMinutes }, 'Saved.')}
           />
         </div>
       </fieldset>
       <fieldset class="stack">
         <legend>After each close</legend>
         <SwitchedField<number>
-          label="Ask how it went"
+          label="Ask how it ended"
           value={alerts.afterCloseMinutes}
           atFirst={5}
-          onCommit={(afterCloseMinutes) => commit({ afterCloseMinutes }, 'Changed the question after a close.')}
+          onCommit={(afterCloseMinutes) => commit({ afterCloseMinutes }, 'Question after a close saved.')}
         >
           {(value, set) => <Minutes label="After" value={value} most={1440} onCommit={set} />}
         </SwitchedField>
@@ -120,7 +120,7 @@ export function AlertsPart({ part }: { part: SetupPart }) {
             hint="Several, like 24, 3: paying, papers, claims and answers"
             onCommit={(deadlineLeadMinutes) =>
               deadlineLeadMinutes &&
-              commit({ deadlineLeadMinutes }, `Calls ${writeHours(deadlineLeadMinutes)} before a deadline.`)
+              commit({ deadlineLeadMinutes }, `Reminders ${writeHours(deadlineLeadMinutes)} before a deadline.`)
             }
           />
         </div>

@@ -10,8 +10,8 @@ export function callExample({ leadMinutes, placedLeadMinutes, afterCloseMinutes 
   const after =
     afterCloseMinutes === null
       ? 'Nothing is asked afterwards.'
-      : `At ${minutesInWords(CLOSE + afterCloseMinutes)} you are asked how it went.`;
-  return `A lot closes at ${minutesInWords(CLOSE)}. Calls at ${times(leadMinutes)}; with its proxy placed: ${placed}. ${after}`;
+      : `At ${minutesInWords(CLOSE + afterCloseMinutes)} you are asked how it ended.`;
+  return `A lot closes at ${minutesInWords(CLOSE)}. Reminders at ${times(leadMinutes)}; with the proxy placed: ${placed}. ${after}`;
 }
 
 const times = (leads: readonly number[]) => leads.map((lead) => minutesInWords(CLOSE - lead)).join(', ');

@@ -41,5 +41,5 @@ const MINUTES_IN = { d: MINUTES_A_DAY, h: 60, m: 1 } as const;
 
 function listed(minutes: readonly number[]): Outcome<number[]> {
   const distinct = [...new Set(minutes)].sort((a, b) => b - a);
-  return distinct.length > MOST ? refuse('too-many', `At most ${MOST} calls.`) : ok(distinct);
+  return distinct.length > MOST ? refuse('too-many', `At most ${MOST} reminders.`) : ok(distinct);
 }

@@ -35,14 +35,14 @@ export function ThisBrowser() {
           ))}
           <li>
             {next === undefined
-              ? 'No call is planned.'
-              : `The next call is planned for ${timeWords(instant(next), setup.store.zone, instant(Date.now()))}.`}
+              ? 'No reminder is planned.'
+              : `The next reminder is planned for ${timeWords(instant(next), setup.store.zone, instant(Date.now()))}.`}
           </li>
         </ul>
       )}
       <div class="row">
         <button type="button" onClick={() => tryIt().catch((error: unknown) => setTrial({ fault: String(error) }))}>
-          Show me a call now
+          Show me a reminder now
         </button>
         {trial === 'taken' && (
           <>

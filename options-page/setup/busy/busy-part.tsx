@@ -15,7 +15,7 @@ export function BusyPart({ part }: { part: SetupPart }) {
   return (
     <PartFrame
       part={part}
-      intro="The hours when everyone is with customers, in the store’s time. Closings in them or near them get their own warnings the evening before and ahead of the rush."
+      intro="The hours when everyone is with customers, in store time. For closings in or near them you get a list the evening before and a reminder before they begin."
     >
       <WeekPicture weekly={rush.weekly} />
       <WeekFields

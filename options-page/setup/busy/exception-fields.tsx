@@ -21,19 +21,19 @@ export function ExceptionFields({ exceptions, path, onChange }: ExceptionFieldsP
   const [root, focusNext] = useFocusNext<HTMLFieldSetElement>();
   const add = (hours: RushException['hours']) => {
     if (date === undefined) return setFault('Choose the date first.');
-    if (exceptions.some((each) => each.date === date)) return setFault('This date stands in the list already.');
+    if (exceptions.some((each) => each.date === date)) return setFault('This date is already in the list.');
     setFault(undefined);
     setDate(undefined);
     focusNext(date);
     const next = [...exceptions, { date, note: '', hours }].sort((a, b) => (a.date < b.date ? -1 : 1));
-    return onChange(next, `${dayInWords(date)} differs from its weekday.`);
+    return onChange(next, `${dayInWords(date)} has its own hours.`);
   };
   return (
     <fieldset class="stack" ref={root}>
-      <legend>Dates that differ</legend>
+      <legend>Dates with other hours</legend>
       {exceptions.length === 0 && (
         <p class="quiet small setup-prose">
-          None yet. On a holiday the store may be closed, so nobody is busy; before it, busy when it usually is not.
+          None yet. On a holiday the store may be closed and not busy; the day before it may be busier than usual.
         </p>
       )}
       {exceptions.map((exception, index) => (
@@ -43,11 +43,11 @@ export function ExceptionFields({ exceptions, path, onChange }: ExceptionFieldsP
           title={dayInWords(exception.date)}
           path={[...path, index]}
           onChange={(next) =>
-            onChange(replaceAt(exceptions, index, next), `Changed the hours of ${dayInWords(exception.date)}.`)
+            onChange(replaceAt(exceptions, index, next), `Hours of ${dayInWords(exception.date)} saved.`)
           }
           onRemove={() => {
             focusNext('date');
-            onChange(removeAt(exceptions, index), `${dayInWords(exception.date)} is like its weekday again.`);
+            onChange(removeAt(exceptions, index), `${dayInWords(exception.date)} has its usual hours again.`);
           }}
         />
       ))}

@@ -44,7 +44,7 @@ function DayFields(props: WeekFieldsProps & { weekday: Weekday; focusNext: (key:
     <section class="week-day" aria-label={day}>
       <p class="strong">{day}</p>
       <div class="week-spans">
-        {own.length === 0 && <span class="quiet">Quiet all day</span>}
+        {own.length === 0 && <span class="quiet">No busy hours</span>}
         {own.map(({ hours, index }) => (
           <SpanRow
             key={index}

@@ -50,14 +50,14 @@ export function BandRow({ band, index, fall, path, onChange, onInsert, onRemove 
         </td>
         <td>
           <MoneyCell
-            label={`${name}, least`}
+            label={`${name}, minimum`}
             value={band.minimumCents}
             onCommit={(least) => onChange(withField(band, 'minimumCents', least))}
           />
         </td>
         <td>
           <MoneyCell
-            label={`${name}, most`}
+            label={`${name}, maximum`}
             value={band.maximumCents}
             onCommit={(most) => onChange(withField(band, 'maximumCents', most))}
           />
@@ -83,7 +83,7 @@ export function BandRow({ band, index, fall, path, onChange, onInsert, onRemove 
         <tr class="cell-faults">
           <td colSpan={6} class="small">
             <strong>The fee falls here,</strong> from {formatMoney(fall.from)} just below {formatMoney(fall.at)} to{' '}
-            {formatMoney(fall.to)}: a higher price can cost less in all. Check that the list says so.
+            {formatMoney(fall.to)}: a higher price can cost less in total. Check that the venue’s fees say so.
           </td>
         </tr>
       )}

@@ -36,8 +36,8 @@ export function BandsTable(props: BandsTableProps) {
             <th scope="col">From, $</th>
             <th scope="col">Flat, $</th>
             <th scope="col">Percent</th>
-            <th scope="col">Least, $</th>
-            <th scope="col">Most, $</th>
+            <th scope="col">Min, $</th>
+            <th scope="col">Max, $</th>
             <td />
           </tr>
         </thead>
@@ -67,7 +67,7 @@ export function BandsTable(props: BandsTableProps) {
           Add a band
         </button>
         <button type="button" onClick={() => onPaste('')}>
-          Paste a price list
+          Paste fee bands
         </button>
         <button type="button" class="plain" onClick={onRemoveTable}>
           Remove {label}

@@ -19,7 +19,7 @@ export function ChargesFields({ charges, path, onChange }: ChargesFieldsProps) {
   return (
     <fieldset class="stack" ref={root}>
       <legend>Charges that are the same at every price</legend>
-      {charges.length === 0 && <p class="quiet small">None. A gate pass or a document fee would stand here.</p>}
+      {charges.length === 0 && <p class="quiet small">None. A gate pass or a document fee would go here.</p>}
       {charges.map((charge, index) => (
         <fieldset key={index} class="stack" data-focus={`charge-${index}`}>
           <legend class="visually-hidden">{charge.label || 'New charge'}</legend>

@@ -14,7 +14,7 @@ export function EditionChoice({ editions, chosen, today, onChoose }: EditionChoi
   if (editions.length < 2) return null;
   return (
     <fieldset class="stack">
-      <legend>Price lists</legend>
+      <legend>Rates</legend>
       <div class="row">
         {editions.map((edition, index) => (
           <button key={index} type="button" aria-pressed={index === chosen} onClick={() => onChoose(index)}>

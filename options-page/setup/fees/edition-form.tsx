@@ -18,28 +18,28 @@ export interface EditionFormProps {
 export function EditionForm({ edition, path, scheduleName, onChange }: EditionFormProps) {
   const { tables, charges } = edition;
   const [root, focusNext] = useFocusNext<HTMLDivElement>();
-  const said = `Changed the fees of ${scheduleName}.`;
+  const said = `Fees of ${scheduleName} saved.`;
   return (
     <div class="stack loose" ref={root}>
       <div class="fields">
         <DateInput
-          label="Holds from"
+          label="From"
           value={edition.validFrom}
-          hint="Empty: always so far"
-          onCommit={(date) => onChange(withField(edition, 'validFrom', date), `Changed the dates of ${scheduleName}.`)}
+          hint="Blank: always so far"
+          onCommit={(date) => onChange(withField(edition, 'validFrom', date), `Dates of ${scheduleName} saved.`)}
         />
         <DateInput
-          label="Holds until"
+          label="Until"
           value={edition.validTo}
-          hint="That day included. Empty: until further notice"
-          onCommit={(date) => onChange(withField(edition, 'validTo', date), `Changed the dates of ${scheduleName}.`)}
+          hint="Includes that day. Blank: until further notice"
+          onCommit={(date) => onChange(withField(edition, 'validTo', date), `Dates of ${scheduleName} saved.`)}
         />
       </div>
       <FaultsAt path={path} exact />
       {tables.length > 0 && (
         <p class="quiet small setup-prose">
-          A band holds from its price, that price included, up to the next band. It charges flat plus percent, never
-          less than the least and never more than the most. Enter and the arrow keys go from row to row.
+          A band starts at its price and ends below the next band. It charges flat plus percent, never less than min and
+          never more than max. Enter and the arrow keys move from row to row.
         </p>
       )}
       {tables.map((table, index) => (

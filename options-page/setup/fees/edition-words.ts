@@ -10,15 +10,15 @@ export function editionDates({ validFrom, validTo }: FeeEdition): string {
     : `${dateInWords(validFrom)} to ${dateInWords(validTo)}`;
 }
 
-/** How it stands to today: "holds now", "over", "to come". */
+/** How it stands to today: "now", "over", "later". */
 export function editionState({ validFrom, validTo }: FeeEdition, today: LocalDate): string {
   if (validTo !== undefined && validTo < today) return 'over';
-  if (validFrom !== undefined && validFrom > today) return 'to come';
-  return 'holds now';
+  if (validFrom !== undefined && validFrom > today) return 'later';
+  return 'now';
 }
 
 /** Position of the price list that holds today; the last one where none does. */
 export function holdingEdition(editions: readonly FeeEdition[], today: LocalDate): number {
-  const holding = editions.findLastIndex((edition) => editionState(edition, today) === 'holds now');
+  const holding = editions.findLastIndex((edition) => editionState(edition, today) === 'now');
   return holding < 0 ? editions.length - 1 : holding;
 }

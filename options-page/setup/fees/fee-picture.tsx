@@ -31,7 +31,7 @@ export function FeePicture({ tables, charges, price }: FeePictureProps) {
     .map((point, i) => `${i === 0 ? 'M' : 'L'}${x(point.price).toFixed(1)} ${y(point.fee).toFixed(1)}`)
     .join('');
   const tried = totalFees(price, tables) + fixed;
-  const caption = `Fees from $0 to ${formatMoney(highest, { cents: 'never' })}, with the tried price marked`;
+  const caption = `Fees from $0 to ${formatMoney(highest, { cents: 'never' })}, with the test price marked`;
   return (
     <figure class="fee-picture" ref={ref}>
       <svg width={width} height={HEIGHT} role="img" aria-label={caption}>

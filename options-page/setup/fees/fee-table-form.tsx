@@ -9,7 +9,7 @@ import { BandsTable } from './bands-table.tsx';
 import { PasteFeeTable } from './paste-fee-table.tsx';
 
 const ROUNDING_WORDS: Readonly<Record<RoundingMode, string>> = {
-  'half-up': 'Half a cent up, as most invoices do',
+  'half-up': 'Half a cent up, as on most invoices',
   'half-even': 'Half a cent to the even cent',
   up: 'Always up to the next cent',
   down: 'Fractions of a cent dropped',

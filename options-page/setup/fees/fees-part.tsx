@@ -46,8 +46,8 @@ export function FeesPart({ part }: { part: SetupPart }) {
   return (
     <PartFrame
       part={part}
-      intro="A fee schedule is what a sale charges its buyers. Enter each once, then tick it at every venue that charges it."
-      caution="The sale’s own rules decide what you pay, and they change. Check each new price list against an invoice."
+      intro="A fee schedule is what a venue charges its buyers. Enter each one once, then check it at every venue that charges it."
+      caution="The venue’s own rules decide what you pay, and they change. Check new rates against an invoice."
     >
       <div class="stack" ref={root}>
         {schedules.length === 0 ? (

@@ -13,14 +13,14 @@ export function NewPriceList({ onStart }: NewPriceListProps) {
   const [fault, setFault] = useState<string>();
   return (
     <fieldset class="stack">
-      <legend>When the sale changes its prices</legend>
+      <legend>When the venue changes its fees</legend>
       <p class="quiet small setup-prose">
-        The list above then ends the day before, and a copy of it starts that you change. Lots that close earlier keep
-        the old prices.
+        The rates above then end the day before, and a copy starts that you can change. Lots that close earlier keep the
+        old rates.
       </p>
       <div class="row setup-foot">
         <DateInput
-          label="New prices hold from"
+          label="New rates from"
           value={date}
           onCommit={(next) => {
             setDate(next);
@@ -30,12 +30,12 @@ export function NewPriceList({ onStart }: NewPriceListProps) {
         <button
           type="button"
           onClick={() => {
-            const refused = date === undefined ? 'Choose the first day of the new prices.' : onStart(date);
+            const refused = date === undefined ? 'Choose the first day of the new rates.' : onStart(date);
             setFault(refused);
             if (refused === undefined) setDate(undefined);
           }}
         >
-          Start a new price list
+          Start new rates
         </button>
       </div>
       {fault && (

@@ -3,7 +3,7 @@ export function NoFees({ onAdd }: { onAdd: () => void }) {
   return (
     <section class="stack loose">
       <table class="ledger setup-table">
-        <caption class="small quiet">An invented example: the buy fee of Saltgrass, which on $9,000 is $270</caption>
+        <caption class="small quiet">A made-up example: the buy fee of Saltgrass, $270 on $9,000</caption>
         <thead>
           <tr>
             <th scope="col">Hammer price</th>
@@ -24,7 +24,7 @@ export function NoFees({ onAdd }: { onAdd: () => void }) {
           <tr>
             <td>$5,000 to $14,999.99</td>
             <td />
-            <td class="number">3 %</td>
+            <td class="number">3%</td>
           </tr>
           <tr>
             <td>$15,000 and up</td>
@@ -33,9 +33,7 @@ export function NoFees({ onAdd }: { onAdd: () => void }) {
           </tr>
         </tbody>
       </table>
-      <p class="setup-prose">
-        A price list copied from a spreadsheet, a web page or a PDF can be pasted; nobody has to type it.
-      </p>
+      <p class="setup-prose">You can paste fee bands from a spreadsheet, a web page or a PDF instead of typing them.</p>
       <p data-focus="add">
         <button type="button" class="main" onClick={onAdd}>
           Add a fee schedule

@@ -23,7 +23,7 @@ export function PasteFeeTable({ text: pasted, label, onUse, onLeave }: PasteFeeT
     <div class="stack paste">
       <div class="field">
         <label class="label" for={id}>
-          Price list for {label}, as it was copied
+          Fee bands for {label}, as copied
         </label>
         <textarea
           id={id}
@@ -35,12 +35,12 @@ export function PasteFeeTable({ text: pasted, label, onUse, onLeave }: PasteFeeT
           onInput={(event) => setText(event.currentTarget.value)}
         />
         <span class="quiet small" id={`${id}-hint`}>
-          One line a band. Columns may be named in a first line: from, to, fee, percent, minimum, maximum.
+          One band per line. The first line can name the columns: from, to, fee, percent, minimum, maximum.
         </span>
       </div>
       <div aria-live="polite" class="stack">
         {!empty && reading.faults.length === 0 && reading.bands.length === 0 && (
-          <p class="fault">No line of this names a price and a fee. Copy the rows of the list itself.</p>
+          <p class="fault">No line has a price and a fee. Copy the rows of the fee table itself.</p>
         )}
         {reading.faults.length > 0 && (
           <ul class="note warning plain-list">
@@ -54,7 +54,7 @@ export function PasteFeeTable({ text: pasted, label, onUse, onLeave }: PasteFeeT
         {reading.bands.length > 0 && <PastedBands bands={reading.bands} complete={usable} />}
         {reading.leftOut.length > 0 && (
           <p class="quiet small">
-            Left out, because no figure stands in it:{' '}
+            Left out because it has no figure:{' '}
             {reading.leftOut.map(({ line, text: content }) => `line ${line}, “${content.slice(0, 60)}”`).join('; ')}.
           </p>
         )}
@@ -66,10 +66,10 @@ export function PasteFeeTable({ text: pasted, label, onUse, onLeave }: PasteFeeT
           disabled={!usable}
           onClick={() => onUse(reading.bands.map(({ band }) => band))}
         >
-          {usable ? `Put these ${reading.bands.length} bands in place of the old ones` : 'Use these bands'}
+          {usable ? `Replace the old bands with these ${reading.bands.length}` : 'Use these bands'}
         </button>
         <button type="button" onClick={onLeave}>
-          Leave the bands as they are
+          Cancel
         </button>
       </p>
     </div>

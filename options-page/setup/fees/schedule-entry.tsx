@@ -37,7 +37,7 @@ export function ScheduleEntry({ schedule, path, openAtFirst, onChange, onRemove 
   const payers = setup.venues.filter((venue) => venue.feeScheduleIds.includes(schedule.id));
   const cautions = setupCautions(setup).filter((c) => c.section === 'feeSchedules' && c.index === path[1]);
   const paidAt =
-    payers.length === 0 ? 'not ticked at any venue yet' : `paid at ${payers.map((venue) => venue.name).join(', ')}`;
+    payers.length === 0 ? 'not used by a venue yet' : `paid at ${payers.map((venue) => venue.name).join(', ')}`;
 
   return (
     <EntryFold title={name} summary={paidAt} path={path} openAtFirst={openAtFirst} focusKey={schedule.id}>
@@ -49,7 +49,7 @@ export function ScheduleEntry({ schedule, path, openAtFirst, onChange, onRemove 
             longest={80}
             required
             placeholder="Saltgrass buy fees"
-            onCommit={(next = '') => onChange({ ...schedule, name: next }, `The fee schedule is called ${next}.`)}
+            onCommit={(next = '') => onChange({ ...schedule, name: next }, `Fee schedule renamed ${next}.`)}
           />
           <FaultsAt path={[...path, 'name']} />
         </div>
@@ -80,7 +80,7 @@ export function ScheduleEntry({ schedule, path, openAtFirst, onChange, onRemove 
           setWanted(chosen + 1);
           onChange(
             { ...schedule, editions: [...next.value] },
-            `${name} has a new price list from ${dateInWords(date)}, to be changed.`,
+            `${name} has new rates from ${dateInWords(date)}. Change them below.`,
           );
           return undefined;
         }}
@@ -90,10 +90,10 @@ export function ScheduleEntry({ schedule, path, openAtFirst, onChange, onRemove 
           <button
             type="button"
             onClick={() =>
-              onChange({ ...schedule, editions: removeAt(editions, chosen) }, `Removed a price list of ${name}.`)
+              onChange({ ...schedule, editions: removeAt(editions, chosen) }, `Deleted dated rates of ${name}.`)
             }
           >
-            Remove this price list
+            Delete these dated rates
           </button>
         )}
         <button type="button" onClick={onRemove}>

@@ -15,11 +15,11 @@ export function TrialPrice({ edition }: { edition: FeeEdition }) {
   const total = sumCents(lines.map((line) => line.cents));
   return (
     <fieldset class="stack trial">
-      <legend>What a hammer price pays</legend>
+      <legend>Try a hammer price</legend>
       <div class="trial-body">
         <div class="stack">
           <MoneyInput
-            label="Hammer price to try"
+            label="Hammer price"
             value={price}
             required
             onCommit={(next) => next !== undefined && setPrice(next)}
@@ -33,7 +33,7 @@ export function TrialPrice({ edition }: { edition: FeeEdition }) {
                 </tr>
               ))}
               <tr class="total">
-                <td>Fees in all</td>
+                <td>Total fees</td>
                 <td class="number">{formatMoney(total, { cents: 'always' })}</td>
               </tr>
               <tr>
@@ -55,9 +55,9 @@ function edgeInWords(edition: FeeEdition, price: Cents): string {
   const edge = feeEdges(edition.tables).find((each) => each.price > price);
   if (edge === undefined) return 'No band starts above this price.';
   const at = formatMoney(edge.price);
-  if (edge.jump === 0) return `The next band starts at ${at}, where the fee goes on without a jump.`;
+  if (edge.jump === 0) return `The next band starts at ${at}, without a jump.`;
   const size = formatMoney(cents(Math.abs(edge.jump)));
   return edge.jump > 0
     ? `The next band starts at ${at}: there the fee jumps by ${size}.`
-    : `The next band starts at ${at}: there the fee falls by ${size}, so a slightly higher price costs less in all.`;
+    : `The next band starts at ${at}: there the fee falls by ${size}, so a slightly higher price costs less in total.`;
 }

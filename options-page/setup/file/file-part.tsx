@@ -15,14 +15,13 @@ export function FilePart({ part }: { part: SetupPart }) {
   return (
     <PartFrame
       part={part}
-      intro="The setup is one file that you can keep, change by hand, or take to another computer. It holds no lots; those are kept under Keep."
+      intro="The setup is one file that you can save, edit by hand, or take to another computer. It holds no lots; those are under Backup."
     >
       <section class="stack">
-        <h2>Save it</h2>
+        <h2>Save</h2>
         {unkept.length > 0 && (
           <p class="note warning setup-prose">
-            The file holds what is kept. Still to be mended, and not in it:{' '}
-            {unkept.map(({ title }) => title).join(', ')}.
+            The file holds what is saved. Still to fix, and not in it: {unkept.map(({ title }) => title).join(', ')}.
           </p>
         )}
         <p>
@@ -30,7 +29,7 @@ export function FilePart({ part }: { part: SetupPart }) {
             type="button"
             onClick={() => {
               saveFile(new Blob([writeSetupFile(setup)], { type: 'application/json' }), SETUP_FILE_NAME);
-              say('The setup is saved to a file, where your browser keeps downloads.');
+              say('Setup file saved to your downloads.');
             }}
           >
             Save the setup to a file

@@ -25,7 +25,7 @@ export function LoadPreview({ name, loaded, onDone }: LoadPreviewProps) {
   if (changes.length === 0) {
     return (
       <p class="note">
-        {name} is sound and says exactly what the setup says now. There is nothing to load.{' '}
+        {name} is valid and matches the current setup. There is nothing to load.{' '}
         <button type="button" class="plain" onClick={onDone}>
           Close
         </button>
@@ -34,7 +34,7 @@ export function LoadPreview({ name, loaded, onDone }: LoadPreviewProps) {
   }
   return (
     <div class="panel stack">
-      <h3>{name} is sound. Loading it would change this:</h3>
+      <h3>{name} is valid. Loading it changes this:</h3>
       {SETUP_PARTS.map((part) => {
         const own = changes.filter((each) => part.sections.some((section) => section === each.section));
         return own.length === 0 ? null : <ChangeList key={part.id} title={part.title} changes={own} />;
@@ -54,14 +54,14 @@ export function LoadPreview({ name, loaded, onDone }: LoadPreviewProps) {
           class="main"
           onClick={() => {
             for (const section of drafts.keys()) giveUp(section);
-            change(taken, `Loaded the setup from ${name}.`);
+            change(taken, `Setup loaded from ${name}.`);
             onDone();
           }}
         >
-          Load it in place of the present setup
+          Replace the current setup
         </button>
         <button type="button" onClick={onDone}>
-          Leave the setup as it is
+          Cancel
         </button>
       </div>
     </div>
@@ -99,5 +99,5 @@ function ChangeList({ title, changes }: { title: string; changes: readonly Setup
 
 function changeInWords({ what, before, after }: SetupChange): string {
   if (before !== undefined && after !== undefined) return `${before} becomes ${after}`;
-  return { new: 'new', gone: 'taken out', changed: 'changed' }[what];
+  return { new: 'new', gone: 'removed', changed: 'changed' }[what];
 }

@@ -24,7 +24,7 @@ export function LoadSetup() {
   };
   return (
     <section class="stack" ref={root}>
-      <h2>Load one</h2>
+      <h2>Load</h2>
       <p class="field">
         <label class="label" for={id}>
           Setup file
@@ -37,7 +37,7 @@ export function LoadSetup() {
           data-focus="file"
         />
         <span class="quiet small">
-          It is checked first, and you see what would change. Nothing leaves this computer.
+          The file is checked first, and you see what would change. Nothing leaves this computer.
         </span>
       </p>
       {chosen && (
@@ -55,7 +55,7 @@ export function LoadSetup() {
             <div class="note warning stack" role="alert">
               <p class="strong">
                 {chosen.name} can’t be loaded, and nothing was changed.{' '}
-                {chosen.reading.faults.length > 1 && `${chosen.reading.faults.length} things are wrong in it:`}
+                {chosen.reading.faults.length > 1 && `${chosen.reading.faults.length} problems:`}
               </p>
               <ul class="plain-list">
                 {chosen.reading.faults.map((fault) => (
@@ -72,12 +72,12 @@ export function LoadSetup() {
 
 async function readChosen(file: File): Promise<SetupReading> {
   if (file.size > LARGEST_SETUP_BYTES)
-    return unreadable('The file is far too large for a setup. Choose a file saved by Setup.');
+    return unreadable('This file is too large for a setup. Choose a file saved by Setup.');
   try {
     return readSetupFile(await file.text());
   } catch {
     // The disk, the drive or the permission is gone; the browser does not say which.
-    return unreadable('The file could not be read from the disk. Check that it is still there, and choose it again.');
+    return unreadable('The file could not be read. Check that it is still there, and choose it again.');
   }
 }
 

@@ -28,8 +28,7 @@ export function CurtailmentsTable({ curtailments, path, onChange }: Curtailments
       <legend>Curtailments</legend>
       {curtailments.length === 0 ? (
         <p class="quiet small setup-prose">
-          None: nothing is paid back before the car sells. An example would be 10 % of the advance on day 60 and 90 % on
-          day 90.
+          None: nothing is paid back before the car sells. For example, 10% of the advance on day 60 and 90% on day 90.
         </p>
       ) : (
         <table class="ledger cells cells-narrow" onKeyDown={moveBetweenRows}>

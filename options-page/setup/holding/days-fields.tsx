@@ -19,13 +19,13 @@ export function DaysFields({ carrying, onChange }: DaysFieldsProps) {
     <fieldset class="stack">
       <legend>Days to sell</legend>
       <RadioChoice
-        legend="How they are counted"
+        legend="Count by"
         value={daysToSell.kind}
         choices={KINDS}
         onCommit={(kind) =>
           onChange(
             { daysToSell: { kind, days: kind === 'median' ? Math.max(1, daysToSell.days) : daysToSell.days } },
-            'Changed how days to sell are counted.',
+            'Saved.',
           )
         }
       />
@@ -49,15 +49,15 @@ export function DaysFields({ carrying, onChange }: DaysFieldsProps) {
             most={3650}
             unit="days"
             required
-            hint="Nobody holds a car longer"
+            hint="No car is held longer"
             onCommit={(days) => days !== undefined && onChange({ horizonDays: days }, `Wholesaled after ${days} days.`)}
           />
         )}
       </div>
       <p class="quiet small setup-prose">
         {daysToSell.kind === 'median'
-          ? 'From the median the whole spread follows, the slow sellers included. Your own sales correct it as they come in.'
-          : 'A fixed number knows no slow sellers, so it counts too little for them.'}
+          ? 'The whole spread follows from the median, slow sellers included. Your own sales correct it as they come in.'
+          : 'A fixed number ignores slow sellers, so it counts too little for them.'}
       </p>
     </fieldset>
   );

@@ -29,14 +29,14 @@ export function FloorPlanFields({ plan, path, onChange }: FloorPlanFieldsProps) 
     <div class="stack">
       <div class="fields">
         <RateInput
-          label="Interest a year"
+          label="Interest per year"
           value={plan.annualRatePpm}
           most={1000}
           required
           onCommit={(annualRatePpm = ppm(0)) => onChange({ ...plan, annualRatePpm })}
         />
         <ChoiceInput
-          label="How days are counted"
+          label="Day count"
           value={plan.dayCount}
           choices={DAY_COUNTS.map((count) => ({ value: count, label: DAY_COUNT_WORDS[count] }))}
           hint="As the agreement says"
@@ -46,19 +46,19 @@ export function FloorPlanFields({ plan, path, onChange }: FloorPlanFieldsProps) 
           }}
         />
         <RateInput
-          label="Share of the price advanced"
+          label="% of the price advanced"
           value={plan.advancePpm}
           required
           onCommit={(advancePpm = ppm(PPM)) => onChange({ ...plan, advancePpm })}
         />
         <MoneyInput
-          label="At most on one car"
+          label="Most on one car"
           value={plan.advanceCapCents}
-          hint="Empty: no limit"
+          hint="Blank: no limit"
           onCommit={(cap) => onChange(withField(plan, 'advanceCapCents', cap))}
         />
         <MoneyInput
-          label="Fee for each car"
+          label="Fee per car"
           value={plan.unitFeeCents}
           required
           onCommit={(unitFeeCents = ZERO) => onChange({ ...plan, unitFeeCents })}

@@ -13,7 +13,7 @@ export function HoldResult({ carrying, history }: { carrying: Carrying; history:
   const days = Number(hold.expectedDays.toFixed(1)).toLocaleString('en-US');
   return (
     <section class="panel stack" aria-live="polite">
-      <h2>What it comes to</h2>
+      <h2>Result</h2>
       <dl class="setup-facts">
         <div>
           <dt>Expected days to sell</dt>
@@ -30,17 +30,17 @@ export function HoldResult({ carrying, history }: { carrying: Carrying; history:
           </div>
         )}
         <div>
-          <dt>On every car besides</dt>
+          <dt>Plus, on every car</dt>
           <dd class="figure">{formatMoney(hold.flatHold)}</dd>
         </div>
       </dl>
       <p class="quiet small setup-prose">
         {carrying.daysToSell.kind === 'median'
-          ? 'The expected days are more than the median, because the slow sellers stand for long, up to the day they are wholesaled. '
+          ? 'The expected days are more than the median, because slow sellers sit until the day they are wholesaled. '
           : ''}
         {carrying.floorPlan
-          ? 'What is paid back to the lender early is counted at the price of own cash from that day on.'
-          : 'Without a floor plan every dollar is your own.'}
+          ? 'Curtailments are charged at the cost of own cash from that day on.'
+          : 'Without a floor plan, every dollar is your own cash.'}
       </p>
     </section>
   );

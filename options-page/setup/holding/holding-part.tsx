@@ -37,35 +37,35 @@ export function HoldingPart({ part }: { part: SetupPart }) {
     const { floorPlan: _old, ...cashOnly } = carrying;
     change(
       { carrying: on ? { ...cashOnly, floorPlan: lastPlan.current } : cashOnly },
-      on ? 'The floor plan counts.' : 'Every car counts as paid from cash.',
+      on ? 'Floor plan on.' : 'Floor plan off: every car is paid from cash.',
     );
   };
   return (
     <PartFrame
       part={part}
-      intro="Until a car sells, money is tied up in it. A max bid counts what that costs, for as long as cars usually take."
-      caution="A floor plan’s terms are the lender’s: go by the agreement and the statements, and leave how it is booked to an accountant."
+      intro="Money is tied up in a car until it sells. A max bid counts what that costs for the usual time to sell."
+      caution="The lender sets the floor plan’s terms. Use the agreement and the statements, and ask an accountant how to book it."
     >
       <DaysFields carrying={carrying} onChange={commit} />
       <OwnCars />
       <fieldset class="stack">
-        <legend>Own cash and the lot</legend>
+        <legend>Own cash and lot space</legend>
         <div class="fields">
           <RateInput
-            label="Price of own cash, a year"
+            label="Cost of own cash, per year"
             value={carrying.cashAnnualRatePpm}
             most={1000}
             required
             hint="What it would earn elsewhere, or cost to borrow"
-            onCommit={(cashAnnualRatePpm = ppm(0)) => commit({ cashAnnualRatePpm }, 'Changed the price of own cash.')}
+            onCommit={(cashAnnualRatePpm = ppm(0)) => commit({ cashAnnualRatePpm }, 'Cost of own cash saved.')}
           />
           <MoneyInput
-            label="Place on the lot, a day"
+            label="Lot space, per day"
             value={carrying.lotCentsPerDay}
             required
             hint="Rent, insurance, washing, for one car"
             onCommit={(lotCentsPerDay = ZERO) =>
-              commit({ lotCentsPerDay }, `A place on the lot: ${formatMoney(lotCentsPerDay)} a day.`)
+              commit({ lotCentsPerDay }, `Lot space: ${formatMoney(lotCentsPerDay)} a day.`)
             }
           />
         </div>
@@ -81,7 +81,7 @@ export function HoldingPart({ part }: { part: SetupPart }) {
           <FloorPlanFields
             plan={carrying.floorPlan}
             path={['carrying', 'floorPlan']}
-            onChange={(floorPlan) => commit({ floorPlan }, 'Changed the floor plan.')}
+            onChange={(floorPlan) => commit({ floorPlan }, 'Floor plan saved.')}
           />
         )}
       </fieldset>

@@ -19,12 +19,12 @@ export function OwnCars() {
     <fieldset class="stack">
       <legend>Your own cars</legend>
       {setup.carrying.daysToSell.kind === 'fixed' && stock !== undefined && (
-        <p class="note">They don’t count while a fixed number of days is set above.</p>
+        <p class="note">Not used while a fixed number of days is set above.</p>
       )}
       {stock === undefined ? (
         <p class="setup-prose">
-          A list of your cars with the day each came and the day it sold makes the days to sell your own. Those that
-          have not sold count too: leaving them out is what makes averages too short.
+          Paste your cars with the day each came in and the day it sold, and days to sell is based on them. Include
+          unsold cars: leaving them out makes the average too short.
         </p>
       ) : (
         <StockPicture setup={setup} />
@@ -34,7 +34,7 @@ export function OwnCars() {
           today={dateIn(setup.store.zone, instant(Date.now()))}
           onUse={(record) => {
             setPasting(false);
-            change({ stock: record }, `${record.cars.length} of your own cars count.`);
+            change({ stock: record }, `${record.cars.length} of your own cars are used.`);
           }}
           onLeave={() => setPasting(false)}
         />
@@ -47,9 +47,9 @@ export function OwnCars() {
             <button
               type="button"
               class="plain"
-              onClick={() => change({ stock: { ...stock, cars: [] } }, 'Your own cars no longer count.')}
+              onClick={() => change({ stock: { ...stock, cars: [] } }, 'Your own cars are no longer used.')}
             >
-              Take the list out
+              Remove the list
             </button>
           )}
         </p>
@@ -61,7 +61,7 @@ export function OwnCars() {
 function StockPicture({ setup }: { setup: Setup }) {
   const { stock, carrying } = setup;
   const cars = stockOf(setup);
-  if (stock === undefined || cars.length === 0) return <p class="quiet">No car is in the list.</p>;
+  if (stock === undefined || cars.length === 0) return <p class="quiet">The list is empty.</p>;
   const answer = daysAnswer(carrying, cars);
   const sold = cars.filter((car) => car.sold).length;
   return (
@@ -77,8 +77,8 @@ function StockPicture({ setup }: { setup: Setup }) {
           median={answer.median}
           caption={
             answer.steps.length === 0
-              ? `From ${FEWEST_SALES_TO_SHOW} sold cars on, they are drawn as steps. They count already.`
-              : 'The steps are what your cars did (Kaplan–Meier), with the range within which they would lie 95 times in 100; the dashed line is what a max bid counts with.'
+              ? `With ${FEWEST_SALES_TO_SHOW} or more sold cars they are drawn as steps. They are already used.`
+              : 'The steps are your own cars (Kaplan–Meier) with their 95% range. The dashed line is what a max bid uses.'
           }
         />
       )}

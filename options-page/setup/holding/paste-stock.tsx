@@ -24,23 +24,23 @@ export function PasteStock({ today, onUse, onLeave }: PasteStockProps) {
   return (
     <div class="stack paste">
       <PastedRows
-        label="Your cars, as they were copied"
-        hint="One car a row: the day it came, and the day it sold, left empty while it has not. Or its days, and yes or no. Columns may be named in a first line: came, sold, car."
+        label="Your cars, as copied"
+        hint="One car per row: the day it came in and the day it sold, blank if unsold. Or its days, and yes or no. The first line can name the columns: came, sold, car."
         example={EXAMPLE}
         text={text}
         onText={setText}
         between={
           <div class="fields">
             <DateInput
-              label="It holds every car sold since"
+              label="The list has every car sold since"
               value={since}
-              hint="Empty if it holds every car that ever came"
+              hint="Blank if it has every car ever bought"
               onCommit={setSince}
             />
           </div>
         }
         faults={faults}
-        take={cars.length > 1 ? `Count these ${cars.length} cars` : 'Count this car'}
+        take={cars.length > 1 ? `Use these ${cars.length} cars` : 'Use this car'}
         usable={usable}
         onTake={() => onUse({ asOf: today, cars: [...cars] })}
         onLeave={onLeave}
@@ -50,7 +50,7 @@ export function PasteStock({ today, onUse, onLeave }: PasteStockProps) {
             {cars.length} cars were read: {sold} sold, {cars.length - sold} not yet.
           </p>
         )}
-        {cars.length > MOST && <p class="fault">At most {MOST} cars: take the oldest out.</p>}
+        {cars.length > MOST && <p class="fault">At most {MOST} cars. Remove the oldest.</p>}
       </PastedRows>
     </div>
   );

@@ -19,18 +19,16 @@ export function SiteEntry({ site, venues, allowed, onChange }: SiteEntryProps) {
   const { venueId: _, ...withoutVenue } = site;
   const forget = (field: string) => {
     const places = site.places.filter((place) => place.field !== field);
-    onChange({ ...site, places }, `Forgot a place on ${site.site}.`);
+    onChange({ ...site, places }, `Removed a place on ${site.site}.`);
   };
   const allow = async (on: boolean) => {
     const done = on ? await requestSite(site.site) : await giveSiteBack(site.site);
     if (done)
-      return setSaid(
-        on ? 'Its pages are read when you open them.' : 'Its pages are read only when you press the button.',
-      );
+      return setSaid(on ? 'Auto-read is on.' : 'Auto-read is off: pages are read only when you press the button.');
     setSaid(
       on
-        ? 'The browser was not given leave; nothing has changed.'
-        : 'The browser keeps this one: it came with the installation.',
+        ? 'Permission was not given. Nothing has changed.'
+        : 'The browser keeps this permission: it came with the installation.',
     );
   };
   return (
@@ -38,19 +36,19 @@ export function SiteEntry({ site, venues, allowed, onChange }: SiteEntryProps) {
       <h2>{site.site}</h2>
       <div class="fields">
         <ChoiceInput
-          label="Whose site it is"
+          label="Venue"
           value={site.venueId}
-          none="Not said"
+          none="Not set"
           choices={venues.map(({ id, name }) => ({ value: id, label: name }))}
-          hint="Its lots get this venue, and times without a zone are read on its clock"
+          hint="Its lots get this venue, and times without a zone are read in its zone"
           onCommit={(venueId) =>
-            onChange(venueId === undefined ? withoutVenue : { ...site, venueId }, `Changed the venue of ${site.site}.`)
+            onChange(venueId === undefined ? withoutVenue : { ...site, venueId }, `Venue of ${site.site} saved.`)
           }
         />
       </div>
       <div class="row">
         <button type="button" aria-pressed={allowed} onClick={() => void allow(!allowed)}>
-          {allowed ? 'Read when opened: allowed' : 'Allow reading its pages when I open them'}
+          {allowed ? 'Auto-read is on' : 'Turn on auto-read'}
         </button>
         <span role="status" class="small">
           {said}
@@ -63,10 +61,10 @@ export function SiteEntry({ site, venues, allowed, onChange }: SiteEntryProps) {
             <thead>
               <tr>
                 <th scope="col">Field</th>
-                <th scope="col">Is beside</th>
-                <th scope="col">Said then</th>
+                <th scope="col">Next to</th>
+                <th scope="col">Value then</th>
                 <th scope="col">
-                  <span class="visually-hidden">Forget</span>
+                  <span class="visually-hidden">Remove</span>
                 </th>
               </tr>
             </thead>
@@ -80,10 +78,10 @@ export function SiteEntry({ site, venues, allowed, onChange }: SiteEntryProps) {
                     <button
                       type="button"
                       class="plain"
-                      aria-label={`Forget where ${fieldWords(place.field)} is`}
+                      aria-label={`Remove the place for ${fieldWords(place.field)}`}
                       onClick={() => forget(place.field)}
                     >
-                      Forget
+                      Remove
                     </button>
                   </td>
                 </tr>

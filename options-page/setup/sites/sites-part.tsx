@@ -14,13 +14,13 @@ export function SitesPart({ part }: { part: SetupPart }) {
   return (
     <PartFrame
       part={part}
-      intro="Headroom reads a page only when you press its button there. A site that you allow here is read when you open one of its pages, so that the price now and the close of a lot you watch are up to date. It never opens a page by itself."
+      intro="Headroom reads a page only when you press its button there. If you turn on auto-read for a site, it reads each page you open there, so that the price now and the close of your lots stay up to date. It never opens a page on its own."
     >
       <div class="stack">
         {names.length === 0 && (
           <p class="setup-prose">
-            Nothing is known of any site yet. Open a lot on its sale site, press the Headroom button and choose{' '}
-            <strong>Read this page</strong>; what you put right there can be remembered for the site.
+            No sites yet. Open a lot on its sale site, press the Headroom button and choose{' '}
+            <strong>Read this page</strong>. What you correct there can be remembered for the site.
           </p>
         )}
         {names.map((name) => (

@@ -24,13 +24,13 @@ export function IncrementsTable({ increments, path, onChange }: IncrementsTableP
   };
   return (
     <fieldset class="stack" ref={root}>
-      <legend>Steps of the price</legend>
-      <p class="quiet small">A lot’s own step goes before these. A max bid always lands on a step.</p>
+      <legend>Bid increments</legend>
+      <p class="quiet small">A lot’s own increment overrides these. A max bid always lands on an increment.</p>
       <table class="ledger cells cells-narrow" onKeyDown={moveBetweenRows}>
         <thead>
           <tr>
             <th scope="col">From, $</th>
-            <th scope="col">Step, $</th>
+            <th scope="col">Increment, $</th>
             <td />
           </tr>
         </thead>
@@ -39,7 +39,7 @@ export function IncrementsTable({ increments, path, onChange }: IncrementsTableP
             <tr>
               <td>
                 <MoneyCell
-                  label={`Step ${index + 1}, from`}
+                  label={`Increment ${index + 1}, from`}
                   value={band.fromCents}
                   required
                   onCommit={(fromCents = ZERO) => onChange(replaceAt(increments, index, { ...band, fromCents }))}
@@ -47,7 +47,7 @@ export function IncrementsTable({ increments, path, onChange }: IncrementsTableP
               </td>
               <td data-focus={`row-${index}`}>
                 <MoneyCell
-                  label={`Step ${index + 1}, size`}
+                  label={`Increment ${index + 1}, size`}
                   value={band.stepCents}
                   required
                   onCommit={(stepCents = ZERO) => onChange(replaceAt(increments, index, { ...band, stepCents }))}
@@ -58,7 +58,7 @@ export function IncrementsTable({ increments, path, onChange }: IncrementsTableP
                   <button
                     type="button"
                     class="plain"
-                    aria-label={`Remove step ${index + 1}`}
+                    aria-label={`Remove increment ${index + 1}`}
                     onClick={() => {
                       focusNext(index < increments.length - 1 ? `row-${index}` : 'add');
                       onChange(removeAt(increments, index));
@@ -76,7 +76,7 @@ export function IncrementsTable({ increments, path, onChange }: IncrementsTableP
       <FaultsAt path={path} exact />
       <p data-focus="add">
         <button type="button" onClick={add}>
-          Add a step from a higher price
+          Add an increment from a higher price
         </button>
       </p>
     </fieldset>

@@ -3,7 +3,7 @@ export function NoVenues({ onAdd }: { onAdd: () => void }) {
   return (
     <section class="stack loose">
       <table class="ledger setup-table">
-        <caption class="small quiet">An invented example</caption>
+        <caption class="small quiet">A made-up example</caption>
         <tbody>
           <tr>
             <th scope="row">Name</th>
@@ -11,14 +11,14 @@ export function NoVenues({ onAdd }: { onAdd: () => void }) {
           </tr>
           <tr>
             <th scope="row">Time zone</th>
-            <td>America/Phoenix: in summer an hour behind Idaho, in winter the same</td>
+            <td>America/Phoenix: an hour behind Idaho in summer, the same in winter</td>
           </tr>
           <tr>
             <th scope="row">Fees paid there</th>
             <td>Saltgrass buy fees</td>
           </tr>
           <tr>
-            <th scope="row">Steps</th>
+            <th scope="row">Bid increments</th>
             <td>$50 up to $10,000, then $100</td>
           </tr>
           <tr>

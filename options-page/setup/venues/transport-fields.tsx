@@ -12,7 +12,7 @@ export interface TransportFieldsProps {
 }
 
 const KINDS = [
-  { value: 'flat', label: 'One price a car' },
+  { value: 'flat', label: 'One price per car' },
   { value: 'per-mile', label: 'By the mile' },
 ] as const;
 
@@ -22,7 +22,7 @@ export function TransportFields({ transport, onChange }: TransportFieldsProps) {
     <fieldset class="stack">
       <legend>Transport to the store</legend>
       <RadioChoice
-        legend="How it is priced"
+        legend="Priced"
         value={transport.kind}
         choices={KINDS}
         onCommit={(kind) => onChange(startOf(kind, transport))}
@@ -30,10 +30,10 @@ export function TransportFields({ transport, onChange }: TransportFieldsProps) {
       {transport.kind === 'flat' ? (
         <div class="fields">
           <MoneyInput
-            label="Price a car"
+            label="Price per car"
             value={transport.cents}
             required
-            hint="A lot’s own quote goes before it"
+            hint="A lot’s own quote overrides it"
             onCommit={(amount = ZERO) => onChange({ ...transport, cents: amount })}
           />
         </div>
@@ -50,7 +50,7 @@ export function TransportFields({ transport, onChange }: TransportFieldsProps) {
               onCommit={(miles = 0) => onChange({ ...transport, miles })}
             />
             <MoneyInput
-              label="Price a mile"
+              label="Price per mile"
               value={transport.centsPerMile}
               required
               onCommit={(centsPerMile = ZERO) => onChange({ ...transport, centsPerMile })}

@@ -35,7 +35,7 @@ export function VenueEntry({ venue, path, openAtFirst, onChange, onRemove }: Ven
             longest={80}
             required
             placeholder="Saltgrass, west yard"
-            onCommit={(next = '') => onChange({ ...venue, name: next }, `The venue is called ${next}.`)}
+            onCommit={(next = '') => onChange({ ...venue, name: next }, `Venue renamed ${next}.`)}
           />
           <FaultsAt path={[...path, 'name']} />
         </div>
@@ -43,7 +43,7 @@ export function VenueEntry({ venue, path, openAtFirst, onChange, onRemove }: Ven
           label="Time zone of its sales"
           value={venue.zone}
           storeZone={setup.store.zone}
-          onCommit={(zone) => onChange({ ...venue, zone }, `${name} sells in the zone ${zone}.`)}
+          onCommit={(zone) => onChange({ ...venue, zone }, `${name}: time zone set to ${zone}.`)}
         />
       </div>
       <FaultsAt path={path} exact />
@@ -60,19 +60,19 @@ export function VenueEntry({ venue, path, openAtFirst, onChange, onRemove }: Ven
         choices={setup.feeSchedules.map((schedule) => ({ value: schedule.id, label: schedule.name || 'New schedule' }))}
         empty={
           <p>
-            No fee schedule is described yet. <a href="#/setup/fees">Add the buy fees</a>, then tick them here.
+            No fee schedules yet. <a href="#/setup/fees">Add buy fees</a>, then check them here.
           </p>
         }
-        onCommit={(feeScheduleIds) => onChange({ ...venue, feeScheduleIds }, `Changed the fees paid at ${name}.`)}
+        onCommit={(feeScheduleIds) => onChange({ ...venue, feeScheduleIds }, `Fees of ${name} saved.`)}
       />
       <IncrementsTable
         increments={venue.increments}
         path={[...path, 'increments']}
-        onChange={(increments) => onChange({ ...venue, increments }, `Changed the steps of ${name}.`)}
+        onChange={(increments) => onChange({ ...venue, increments }, `Increments of ${name} saved.`)}
       />
       <TransportFields
         transport={venue.transport}
-        onChange={(transport) => onChange({ ...venue, transport }, `Changed the transport from ${name}.`)}
+        onChange={(transport) => onChange({ ...venue, transport }, `Transport from ${name} saved.`)}
       />
       <div class="fields">
         <NumberInput
@@ -81,8 +81,8 @@ export function VenueEntry({ venue, path, openAtFirst, onChange, onRemove }: Ven
           least={0}
           most={60}
           unit="days"
-          hint="After the sale, by its own rules"
-          onCommit={(days) => onChange(withField(venue, 'payWithinDays', days), `Changed when ${name} must be paid.`)}
+          hint="After the sale, by the venue’s rules"
+          onCommit={(days) => onChange(withField(venue, 'payWithinDays', days), `Payment deadline of ${name} saved.`)}
         />
       </div>
       <p>
@@ -97,6 +97,8 @@ export function VenueEntry({ venue, path, openAtFirst, onChange, onRemove }: Ven
 function summaryOf({ zone, increments, transport }: Venue): string {
   const first = increments[0];
   const steps =
-    first === undefined ? '' : `, steps of ${formatMoney(first.stepCents)}${increments.length > 1 ? ' and more' : ''}`;
+    first === undefined
+      ? ''
+      : `, increments of ${formatMoney(first.stepCents)}${increments.length > 1 ? ' and more' : ''}`;
   return `${zone}${steps}, transport ${formatMoney(transportCost(transport))}`;
 }

@@ -25,7 +25,7 @@ export function VenuesPart({ part }: { part: SetupPart }) {
   };
   const remove = (index: number, venue: Venue) => {
     const used = lots.filter((lot) => lot.facts.venueId === venue.id).length;
-    const lotsSay = used === 0 ? '' : ` ${used === 1 ? '1 lot names' : `${used} lots name`} it and will need another.`;
+    const lotsSay = used === 0 ? '' : ` ${used === 1 ? '1 lot has' : `${used} lots have`} it and will need another.`;
     focusNext(venues[index + 1]?.id ?? venues[index - 1]?.id ?? 'add');
     change({ venues: removeAt(venues, index) }, `Removed the venue ${venue.name}.${lotsSay}`);
   };
@@ -33,7 +33,7 @@ export function VenuesPart({ part }: { part: SetupPart }) {
   return (
     <PartFrame
       part={part}
-      intro="A venue is one place that sells: a sale site, or one of its yards where zone, fees or transport differ."
+      intro="A venue is one place that sells: a sale site, or one of its yards if its time zone, fees or transport differ."
     >
       <div class="stack" ref={root}>
         {venues.length === 0 ? (

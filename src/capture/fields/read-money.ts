@@ -50,7 +50,7 @@ export function readMoney(sources: MoneySources, into: Candidates): readonly Pag
 
 const OTHER_CURRENCY_NOTE: PageNote = {
   reason: 'other-currency',
-  message: 'The amounts on this page are not in US dollars, so none was taken. Convert the price and type it in.',
+  message: 'The amounts on this page are not in US dollars, so none was used. Convert the price and type it in.',
 };
 
 const MONEY_FIELDS: Partial<Record<Meaning, MoneyField>> = {

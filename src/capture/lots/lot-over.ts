@@ -32,6 +32,6 @@ export function dropWhatIsOver(lines: readonly Line[], into: Candidates): readon
   const fields = ['priceNow', 'nextBid', 'increment', 'buyNow', 'close'] as const;
   if (over === null || fields.every((field) => into.of(field).length === 0)) return [];
   for (const field of fields) into.drop(field);
-  const message = `The page says “${shorten(over.text, 80)}”, so neither a price nor a closing time was taken from it.`;
+  const message = `The page says “${shorten(over.text, 80)}”, so no price and no closing time was read from it.`;
   return [{ reason: 'lot-over', message }];
 }

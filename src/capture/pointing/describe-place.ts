@@ -18,7 +18,7 @@ export function describePlace(
   const label = shorten(labelBeside(element), 80);
   const anchor = anchorKey(label);
   if (anchor === '' || element.showing !== 'shown') {
-    const message = 'Nothing beside it says what it is. Point at the value right next to its label, or type it in.';
+    const message = 'There is no label beside it. Point at the value right next to its label, or type it in.';
     return refuse('no-label', message);
   }
   const id = stableId(element);
@@ -35,7 +35,7 @@ export function describePlace(
   };
   return place.path.length <= 1000 && /^[a-z][a-z0-9-]{0,40}$/.test(place.tag)
     ? ok(place)
-    : refuse('too-deep', 'This part of the page is built too deep to find again. Type the value in instead.');
+    : refuse('too-deep', 'This part of the page is nested too deep to find again. Type the value in instead.');
 }
 
 function stableAttribute(element: PageElement): PointedPlace['attribute'] | null {

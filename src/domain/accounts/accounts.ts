@@ -10,9 +10,9 @@ const name = (fallback: string) =>
     z.string().check(
       z.maxLength(80),
       z.regex(NAME, {
-        error: 'write letters, digits and single blanks, parts divided by colons, such as Assets:Bank',
+        error: 'use letters, digits and single spaces, with parts separated by colons, such as Assets:Bank',
       }),
-      z.describe('account name, parts divided by colons'),
+      z.describe('account name, parts separated by colons'),
     ),
     fallback,
   );
@@ -43,7 +43,7 @@ export const ACCOUNT_KEYS = Object.keys(accountsSchema.shape) as readonly Accoun
 
 const treatment = (fallback: 'inventory' | 'expense') =>
   z._default(
-    z.enum(['inventory', 'expense']).check(z.describe('part of the car’s cost, or an expense at once')),
+    z.enum(['inventory', 'expense']).check(z.describe('part of the car’s cost, or an expense right away')),
     fallback,
   );
 
@@ -69,5 +69,11 @@ export const bookkeepingSchema = z.strictObject({
 });
 export type Bookkeeping = z.infer<typeof bookkeepingSchema>;
 
-/** What holds until the user says otherwise. */
+/**
+ * What a setup without this section counts as. Journals that were exported under these names go on under them, so they
+ * never change; what a new setup begins with is `NEW_BOOKKEEPING`.
+ */
 export const STARTING_BOOKKEEPING: Bookkeeping = bookkeepingSchema.parse({});
+
+/** What a setup begins with when it is saved for the first time. */
+export const NEW_BOOKKEEPING: Bookkeeping = bookkeepingSchema.parse({ accounts: { undone: 'Expenses:CanceledSales' } });

@@ -34,7 +34,7 @@ export function soonestDue(dues: readonly DisputeDue[]): Instant | undefined {
 
 function firstStep({ side, steps }: DisputeRecord): Pick<DisputeDue, 'kind' | 'what'> | null {
   const done = (what: 'told' | 'answered') => steps.some((step) => step.what === what);
-  if (side === 'ours') return done('told') ? null : { kind: 'tell', what: 'Bring the claim to the venue' };
+  if (side === 'ours') return done('told') ? null : { kind: 'tell', what: 'File the claim with the venue' };
   return done('answered') ? null : { kind: 'answer', what: 'Answer the claim' };
 }
 

@@ -32,10 +32,10 @@ export interface ToDo {
 export const STEP_TO_DO: Readonly<Record<WinStep, string>> = {
   pay: 'Pay',
   transport: 'Arrange transport',
-  deliver: 'Get it home',
+  deliver: 'Get it delivered',
   inspect: 'Inspect it',
   title: 'Get the title',
-  fund: 'Put it on the floor plan or fund it',
+  fund: 'Floor-plan it or fund it',
 };
 
 /**
@@ -75,7 +75,7 @@ function lookOver(lot: SoldLot, place: VenuePlace): ToDo[] {
   const [first] = ends;
   if (first === undefined) return [];
   return [
-    { key: 'look-over', kind: 'look-over', what: 'Last moment to bring up a defect', due: first.due, step: 'inspect' },
+    { key: 'look-over', kind: 'look-over', what: 'Deadline to report a defect', due: first.due, step: 'inspect' },
   ];
 }
 
@@ -86,9 +86,9 @@ function moneyToDo(lot: SoldLot, money: WinMoney | undefined): ToDo[] {
   const list: ToDo[] = [];
   // What an undone sale leaves to pay is no step of a win any more.
   if (toPay > 0 && !winStands(lot))
-    list.push({ key: 'pay', kind: 'step', what: 'Pay what the dispute left', due, step: 'pay', cents: toPay });
+    list.push({ key: 'pay', kind: 'step', what: 'Pay the rest from the dispute', due, step: 'pay', cents: toPay });
   if (toComeBack > 0)
-    list.push({ key: 'refund', kind: 'refund', what: 'Get the money back', due, step: 'refund', cents: toComeBack });
+    list.push({ key: 'refund', kind: 'refund', what: 'Get the refund', due, step: 'refund', cents: toComeBack });
   if (others > 0) list.push({ key: 'bills', kind: 'bills', what: 'Pay the other bills', due, cents: others });
   return list;
 }
@@ -102,7 +102,7 @@ function disputesToDo(lot: SoldLot, place: VenuePlace): ToDo[] {
     const dues = disputeDues(dispute, events, place);
     if (dues.length === 0)
       return [
-        { ...about, key: `dispute-${position}-wait`, what: 'Bring it to an end', due: { as: 'no-rule' as const } },
+        { ...about, key: `dispute-${position}-wait`, what: 'Settle the dispute', due: { as: 'no-rule' as const } },
       ];
     return dues.map(({ kind, what, due }) => ({ ...about, key: `dispute-${position}-${kind}`, what, due }));
   });

@@ -13,13 +13,13 @@ export type Offer =
 export function offerWords(offer: Offer): string {
   switch (offer.do) {
     case 'put-off':
-      return `Put off ${offer.minutes} min`;
+      return `Remind me in ${offer.minutes} min`;
     case 'extended':
       return `Extended by ${offer.minutes} min`;
     case 'hand-over':
       return `Hand over to ${offer.to}`;
     case 'done':
-      return 'Done';
+      return 'No more reminders';
     case 'lost':
       return 'Lost';
   }

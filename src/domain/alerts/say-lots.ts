@@ -45,7 +45,7 @@ export function sayOne(call: DueCall, others: number, saying: Saying): Alert {
     title,
     body: (open
       ? [lot.stop, `Closes ${sayTime(lot.close, saying.zone)}.`, todoWords(lot), others > 0 && withOthers(others)]
-      : [untold && 'Nobody was told in time.', lot.stop, lot.bid.placed && 'A bid was in.', 'Say how it ended.']
+      : [untold && 'You got no reminder in time.', lot.stop, lot.bid.placed && 'A bid was in.', 'Enter how it ended.']
     )
       .filter(Boolean)
       .join(' '),
@@ -106,7 +106,7 @@ export function sayMany(calls: readonly DueCall[], { zone, now }: Saying): Alert
   const what = wanting.some(({ lot }) => lot.bid.placed) ? 'to act on' : 'without a proxy';
   const title = [
     open.length > 0 && `${count(open.length, 'lot closes', 'lots close')} soon, ${wanting.length} ${what}`,
-    untold > 0 && `${count(untold, 'lot', 'lots')} closed without a call in time`,
+    untold > 0 && `${count(untold, 'lot', 'lots')} closed without a reminder in time`,
     asked > 0 && `${count(asked, 'lot', 'lots')} closed: how did they end?`,
   ]
     .filter(Boolean)

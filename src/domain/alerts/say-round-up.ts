@@ -40,24 +40,24 @@ function digestTitle({ date, ofDay, around, inside }: RoundUp, zone: Zone, now: 
     date === addDays(today, 1) ? 'tomorrow’s' : date === today ? 'today’s' : `the ${sayDate(date)} closings,`;
   const near = around.length - inside;
   const all = ofDay.length;
-  if (inside === 0) return `${near} of ${whose} ${all} ${near === 1 ? 'closes' : 'close'} near your rush`;
-  return `${inside} of ${whose} ${all} ${inside === 1 ? 'closes' : 'close'} in your rush${near > 0 ? `, ${near} near it` : ''}`;
+  if (inside === 0) return `${near} of ${whose} ${all} ${near === 1 ? 'closes' : 'close'} near busy hours`;
+  return `${inside} of ${whose} ${all} ${inside === 1 ? 'closes' : 'close'} in busy hours${near > 0 ? `, ${near} near them` : ''}`;
 }
 
 function rushTitle({ band, around, inside }: RoundUp, open: number, now: number): string {
-  const when = band.from > now ? `begins in ${roughly(band.from - now)}` : band.to > now ? 'is on' : 'is over';
-  const where = inside === around.length ? 'in it' : inside === 0 ? 'near it' : 'in it or near it';
-  return `Your rush ${when}: ${open} ${open === 1 ? 'lot closes' : 'lots close'} ${where}`;
+  const when = band.from > now ? `begin in ${roughly(band.from - now)}` : band.to > now ? 'are on' : 'are over';
+  const where = inside === around.length ? 'in them' : inside === 0 ? 'near them' : 'in or near them';
+  return `Busy hours ${when}: ${open} ${open === 1 ? 'lot closes' : 'lots close'} ${where}`;
 }
 
 function proxyWords(wanting: readonly AlertLot[], open: number): string {
-  if (wanting.length === 0) return 'nothing is left to place';
+  if (wanting.length === 0) return 'all proxies are placed';
   const bare = wanting.filter(({ bid }) => !bid.placed).length;
   const placed = wanting.length - bare;
   if (bare === open) return open === 1 ? 'it has no proxy yet' : 'none has a proxy yet';
   return [
     bare > 0 && `${bare} ${bare === 1 ? 'has' : 'have'} no proxy yet`,
-    placed > 0 && `${placed} ${placed === 1 ? 'bid needs' : 'bids need'} a look`,
+    placed > 0 && `${placed} ${placed === 1 ? 'bid needs' : 'bids need'} checking`,
   ]
     .filter(Boolean)
     .join(', ');

@@ -26,13 +26,13 @@ export interface ClosingToTell {
   readonly revision: { readonly count: number; readonly at: Instant };
 }
 
-const CANCELLED = { dropped: 'No longer watched', 'no-close': 'Close not known', withdrawn: 'Withdrawn' } as const;
+const CANCELLED = { dropped: 'Removed from the list', 'no-close': 'Close not known', withdrawn: 'Withdrawn' } as const;
 const ENDED = {
   won: 'Won',
   lost: 'Lost',
   'not-sold': 'Not sold',
-  pending: 'Waits for the seller',
-  'not-watched': 'Closed unwatched',
+  pending: 'Pending seller approval',
+  'not-watched': 'Closed, nobody watched',
 } as const;
 
 /**
@@ -59,12 +59,12 @@ export function closingEvent(
     description: [
       car,
       `${over === undefined ? 'Closes' : 'Close:'} ${sayTime(at, store.zone)} (${store.zone})${
-        doubtful(facts) ? '; this time is in doubt, check it with the sale' : ''
+        doubtful(facts) ? '; this time is in doubt, check it with the venue' : ''
       }`,
       [`${stop}.`, bid].filter(Boolean).join(' ') + holder,
       facts.lotNumber && `Lot ${facts.lotNumber}`,
       facts.vin && `VIN ${facts.vin}`,
-      `As it stood ${sayTime(revision.at, store.zone)}; a later change is in Headroom, not here.`,
+      `As of ${sayTime(revision.at, store.zone)}. Later changes are in Headroom, not here.`,
     ]
       .filter(Boolean)
       .join('\n'),

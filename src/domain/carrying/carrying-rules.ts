@@ -8,7 +8,7 @@ export type DayCount = (typeof DAY_COUNTS)[number];
 
 /** A lender's line that pays for cars until they sell. */
 export const floorPlanSchema = z.strictObject({
-  annualRatePpm: ppmSchema.check(z.describe('interest a year, ppm (87500 is 8.75 %)')),
+  annualRatePpm: ppmSchema.check(z.describe('interest per year, ppm (87500 is 8.75%)')),
   dayCount: z._default(z.enum(DAY_COUNTS), 'actual/365'),
   advancePpm: z._default(sharePpmSchema.check(z.describe('share of the price that is advanced, ppm')), ppm(PPM)),
   advanceOnFees: z._default(z.boolean().check(z.describe('whether buy fees are advanced too')), false),
@@ -53,11 +53,8 @@ export const daysToSellSchema = z.discriminatedUnion('kind', [
 
 export const carryingSchema = z.strictObject({
   floorPlan: z.optional(floorPlanSchema),
-  cashAnnualRatePpm: z._default(ppmSchema.check(z.describe('price of own cash a year, ppm')), ppm(0)),
-  lotCentsPerDay: z._default(
-    positiveCentsSchema.check(z.describe('cost of a place on the lot a day; whole cents')),
-    ZERO,
-  ),
+  cashAnnualRatePpm: z._default(ppmSchema.check(z.describe('cost of own cash per year, ppm')), ppm(0)),
+  lotCentsPerDay: z._default(positiveCentsSchema.check(z.describe('cost of lot space per day; whole cents')), ZERO),
   daysToSell: daysToSellSchema,
   horizonDays: z._default(
     z.int().check(z.gte(1), z.lte(3650), z.describe('the day on which an unsold car is wholesaled')),

@@ -47,7 +47,7 @@ export function cashNeed(
 }
 
 function inWords(financed: Cents, atOnce: Cents, recon: Cents, payBy: LocalDate | undefined): string {
-  const when = payBy === undefined ? 'by the sale’s payment deadline' : `by ${sayDate(payBy)}`;
+  const when = payBy === undefined ? 'by the venue’s payment deadline' : `by ${sayDate(payBy)}`;
   const later = recon > 0 ? `, and ${formatMoney(recon)} for recon` : '';
   if (financed === 0) return `It takes ${formatMoney(atOnce)} of your own cash ${when}${later}.`;
   return `The floor plan pays ${formatMoney(financed)}; you pay ${formatMoney(atOnce)} ${when}${later}.`;

@@ -14,7 +14,7 @@ export interface SurvivalStep {
   readonly unsold: number;
   /** Greenwood's standard error of `unsold`. */
   readonly standardError: number;
-  /** A 95 % interval, symmetric in log(−log), so that it stays between 0 and 1. */
+  /** A 95% interval, symmetric in log(−log), so that it stays between 0 and 1. */
   readonly low: number;
   readonly high: number;
 }

@@ -48,4 +48,4 @@ export const EVIDENCE_WORDS: Readonly<Record<ClaimEvidence, string>> = {
   refuted: 'refuted',
 };
 
-const percent = (chance: Ppm): string => `${Number(((chance / PPM) * 100).toFixed(1))} %`;
+const percent = (chance: Ppm): string => `${Number(((chance / PPM) * 100).toFixed(1))}%`;

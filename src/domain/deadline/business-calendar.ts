@@ -20,22 +20,19 @@ export const businessCalendarSchema = z.strictObject({
       .enum(['federal', 'bank', 'none'])
       .check(
         z.describe(
-          'which holidays are kept: federal (a Saturday’s on the Friday before), bank (a Saturday’s not at all) or none',
+          'which holidays are observed: federal (a Saturday holiday on Friday), bank (a Saturday holiday not at all) or none',
         ),
       ),
     'federal',
   ),
   /** Holidays on which this venue works all the same. */
-  worked: z._default(z.array(z.enum(HOLIDAY_IDS)).check(z.describe('holidays on which this venue works')), []),
+  worked: z._default(z.array(z.enum(HOLIDAY_IDS)).check(z.describe('holidays on which this venue is open')), []),
   daysOff: z._default(
     z.array(z.enum(WEEKDAYS)).check(z.maxLength(6), z.describe('weekdays that are not business days')),
     ['sat', 'sun'],
   ),
   closed: z._default(dates.check(z.describe('single dates on which the venue is closed')), []),
-  open: z._default(
-    dates.check(z.describe('single dates on which the venue works although it otherwise would not')),
-    [],
-  ),
+  open: z._default(dates.check(z.describe('single dates on which the venue is open anyway')), []),
 });
 export type BusinessCalendar = z.infer<typeof businessCalendarSchema>;
 

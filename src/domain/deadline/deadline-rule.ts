@@ -33,13 +33,11 @@ export const deadlineRuleSchema = z
     lateCountsNextDay: z._default(
       z
         .boolean()
-        .check(z.describe('what happens after the cut-off hour or on a closed day counts as of the next business day')),
+        .check(z.describe('anything after the cut-off hour or on a closed day counts as the next business day')),
       false,
     ),
     whenClosed: z._default(
-      z
-        .enum(['stays', 'next-business-day'])
-        .check(z.describe('what becomes of a last day on which the venue is closed')),
+      z.enum(['stays', 'next-business-day']).check(z.describe('what happens when the venue is closed on the last day')),
       'stays',
     ),
   })

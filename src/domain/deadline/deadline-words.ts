@@ -22,7 +22,7 @@ export function ruleInWords(rule: DeadlineRule): string {
     parts.push(`on the day of ${after === 'the title came in' ? 'the title' : after}`);
   else parts.push(`${length} after ${after}`);
   if (unit !== 'hours' && cutOff !== END_OF_DAY) parts.push(`until ${clockWords(cutOff)} on the venue’s clock`);
-  if (unit !== 'hours' && firstDay === 'same') parts.push('the day itself being day 1');
+  if (unit !== 'hours' && firstDay === 'same') parts.push('that day is day 1');
   if (whenClosed === 'next-business-day' && unit !== 'business-days') parts.push('moved to the next business day');
   return parts.join(', ');
 }

@@ -86,32 +86,30 @@ function stepsOf({ deal, titled }: DealTotals, sums: PriceSums): Line[] {
     line(
       'title',
       'title',
-      titleName === undefined ? 'Off for the title' : `Off for the title: ${titleName}`,
+      titleName === undefined ? 'Title discount' : `Title discount: ${titleName}`,
       deal.retail - titled,
     ),
     ...deal.costs.map((cost, i) => line(`${cost.kind}-${i}`, cost.kind, cost.label, cost.cents, cost.range)),
     ...feesAt(sums.price as Cents, deal.fees).map((fee, i) => line(`fee-${i}`, 'fee', fee.label, fee.cents)),
     ...deal.charges.map((charge, i) => line(`charge-${i}`, 'charge', charge.label, charge.cents)),
     line('interest', 'interest', 'Floor-plan interest', sums.interest),
-    line('own-cash', 'own-cash', 'Price of your own cash', sums.cashCost),
+    line('own-cash', 'own-cash', 'Cost of own cash', sums.cashCost),
     line('holding', 'holding', HOLDING_LABEL[funding.kind], funding.flatHold),
-    line('undone', 'undone', 'Allowance for a sale that comes undone', sums.undone),
+    line('undone', 'undone', 'Allowance for a canceled sale', sums.undone),
   ].filter(({ cents }) => cents !== 0);
   steps.push(line('required-profit', 'required-profit', REQUIRED_LABEL[sums.requiredBy], sums.required));
-  steps.push(
-    line('slack', 'slack', sums.slack < 0 ? 'Short of that profit' : 'Left over beyond that profit', sums.slack),
-  );
+  steps.push(line('slack', 'slack', sums.slack < 0 ? 'Short of that profit' : 'Left by rounding down', sums.slack));
   return steps;
 }
 
 const HOLDING_LABEL = {
-  floor: 'Place on the lot, and the lender’s fee for the car',
-  cash: 'Place on the lot',
+  floor: 'Lot space, and the lender’s fee for the car',
+  cash: 'Lot space',
 } as const;
 
 const REQUIRED_LABEL: Record<ProfitRuleKey, string> = {
-  'least-dollars': 'Profit you require: your least in dollars',
-  'least-share': 'Profit you require: your share of retail',
+  'least-dollars': 'Profit you require: your minimum in dollars',
+  'least-share': 'Profit you require: your % of retail',
   'least-return': 'Profit you require: your return on cash',
 };
 

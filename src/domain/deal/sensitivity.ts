@@ -35,8 +35,8 @@ const LABELS: Record<InputKey, string> = {
   overhead: 'Overhead',
   transport: 'Transport',
   'haircut-cost': 'Correction from your own results',
-  charge: 'Fixed charges of the sale',
-  'least-dollars': 'Least profit in dollars',
+  charge: 'Fixed charges of the venue',
+  'least-dollars': 'Minimum profit',
 };
 
 const HUNDRED_DOLLARS = cents(10_000);

@@ -5,18 +5,18 @@ export const ENDING_WORDS: Readonly<Record<DisputeEnding, string>> = {
   upheld: 'Upheld',
   'not-upheld': 'Not upheld',
   'price-adjusted': 'Price adjusted',
-  'sale-undone': 'Sale undone',
+  'sale-undone': 'Sale canceled',
   'sold-again': 'Sold again',
   dropped: 'Dropped',
 };
 
 /** What was done, as the line of a history begins. */
 export const STEP_WORDS: Readonly<Record<DisputeStep['what'], string>> = {
-  told: 'Told the venue',
+  told: 'Claim filed',
   answered: 'Answered',
   heard: 'Heard from them',
   talk: 'Talked',
-  offer: 'Was offered',
-  got: 'Got',
+  offer: 'Received an offer',
+  got: 'Received',
   note: 'Noted',
 };

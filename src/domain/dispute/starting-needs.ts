@@ -9,11 +9,11 @@ export const STARTING_NEEDS: Readonly<Record<DisputeReason, readonly string[]>> 
   'hidden-defect': [
     'Pictures of the defect',
     'A shop’s written estimate',
-    'Condition report as it was listed',
+    'Condition report from the listing',
     'Bill of sale',
   ],
-  'wrong-description': ['Picture of the listing', 'What the car really is, in pictures', 'Bill of sale'],
-  'title-missing': ['Bill of sale', 'Proof of payment', 'The venue’s word on when it comes'],
+  'wrong-description': ['Picture of the listing', 'Pictures of the actual car', 'Bill of sale'],
+  'title-missing': ['Bill of sale', 'Proof of payment', 'The venue’s date for the title'],
   'sale-undone': ['The venue’s notice', 'Bill of sale', 'Proof of payment'],
   other: ['Bill of sale'],
 };

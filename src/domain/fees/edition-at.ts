@@ -16,7 +16,7 @@ export function editionAt(schedule: FeeSchedule, date: LocalDate | undefined): O
     if (only !== undefined && more.length === 0 && only.validTo === undefined) return ok(only);
     return refuse(
       'needs-date',
-      `The fees of “${schedule.name}” change with the date. Say when the lot closes, so that the right ones are taken.`,
+      `The fees of “${schedule.name}” change with the date. Enter when the lot closes, so the right rates are used.`,
     );
   }
   let found: FeeEdition | undefined;
@@ -27,6 +27,6 @@ export function editionAt(schedule: FeeSchedule, date: LocalDate | undefined): O
   if (found !== undefined) return ok(found);
   return refuse(
     'no-edition',
-    `No edition of the fees “${schedule.name}” holds on ${date}. Add the one that does, or correct its dates, under Setup.`,
+    `“${schedule.name}” has no rates for ${date}. Add them, or correct the dates, under Setup.`,
   );
 }

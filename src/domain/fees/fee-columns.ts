@@ -39,7 +39,7 @@ export function headedColumns(line: string): HeadedColumns | undefined {
   return undefined;
 }
 
-const TWO_FEES = 'This heading names two fees. Paste one fee column at a time, each into a table of its own.';
+const TWO_FEES = 'This heading names two fees. Paste one fee column at a time, each into its own table.';
 
 function columnOf(head: string): Column | undefined {
   const plain = head

@@ -49,7 +49,7 @@ export function priceSpan(tokens: readonly FeeToken[]): Outcome<SpanAndRest> {
   const at = led ? 1 : 0;
   const [price, joint, second] = dense.slice(at);
   if (price?.kind !== 'money') {
-    return refuse('no-price', 'This line names no price. Start it with one, such as 500 – 999.99.');
+    return refuse('no-price', 'This line has no price. Start it with one, such as 500 – 999.99.');
   }
   const found = (span: PriceSpan, count: number) => ok({ span, rest: dense.slice(at + count) });
   if (led && lead === 'up-to') return found({ to: price.cents }, 1);
@@ -87,7 +87,7 @@ export function feeAmounts(tokens: readonly FeeToken[]): Outcome<FeeAmounts> {
     else if (token.kind === 'no-fee') free = true;
     else if (token.kind === 'percent') {
       if (rate !== undefined)
-        return refuse('two-percentages', 'Two percentages stand in this line. Keep the one that is the fee.');
+        return refuse('two-percentages', 'This line has two percentages. Keep the one that is the fee.');
       rate = token.ppm;
     } else if (token.kind === 'money') {
       if (next === 'least' && least === undefined) least = token.cents;
@@ -96,7 +96,7 @@ export function feeAmounts(tokens: readonly FeeToken[]): Outcome<FeeAmounts> {
       else {
         return refuse(
           'two-fees',
-          'More than one fee stands in this line. Paste one fee column at a time, or name the columns in a line above: from, to, fee, percent, minimum, maximum.',
+          'This line has more than one fee. Paste one fee column at a time, or name the columns in a line above: from, to, fee, percent, minimum, maximum.',
         );
       }
       next = 'amount';
@@ -108,7 +108,7 @@ export function feeAmounts(tokens: readonly FeeToken[]): Outcome<FeeAmounts> {
     }
   }
   if (flat === undefined && rate === undefined && !free) {
-    return refuse('no-fee', 'This line names prices and no fee. Write the fee behind them.');
+    return refuse('no-fee', 'This line has prices but no fee. Add the fee after them.');
   }
   if ((least ?? ZERO) > (most ?? Number.POSITIVE_INFINITY)) {
     return refuse('limits', 'The minimum in this line is above the maximum. Correct one of them.');

@@ -55,7 +55,7 @@ export function bandsOf(stated: readonly StatedRow[]): {
   if (last !== undefined && before?.row.to !== undefined && faults.length === 0) {
     bands[bands.length - 1] = {
       ...last,
-      note: [last.note, `Nothing is stated above ${formatMoney(before.row.to)}; this fee goes on from there.`]
+      note: [last.note, `Nothing is listed above ${formatMoney(before.row.to)}; this fee continues from there.`]
         .filter(Boolean)
         .join(' '),
     };
@@ -78,7 +78,7 @@ interface Start {
 function firstStart(row: FeeRow): Start {
   const from = row.from ?? ZERO;
   if (from === 0) return { cents: ZERO };
-  if (from <= ONE_DOLLAR) return { cents: ZERO, note: `Stated from ${formatMoney(from)}; taken from $0.` };
+  if (from <= ONE_DOLLAR) return { cents: ZERO, note: `Listed from ${formatMoney(from)}; used from $0.` };
   return {
     cents: from,
     fault: `The table starts at ${formatMoney(from)}. Add a line for the prices below it, from 0, even if they pay no fee.`,
@@ -91,13 +91,13 @@ function nextStart(before: FeeRow, startBefore: Cents, row: FeeRow): Start {
   if (start === undefined) {
     return {
       cents: ZERO,
-      fault: 'The line before states no end, so it can’t be told where this one starts. Write “from – to”.',
+      fault: 'The line before has no end, so this one’s start is not known. Write “from – to”.',
     };
   }
   if (start <= startBefore) {
     return {
       cents: start,
-      fault: `Starts at ${formatMoney(start)}, which an earlier line covers already. Take one of them out.`,
+      fault: `Starts at ${formatMoney(start)}, which an earlier line already covers. Remove one of them.`,
     };
   }
   if (end === undefined) return { cents: start };
@@ -110,11 +110,11 @@ function nextStart(before: FeeRow, startBefore: Cents, row: FeeRow): Start {
   if (start - end > ONE_DOLLAR) {
     return {
       cents: start,
-      fault: `No fee is stated between ${formatMoney(end)} and ${formatMoney(start)}. A line may be missing: add it.`,
+      fault: `No fee is listed between ${formatMoney(end)} and ${formatMoney(start)}. A line may be missing; add it.`,
     };
   }
   if (start === end && row.from !== undefined && !before.toExcluded) {
-    return { cents: start, note: `Both lines name ${formatMoney(start)}; a price exactly there pays this line’s fee.` };
+    return { cents: start, note: `Both lines have ${formatMoney(start)}; a price exactly there pays this line’s fee.` };
   }
   return { cents: start };
 }

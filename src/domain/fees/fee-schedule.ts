@@ -12,7 +12,7 @@ export const feeBandSchema = z
   .strictObject({
     fromCents: positiveCentsSchema.check(z.describe('lowest hammer price of the band, included; whole cents')),
     flatCents: z._default(positiveCentsSchema.check(z.describe('flat part of the fee; whole cents')), ZERO),
-    ratePpm: z._default(ppmSchema.check(z.describe('share of the hammer price, ppm (80000 is 8 %)')), ppm(0)),
+    ratePpm: z._default(ppmSchema.check(z.describe('share of the hammer price, ppm (80000 is 8%)')), ppm(0)),
     minimumCents: z.optional(positiveCentsSchema.check(z.describe('the band never charges less; whole cents'))),
     maximumCents: z.optional(positiveCentsSchema.check(z.describe('the band never charges more; whole cents'))),
   })
@@ -20,16 +20,14 @@ export const feeBandSchema = z
     z.refine((band) => (band.minimumCents ?? 0) <= (band.maximumCents ?? Number.POSITIVE_INFINITY), {
       error: 'the minimum is above the maximum',
     }),
-    z.describe(
-      'flat + rate × price, held between minimum and maximum; from its own start up to the start of the next band',
-    ),
+    z.describe('flat + rate × price, between minimum and maximum; from its own start up to the start of the next band'),
   );
 export type FeeBand = z.infer<typeof feeBandSchema>;
 
 /** A fee that depends on the hammer price: bands from 0 upward, each starting where the one before ends. */
 export const feeTableSchema = z.strictObject({
   label: z.string().check(z.minLength(1), z.maxLength(80), z.describe('the line’s name on a worksheet')),
-  rounding: z._default(z.enum(ROUNDING_MODES).check(z.describe('how a fraction of a cent is settled')), 'half-up'),
+  rounding: z._default(z.enum(ROUNDING_MODES).check(z.describe('how a fraction of a cent is rounded')), 'half-up'),
   bands: z.array(feeBandSchema).check(
     z.minLength(1),
     z.refine((bands) => bands[0]?.fromCents === 0, {
@@ -52,14 +50,16 @@ export type Charge = z.infer<typeof chargeSchema>;
 /** What a schedule charged from one date to another, both included; open-ended where a date is missing. */
 export const feeEditionSchema = z
   .strictObject({
-    validFrom: z.optional(localDateSchema.check(z.describe('first sale date it holds on, at the venue; YYYY-MM-DD'))),
-    validTo: z.optional(localDateSchema.check(z.describe('last sale date it holds on, at the venue; YYYY-MM-DD'))),
+    validFrom: z.optional(
+      localDateSchema.check(z.describe('first sale date of these rates, at the venue; YYYY-MM-DD')),
+    ),
+    validTo: z.optional(localDateSchema.check(z.describe('last sale date of these rates, at the venue; YYYY-MM-DD'))),
     tables: z.array(feeTableSchema).check(z.describe('fees by hammer price; all of them are charged')),
     charges: z._default(z.array(chargeSchema).check(z.describe('charges that are the same at every price')), []),
   })
   .check(
     z.refine((edition) => (edition.validFrom ?? '') <= (edition.validTo ?? '9999'), {
-      error: 'an edition must not end before it starts',
+      error: 'rates must not end before they start',
     }),
   );
 export type FeeEdition = z.infer<typeof feeEditionSchema>;

@@ -79,7 +79,7 @@ function figure([, whole = '', fraction = '', unit = '']: RegExpExecArray): FeeT
   return value <= LARGEST_CENTS ? { kind: 'money', cents: cents(value) } : { kind: 'unreadable' };
 }
 
-/** `2` and `5` are 2.5 %. At most four decimals, which is what a rate can hold. */
+/** `2` and `5` are 2.5%. At most four decimals, which is what a rate can hold. */
 export function percent(digits: string, fraction: string): FeeToken {
   const value = Number(digits + fraction.padEnd(4, '0'));
   return fraction.length <= 4 && value <= PPM ? { kind: 'percent', ppm: ppm(value) } : { kind: 'unreadable' };

@@ -16,10 +16,10 @@ export function nextEdition(
   const old = editions[index];
   if (old === undefined) throw new RangeError(`no edition ${index} among ${editions.length}`);
   if (old.validFrom !== undefined && from <= old.validFrom) {
-    return refuse('too-early', `This price list itself starts on ${old.validFrom}. Choose a later date.`);
+    return refuse('too-early', `These rates start on ${old.validFrom}. Choose a later date.`);
   }
   if (editions.some((edition) => edition.validFrom === from)) {
-    return refuse('taken', `A price list already starts on ${from}. Choose another date, or change that one.`);
+    return refuse('taken', `Rates already start on ${from}. Choose another date, or change those.`);
   }
   const lastDay = addDays(from, -1);
   const ended = { ...old, validTo: old.validTo !== undefined && old.validTo < lastDay ? old.validTo : lastDay };

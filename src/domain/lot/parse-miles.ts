@@ -51,4 +51,4 @@ const roundedToTenths = (value: number) => Math.round(value * 10) / 10;
 const shown = (tidy: string) => (tidy.length > LONGEST_FIGURE ? `${tidy.slice(0, LONGEST_FIGURE)}…` : tidy);
 
 const notMiles = (tidy: string) =>
-  refuse('not-miles', `“${shown(tidy)}” is not a mileage that can be read. Write whole miles, such as 72,500.`);
+  refuse('not-miles', `“${shown(tidy)}” is not a mileage. Write whole miles, such as 72,500.`);

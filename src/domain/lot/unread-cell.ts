@@ -30,10 +30,10 @@ const WORDS: Readonly<Record<UnreadCell['field'], string>> = {
   retail: 'retail',
   recon: 'recon',
   transport: 'transport',
-  increment: 'the step',
+  increment: 'the bid increment',
   funding: 'how it is paid',
 };
 
 /** "“about 800?” for recon could not be read. …" */
 export const unreadSentence = ({ field, text }: UnreadCell): string =>
-  `“${text}” for ${WORDS[field]} could not be read, and nothing is worked out as if it were not there. Put in what it means.`;
+  `“${text}” for ${WORDS[field]} could not be read. There is no max bid until you enter what it means.`;

@@ -31,8 +31,8 @@ export function parseMoney(text: string, options: { readonly decimal?: DecimalMa
   const number = readWrittenNumber(figure, options.decimal ?? (thousands === undefined ? undefined : '.'));
   if (!number.ok) return number;
   const size = inCents(number.value.whole, number.value.fraction, thousands === undefined ? 2 : 5);
-  if (size === 'too-fine') return refuse('too-fine', `“${tidy}” is finer than a cent. Write at most two decimals.`);
-  if (size === 'too-large') return refuse('too-large', `“${tidy}” is more than this tool handles. Check the digits.`);
+  if (size === 'too-fine') return refuse('too-fine', `“${tidy}” has fractions of a cent. Write at most two decimals.`);
+  if (size === 'too-large') return refuse('too-large', `“${tidy}” is more than Headroom handles. Check the digits.`);
   return ok(brackets !== undefined || signs === '-' ? cents(-size) : size);
 }
 
@@ -48,9 +48,9 @@ function whyNot(tidy: string) {
   if (OTHER_CURRENCY.test(tidy)) {
     return refuse('other-currency', `“${tidy}” is not in US dollars. Convert it, and write the dollars.`);
   }
-  if (TWO_AMOUNTS.test(tidy)) return refuse('two-amounts', `“${tidy}” states two amounts. Write one of them.`);
+  if (TWO_AMOUNTS.test(tidy)) return refuse('two-amounts', `“${tidy}” has two amounts. Write one of them.`);
   return notMoney(tidy);
 }
 
 const notMoney = (tidy: string) =>
-  refuse('not-money', `“${tidy}” is not an amount that can be read. Write dollars, such as 12,345 or 12.5k.`);
+  refuse('not-money', `“${tidy}” is not an amount. Write dollars, such as 12,345 or 12.5k.`);

@@ -38,9 +38,9 @@ export function parsePercent(text: string, options: { readonly decimal?: Decimal
   const value = inMillionths(number.value, decimals);
   if (!Number.isInteger(value)) return refuse('too-fine', `“${tidy}” has too many decimals. Write at most four.`);
   if (unit === '' && value > 0 && value < PPM / 100) {
-    return refuse('ambiguous', `“${tidy}” could be a share or a percentage. Write the percent sign: 8 % or 0.08 %.`);
+    return refuse('ambiguous', `“${tidy}” could be a share or a percentage. Write the percent sign: 8% or 0.08%.`);
   }
-  if (value > 10 * PPM) return refuse('too-large', `“${tidy}” is above 1,000 %. Check the digits.`);
+  if (value > 10 * PPM) return refuse('too-large', `“${tidy}” is above 1,000%. Check the digits.`);
   return ok(ppm(value));
 }
 
@@ -57,4 +57,4 @@ function fromFraction({ whole = '0', top, bottom }: Record<string, string | unde
 }
 
 const notARate = (tidy: string) =>
-  refuse('not-a-rate', `“${tidy.slice(0, LONGEST_FIGURE)}” is not a percentage that can be read. Write 8 or 8.625.`);
+  refuse('not-a-rate', `“${tidy.slice(0, LONGEST_FIGURE)}” is not a percentage. Write 8 or 8.625.`);

@@ -1,21 +1,21 @@
 import * as z from 'zod/mini';
 
-/** Parts in one whole: a rate of 80,000 ppm is 8 %. */
+/** Parts in one whole: a rate of 80,000 ppm is 8%. */
 export const PPM = 1_000_000;
 
 /**
- * A rate as whole parts per million, 0 to 1,000 %. Finer than basis points because floor-plan rates are quoted in
- * eighths of a percent (8.625 % is 86,250).
+ * A rate as whole parts per million, 0 to 1,000%. Finer than basis points because floor-plan rates are quoted in
+ * eighths of a percent (8.625% is 86,250).
  */
 export const ppmSchema = z
   .int()
-  .check(z.gte(0), z.lte(10 * PPM), z.describe('parts per million (80000 is 8 %)'))
+  .check(z.gte(0), z.lte(10 * PPM), z.describe('parts per million (80000 is 8%)'))
   .brand<'Ppm'>();
 
-/** A share of a whole, 0 to 100 %. */
+/** A share of a whole, 0 to 100%. */
 export const sharePpmSchema = z
   .int()
-  .check(z.gte(0), z.lte(PPM), z.describe('parts per million, at most the whole (800000 is 80 %)'))
+  .check(z.gte(0), z.lte(PPM), z.describe('parts per million, at most the whole (800000 is 80%)'))
   .brand<'Ppm'>();
 
 export type Ppm = z.infer<typeof ppmSchema>;

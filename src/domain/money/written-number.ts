@@ -31,10 +31,7 @@ export function readWrittenNumber(text: string, decimal?: DecimalMark): Outcome<
   const fraction = match?.[4] ?? '';
   if (match !== null && whole + fraction !== '') return ok({ whole: whole === '' ? '0' : whole, fraction });
   if (/^[\d.,]+$/.test(text) && /\d/.test(text)) return mixedMarks(text);
-  return refuse(
-    'not-a-number',
-    `“${text}” is not a number that can be read. Write digits, such as 12,345 or 12345.50.`,
-  );
+  return refuse('not-a-number', `“${text}” is not a number. Write digits, such as 12,345 or 12345.50.`);
 }
 
 const ambiguous = (text: string) =>

@@ -77,4 +77,4 @@ const difference = (one: number | undefined, other: number | undefined): number 
 /** A multiplier with the digits that a check by hand needs. */
 const plain = (multiplier: number): string => String(Number(multiplier.toFixed(5)));
 
-const percent = (rate: number): string => `${Number((rate / 10_000).toFixed(3))} %`;
+const percent = (rate: number): string => `${Number((rate / 10_000).toFixed(3))}%`;

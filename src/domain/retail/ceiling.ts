@@ -14,14 +14,12 @@ export const ceilingSchema = z.strictObject({
   /** Its list or asking price. */
   list: positiveCentsSchema.check(z.gte(1)),
   markup: z._default(
-    sharePpmSchema.check(z.describe('the share of that price that a seller usually lets go, ppm (100000 is a tenth)')),
+    sharePpmSchema.check(z.describe('the usual discount off that price, ppm (100000 is 10%)')),
     ppm(0),
   ),
   rebate: z._default(positiveCentsSchema, ZERO),
   cheaperBy: z._default(
-    centsSchema.check(
-      z.describe('how much cheaper this lot must be to be taken instead; negative where it may be dearer'),
-    ),
+    centsSchema.check(z.describe('how much cheaper this lot must be to sell instead; negative if it can cost more')),
     ZERO,
   ),
   /** Cars of this kind on the dealer's own lot: each makes the next one stand longer. */
@@ -70,7 +68,7 @@ export function applyCeilings(ceilings: readonly Ceiling[]): readonly AppliedCei
 
 function stepsOf({ list, markup, rebate, cheaperBy }: Ceiling): readonly CeilingStep[] {
   return [
-    { label: 'Markup that sellers let go', cents: rateOf(list, markup) },
+    { label: 'Usual discount off list', cents: rateOf(list, markup) },
     { label: 'Rebate', cents: rebate },
     { label: cheaperBy < 0 ? 'Worth more than it' : 'Must be cheaper by', cents: cheaperBy },
   ].filter((step) => step.cents !== 0);
@@ -79,7 +77,7 @@ function stepsOf({ list, markup, rebate, cheaperBy }: Ceiling): readonly Ceiling
 /**
  * Mean retail under a ceiling: E[min(R, cap)], not the smaller of mean and cap. A car that might have brought more than
  * the substitute brings the substitute's price, while one that brings less still does; taking only the smaller of the
- * two would keep upside that no customer pays, and would be too high by some 3 % where mean and cap meet.
+ * two would keep upside that no customer pays, and would be too high by some 3% where mean and cap meet.
  */
 export function cappedMean(retail: Lognormal, cap: Cents): Cents {
   return cents(Math.round(meanBelowCap(retail, cap)));

@@ -22,10 +22,10 @@ export type Doubt = z.infer<typeof doubtSchema>;
 
 /**
  * How retail is worked out from comparables, and how doubt is counted. The mileage slope lies between two published
- * samples (−4.9 % and −4.2 % per 10,000 miles); every other figure is an assumption that the dealer can change.
+ * samples (−4.9% and −4.2% per 10,000 miles); every other figure is an assumption that the dealer can change.
  */
 export const estimationSchema = z.strictObject({
-  milesSlopePpm: share(45_000, 'what 10,000 miles more take off the price, ppm'),
+  milesSlopePpm: share(45_000, 'what 10,000 more miles take off the price, ppm'),
   milesSlopeDoubtPpm: share(15_000, 'how far off that may be, one standard deviation, ppm'),
   yearSlopePpm: share(110_000, 'what one model year older takes off the price, ppm'),
   yearSlopeDoubtPpm: share(30_000, 'how far off that may be, one standard deviation, ppm'),
@@ -34,13 +34,13 @@ export const estimationSchema = z.strictObject({
     z.number().check(z.gte(1), z.lte(1000), z.describe('how many comparables that spread counts for')),
     6,
   ),
-  guessSpreadPpm: someShare(100_000, 'how far off a guess without a range may be, one standard deviation, ppm'),
+  guessSpreadPpm: someShare(100_000, 'how far off an estimate without a range may be, one standard deviation, ppm'),
   askingRatioPpm: z._default(
     ppmSchema.check(z.gte(500_000), z.lte(1_500_000), z.describe('selling price as a share of the asking price, ppm')),
     ppm(970_000),
   ),
   askingRatioDoubtPpm: share(30_000, 'how far off that may be, one standard deviation, ppm'),
-  twinStretchPpm: share(150_000, 'how much longer a car takes to sell for each like one already in stock, ppm'),
+  twinStretchPpm: share(150_000, 'how much longer a car takes to sell for each similar one in stock, ppm'),
   doubt: z._default(doubtSchema, doubtSchema.parse({})),
 });
 export type Estimation = z.infer<typeof estimationSchema>;

@@ -33,7 +33,7 @@ const RESIDUAL_SD = 0.07;
  * paid is an exact reading of the strongest rival, and winning is settled by estimate and price, so a regression on that
  * price is not biased by having won, while the plain average shortfall is. The haircut is the one at which a lot won at
  * one's very last price is still worth that price (Milgrom & Weber 1982: condition on tying with the strongest rival):
- * some 60 % of the average shortfall where rivals allow for the curse as well, and more than all of it where they do not.
+ * some 60% of the average shortfall where rivals allow for the curse as well, and more than all of it where they do not.
  * @param usualMargin margin between estimate and bid, as a share of the estimate; 0 or more and below 1
  */
 export function winCorrection(cars: readonly WonAndSold[], usualMargin: number): WinCorrection {

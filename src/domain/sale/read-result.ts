@@ -38,12 +38,18 @@ export function readResult(text: string): Outcome<TypedResult> {
   const tidy = text.trim().toLowerCase().replace(/\s+/g, ' ');
   if (tidy === '') return refuse('empty', 'Type how it ended, such as w 12500 or l 13000.');
   if (/^[-$(\d.]/.test(tidy))
-    return refuse('no-ending', `Say how it ended before the amount: w ${tidy} if we won it, l ${tidy} if another did.`);
+    return refuse(
+      'no-ending',
+      `Put how it ended before the amount: w ${tidy} if we won it, l ${tidy} if someone else did.`,
+    );
   const parts = LINE.exec(tidy)?.groups;
   const words = parts?.words?.replace(/ ?at$/, '').trim() ?? '';
   const ended = ENDINGS.find(([pattern]) => pattern.test(words))?.[1];
   if (ended === undefined)
-    return refuse('no-ending', `“${text.trim()}” says no ending. Begin with w, l, n, p, x or u: w 12500, l 13000, n.`);
+    return refuse(
+      'no-ending',
+      `“${text.trim()}” does not say how it ended. Begin with w, l, n, p, x or u: w 12500, l 13000, n.`,
+    );
   const amount = parts?.amount === undefined ? undefined : readAmount(parts.amount);
   if (amount !== undefined && !amount.ok) return amount;
   const result = resultOf(ended, amount?.value);
@@ -55,9 +61,7 @@ export function readResult(text: string): Outcome<TypedResult> {
 function readAmount(text: string): Outcome<Cents> {
   const amount = parseMoney(text);
   if (!amount.ok) return amount;
-  return amount.value > 0
-    ? amount
-    : refuse('not-positive', 'A price is more than nothing. Leave it out if it is unknown.');
+  return amount.value > 0 ? amount : refuse('not-positive', 'A price must be above $0. Leave it out if it is unknown.');
 }
 
 function resultOf(ended: Ending, amount: Cents | undefined): Outcome<Result> {

@@ -25,10 +25,10 @@ export function resultDoubt(
   const low = Math.min(...known);
   const high = Math.max(...known);
   if (amount > high * FAR)
-    return `${formatMoney(amount)} is far above everything known of it (${formatMoney(high as Cents)} at most).`;
+    return `${formatMoney(amount)} is far above every figure for this lot (${formatMoney(high as Cents)} at most).`;
   if (amount * FAR < low)
-    return `${formatMoney(amount)} is far below everything known of it (${formatMoney(low as Cents)} at least).`;
+    return `${formatMoney(amount)} is far below every figure for this lot (${formatMoney(low as Cents)} at least).`;
   if (result.ended === 'won' && priceNow !== undefined && amount < priceNow)
-    return `It stood at ${formatMoney(priceNow)} already, so it can’t have gone for ${formatMoney(amount)}.`;
+    return `The price was already ${formatMoney(priceNow)}, so it can’t have sold for ${formatMoney(amount)}.`;
   return null;
 }

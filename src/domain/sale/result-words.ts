@@ -10,7 +10,7 @@ export const ENDING_WORDS: Readonly<Record<Ending, string>> = {
   'not-sold': 'Not sold',
   pending: 'Pending',
   withdrawn: 'Withdrawn',
-  'not-watched': 'Not watched',
+  'not-watched': 'Unknown, nobody watched',
 };
 
 /** The amount that a result states: the hammer price, or the bid at which it stopped. */
@@ -40,7 +40,7 @@ export function sayResult(result: Result): string {
     case 'not-sold':
       return money === null ? 'Not sold' : `Not sold, high bid ${money}`;
     case 'pending':
-      return money === null ? 'Pending the seller’s word' : `Pending the seller’s word at ${money}`;
+      return money === null ? 'Pending seller approval' : `Pending seller approval at ${money}`;
     default:
       return ENDING_WORDS[result.ended];
   }
@@ -50,7 +50,7 @@ export function sayResult(result: Result): string {
 export const ACTION_WORDS: Readonly<Record<BidAction['action'], string>> = {
   'proxy-placed': 'Proxy placed',
   'proxy-raised': 'Proxy raised',
-  'proxy-cut': 'Proxy cut',
+  'proxy-cut': 'Proxy lowered',
   'proxy-withdrawn': 'Proxy withdrawn',
   'live-bid': 'Live bid',
   'confirmation-seen': 'Confirmation seen',

@@ -18,14 +18,14 @@ const leads = leadsUpTo(MINUTES_A_DAY, 'a close');
  */
 export const alertRulesSchema = z.strictObject({
   leadMinutes: z._default(
-    leads.check(z.minLength(1), z.describe('calls before a close whose proxy is not placed')),
+    leads.check(z.minLength(1), z.describe('reminders before a close whose proxy is not placed')),
     [60, 15, 5],
   ),
-  placedLeadMinutes: z._default(leads.check(z.describe('calls before a close whose proxy is placed')), [5]),
+  placedLeadMinutes: z._default(leads.check(z.describe('reminders before a close whose proxy is placed')), [5]),
   deadlineLeadMinutes: z._default(
     leadsUpTo(30 * MINUTES_A_DAY, 'a deadline').check(
       z.minLength(1),
-      z.describe('calls before a deadline after the sale: paying, papers, a claim, an answer'),
+      z.describe('reminders before a deadline after the sale: paying, papers, a claim, an answer'),
     ),
     [MINUTES_A_DAY, 3 * 60],
   ),
@@ -36,11 +36,11 @@ export const alertRulesSchema = z.strictObject({
   beforeRushMinutes: z._default(z.nullable(minutes(MINUTES_A_DAY)), 30),
   afterCloseMinutes: z._default(z.nullable(minutes(MINUTES_A_DAY)), 5),
   nearMinutes: z._default(
-    z.int().check(z.gte(0), z.lte(12 * 60), z.describe('this near to the busy hours is worth saying')),
+    z.int().check(z.gte(0), z.lte(12 * 60), z.describe('closings this near to the busy hours are included')),
     30,
   ),
   reactionMinutes: z._default(
-    z.int().check(z.gte(0), z.lte(60), z.describe('closings this near to each other are one call')),
+    z.int().check(z.gte(0), z.lte(60), z.describe('closings this near to each other share one reminder')),
     3,
   ),
 });

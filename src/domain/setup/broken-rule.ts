@@ -57,7 +57,7 @@ function bandOutOfOrder(path: readonly PropertyKey[], bands: readonly unknown[])
     path: [...path, at],
     message:
       starts[at] === starts[at - 1]
-        ? `Starts at ${before}, as the band before it does. Give one of them another start, or take it out.`
+        ? `Starts at ${before}, like the band before it. Give one of them another start, or remove it.`
         : `Starts at ${valueInWords('cents', starts[at])}, below the ${before} of the band before it. Raise it, or put the bands in order.`,
   };
 }
@@ -67,7 +67,7 @@ function leadOutOfOrder(path: readonly PropertyKey[], leads: readonly unknown[])
   if (at < 0) return undefined;
   return {
     path: [...path, at],
-    message: `${leads[at]} minutes before the close is not later than ${leads[at - 1]} minutes before it. Put the calls in order, from the earliest to the last.`,
+    message: `${leads[at]} minutes before the close is not later than ${leads[at - 1]} minutes before it. Put the reminders in order, from the earliest to the last.`,
   };
 }
 
@@ -98,6 +98,6 @@ function twice(path: readonly PropertyKey[], list: readonly unknown[]): BrokenRu
   if (at < 0) return undefined;
   return {
     path: [...path, at],
-    message: `Another entry already has the id “${ids[at]}”. Give this one an id of its own.`,
+    message: `Another entry already has the id “${ids[at]}”. Give this one its own id.`,
   };
 }

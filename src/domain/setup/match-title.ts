@@ -28,7 +28,7 @@ const FILLERS = /\b(?:titled?|brand(?:ed)?|certificate|cert|of|the|status)\b/g;
  */
 export function matchTitle(text: string, titles: readonly Pick<TitleBrand, 'id' | 'name'>[]): Outcome<string> {
   const words = plainWords(text);
-  if (words === '') return refuse('empty', 'Say what the title is.');
+  if (words === '') return refuse('empty', 'Enter the title.');
   const exact = titles.find((title) => plainWords(title.id) === words || plainWords(title.name) === words);
   if (exact !== undefined) return ok(exact.id);
   const bare = withoutFillers(words);
@@ -39,7 +39,7 @@ export function matchTitle(text: string, titles: readonly Pick<TitleBrand, 'id' 
   const [first, second] = found;
   if (first === undefined) {
     const known = titles.map((title) => title.name).join(', ');
-    return refuse('unknown-title', `“${text.trim()}” is not a title state in Setup (${known}). Choose one, or add it.`);
+    return refuse('unknown-title', `“${text.trim()}” is not a title in Setup (${known}). Choose one, or add it.`);
   }
   if (second !== undefined) {
     const choices = found.map((title) => title.name).join(' or ');

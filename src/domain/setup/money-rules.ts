@@ -4,11 +4,11 @@ import { PPM, ppm, ppmSchema, sharePpmSchema } from '../money/rate.ts';
 
 /** The least profit worth doing the deal for. All three are checked; the largest binds. */
 export const profitRulesSchema = z.strictObject({
-  dollarsCents: positiveCentsSchema.check(z.describe('least expected profit on a car; whole cents')),
-  shareOfRetailPpm: z._default(ppmSchema.check(z.describe('least profit as a share of retail, ppm')), ppm(0)),
+  dollarsCents: positiveCentsSchema.check(z.describe('minimum expected profit per car; whole cents')),
+  shareOfRetailPpm: z._default(ppmSchema.check(z.describe('minimum profit as a share of retail, ppm')), ppm(0)),
   perCashDayPpm: z._default(
     ppmSchema.check(
-      z.describe('least profit per dollar of own cash and expected day to sell, ppm (1000 is 0.1 % a day)'),
+      z.describe('minimum profit per dollar of own cash and expected day to sell, ppm (1000 is 0.1% a day)'),
     ),
     ppm(0),
   ),
@@ -27,7 +27,7 @@ export const standingCostsSchema = z.strictObject({
   overheadCents: z._default(positiveCentsSchema.check(z.describe('overhead charged to each car; whole cents')), ZERO),
   sellingCents: z._default(positiveCentsSchema.check(z.describe('cost of selling it; whole cents')), ZERO),
   reconCents: z._default(
-    positiveCentsSchema.check(z.describe('recon taken when a lot has no lines of its own; whole cents')),
+    positiveCentsSchema.check(z.describe('recon used when a lot has no lines of its own; whole cents')),
     ZERO,
   ),
 });
@@ -45,9 +45,9 @@ export type UndoneRule = z.infer<typeof undoneSchema>;
 export const titleBrandSchema = z.strictObject({
   id: z.string().check(z.minLength(1), z.maxLength(60)),
   name: z.string().check(z.minLength(1), z.maxLength(80)),
-  keepsPpm: z._default(sharePpmSchema.check(z.describe('share of clean retail that it leaves, ppm')), ppm(PPM)),
+  keepsPpm: z._default(sharePpmSchema.check(z.describe('share of clean retail that it brings, ppm')), ppm(PPM)),
   floorable: z._default(z.boolean().check(z.describe('whether it can go on the floor plan')), true),
-  paper: z.optional(z.string().check(z.maxLength(400), z.describe('the paper it needs'))),
-  caution: z.optional(z.string().check(z.maxLength(400), z.describe('what to mind when buying or selling one'))),
+  paper: z.optional(z.string().check(z.maxLength(400), z.describe('the papers it needs'))),
+  caution: z.optional(z.string().check(z.maxLength(400), z.describe('cautions when buying or selling one'))),
 });
 export type TitleBrand = z.infer<typeof titleBrandSchema>;

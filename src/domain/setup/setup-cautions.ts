@@ -28,12 +28,14 @@ function venueCautions(setup: Setup): readonly SetupCaution[] {
     });
     const missing = venue.feeScheduleIds.filter((id) => !known.has(id));
     return [
-      ...missing.map((id) => at(`Names the fee schedule “${id}”, which is not in the setup. Take it off, or add it.`)),
+      ...missing.map((id) =>
+        at(`Uses the fee schedule “${id}”, which is not in the setup. Remove it, or add the schedule.`),
+      ),
       ...(venue.feeScheduleIds.length === 0
-        ? [at('No fee schedule is ticked, so a max bid here counts no buy fee.')]
+        ? [at('No fee schedule is checked, so a max bid here counts no buy fee.')]
         : []),
       ...(venue.transport.kind === 'flat' && venue.transport.cents === 0
-        ? [at('Transport is $0, so bringing a car home counts as free.')]
+        ? [at('Transport is $0, so delivery is counted as free.')]
         : []),
       ...(venue.transport.kind === 'per-mile' && (venue.transport.miles === 0 || venue.transport.centsPerMile === 0)
         ? [
@@ -59,12 +61,10 @@ function editionCautions(setup: Setup): readonly SetupCaution[] {
     return [
       ...(overlap === undefined
         ? []
-        : [
-            at(`Two price lists hold ${overlap}; the one that starts later is used. End the older one the day before.`),
-          ]),
+        : [at(`Two sets of rates apply ${overlap}; the later one is used. End the older one the day before.`)]),
       ...empty.map((e) =>
         at(
-          `The price list${e.validFrom === undefined ? '' : ` from ${e.validFrom}`} has no table and no charge, so it costs nothing.`,
+          `The rates${e.validFrom === undefined ? '' : ` from ${e.validFrom}`} have no fee and no charge, so they come to $0.`,
         ),
       ),
     ];

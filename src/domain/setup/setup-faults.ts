@@ -28,7 +28,7 @@ export function setupFaults(issues: readonly Issue[], root: unknown): readonly S
 function faultsOf(issue: Issue, root: unknown): readonly SetupFault[] {
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) =>
-      faultAt([...issue.path, key], root, 'This is not known here. Check its spelling, or take it out.'),
+      faultAt([...issue.path, key], root, 'This field is not known. Check its spelling, or remove it.'),
     );
   }
   const broken: BrokenRule | undefined = issue.code === 'custom' ? brokenRule(issue.path, root) : undefined;
@@ -54,7 +54,7 @@ function faultAt(path: readonly PropertyKey[], root: unknown, message: string): 
 function messageOf(issue: Issue, root: unknown): string {
   const key = String(issue.path.at(-1) ?? '');
   const value = issue.path.reduce<unknown>(valueAt, root);
-  if (value === undefined && issue.code !== 'custom') return 'This is missing. Write it in.';
+  if (value === undefined && issue.code !== 'custom') return 'This is missing. Add it.';
   switch (issue.code) {
     case 'invalid_type':
       return `Must be ${typeWords(issue.expected, key)}.`;
@@ -84,7 +84,7 @@ const unitKey = (path: readonly PropertyKey[]) => String(path.findLast((key) => 
 function typeWords(expected: string, key: string): string {
   if (expected === 'int' || expected === 'number') {
     if (/Cents|^cents/.test(key)) return 'a whole number of cents, such as 12345 for $123.45';
-    if (key.endsWith('Ppm')) return 'a whole number of parts per million, such as 80000 for 8 %';
+    if (key.endsWith('Ppm')) return 'a whole number of parts per million, such as 80000 for 8%';
     return 'a whole number';
   }
   if (expected === 'boolean') return 'true or false';
@@ -98,10 +98,10 @@ function sizeMessage(issue: z.core.$ZodIssueTooSmall | z.core.$ZodIssueTooBig, k
   const small = issue.code === 'too_small';
   const limit = Number(small ? issue.minimum : issue.maximum);
   if (issue.origin === 'string') {
-    return small ? 'This is needed: write something.' : `At most ${limit} characters: shorten it.`;
+    return small ? 'This is required.' : `At most ${limit} characters. Shorten it.`;
   }
   if (issue.origin === 'array' || issue.origin === 'set') {
-    return small ? 'There must be at least one: add it.' : `At most ${limit}: take some out.`;
+    return small ? 'Add at least one.' : `At most ${limit}. Remove some.`;
   }
   return `Must be ${small ? 'at least' : 'at most'} ${valueInWords(key, limit)}.`;
 }

@@ -8,7 +8,7 @@ export const SECTION_WORDS: Readonly<Record<SetupSection, string>> = {
   feeSchedules: 'Buy fees',
   rules: 'Money rules',
   costs: 'Costs',
-  undone: 'Costs › a win that comes undone',
+  undone: 'Costs › a canceled sale',
   carrying: 'Holding',
   stock: 'Holding › your own cars',
   estimation: 'Estimating',
@@ -23,11 +23,11 @@ export const SECTION_WORDS: Readonly<Record<SetupSection, string>> = {
 const ELEMENT_WORDS: Readonly<Record<string, string>> = {
   venues: 'venue',
   feeSchedules: 'fee schedule',
-  editions: 'price list',
+  editions: 'rates',
   tables: 'table',
   bands: 'band',
   charges: 'charge',
-  increments: 'increment band',
+  increments: 'bid increment',
   titles: 'title',
   cars: 'car',
   curtailments: 'curtailment',
@@ -35,9 +35,9 @@ const ELEMENT_WORDS: Readonly<Record<string, string>> = {
   exceptions: 'date',
   hours: 'busy hours',
   feeScheduleIds: 'fee schedule',
-  leadMinutes: 'call',
-  placedLeadMinutes: 'call',
-  deadlineLeadMinutes: 'call',
+  leadMinutes: 'reminder',
+  placedLeadMinutes: 'reminder',
+  deadlineLeadMinutes: 'reminder',
   sites: 'site',
   places: 'place',
   closed: 'closed date',
@@ -110,8 +110,8 @@ function elementInWords(listKey: string, list: readonly unknown[], position: num
   if (listKey === 'editions') {
     if (list.length === 1) return '';
     const [from, to] = [valueAt(element, 'validFrom'), valueAt(element, 'validTo')];
-    if (typeof from === 'string') return `price list from ${from}`;
-    if (typeof to === 'string') return `price list until ${to}`;
+    if (typeof from === 'string') return `rates from ${from}`;
+    if (typeof to === 'string') return `rates until ${to}`;
   }
   const word = ELEMENT_WORDS[listKey] ?? 'entry';
   const ordinal = ORDINALS[position];

@@ -1,3 +1,4 @@
+import { NEW_BOOKKEEPING } from '../accounts/accounts.ts';
 import { cents } from '../money/cents.ts';
 import { ppm } from '../money/rate.ts';
 import type { LocalTime } from '../time/local-date.ts';
@@ -27,5 +28,5 @@ export function startingSetup(zone: Zone): Setup {
 
 /** The sections that were ever saved, and the starting ones for the rest. */
 export function wholeSetup(kept: Partial<Setup> | null, zone: Zone): Setup {
-  return { ...startingSetup(zone), ...kept };
+  return { ...startingSetup(zone), ...(kept ?? { books: NEW_BOOKKEEPING }) };
 }

@@ -6,7 +6,7 @@ import type { TitleBrand } from './money-rules.ts';
  * a round number to start from, and every brand that uses it says so.
  */
 const STARTING_KEEPS = ppm(800_000);
-const STARTING_WORDS = 'The 80 % is only a starting figure: put in what such cars bring you.';
+const STARTING_WORDS = '80% is only a starting figure. Enter what such cars bring you.';
 
 /** Brands count as not floorable until the lender says otherwise: planning cash that is not needed does less harm. */
 function branded(id: string, name: string, paper: string, caution: string): TitleBrand {
@@ -23,7 +23,7 @@ export const STARTING_TITLES: readonly TitleBrand[] = [
     'rebuilt',
     'Rebuilt',
     'The rebuilt title, and the state’s inspection report.',
-    'Tell the customer in writing; many lenders will not finance it for him.',
+    'Tell the customer in writing; many lenders will not finance it.',
   ),
   branded(
     'reconstructed',
@@ -34,7 +34,7 @@ export const STARTING_TITLES: readonly TitleBrand[] = [
   branded(
     'salvage',
     'Salvage',
-    'The salvage certificate; for the road it must pass the state’s inspection and be titled anew.',
+    'The salvage certificate. For the road it must pass the state’s inspection and get a new title.',
     'It can’t be sold for the road as it stands. Count the inspection and the wait into recon and days.',
   ),
   {
@@ -43,7 +43,7 @@ export const STARTING_TITLES: readonly TitleBrand[] = [
     keepsPpm: ppm(0),
     floorable: false,
     paper: 'The certificate that goes with it.',
-    caution: 'In most states it can never be titled for the road again, so nothing is counted as retail.',
+    caution: 'In most states it can never be titled for the road again, so its retail is counted as $0.',
   },
   branded('flood', 'Flood', 'The branded title.', 'Faults in the wiring show up late; tell the customer in writing.'),
   branded('fire', 'Fire', 'The branded title.', 'Look at what was repaired, and by whom.'),
@@ -82,7 +82,7 @@ export const STARTING_TITLES: readonly TitleBrand[] = [
   branded(
     'grey-market',
     'Made for another market',
-    'The papers of its import: entry, safety and emissions.',
+    'Its import papers: entry, safety and emissions.',
     'Without them it may not be registered at all.',
   ),
   branded(
@@ -95,6 +95,6 @@ export const STARTING_TITLES: readonly TitleBrand[] = [
     'reassigned-vin',
     'VIN assigned by the state',
     'The title with the assigned VIN, and the plate on the car.',
-    'Sales may have to announce it; look whether this one did.',
+    'Venues may have to announce it; check whether this one did.',
   ),
 ];

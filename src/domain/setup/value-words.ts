@@ -25,8 +25,8 @@ function textInWords(key: string, value: string): string {
 const DATE_OR_TIME = /^(\d{4}-\d\d-\d\d|\d\d:\d\d)$/;
 const MINUTES = /Minutes$/;
 
-/** Parts per million as a percentage with as many decimals as it needs: 86250 is "8.625 %". */
-export const percentInWords = (ppm: number): string => `${Number(((ppm / PPM) * 100).toFixed(4))} %`;
+/** Parts per million as a percentage with as many decimals as it needs: 86250 is "8.625%". */
+export const percentInWords = (ppm: number): string => `${Number(((ppm / PPM) * 100).toFixed(4))}%`;
 
 function isCents(value: number): value is Cents {
   return Number.isInteger(value) && Math.abs(value) <= LARGEST_CENTS && cents(value) === value;

@@ -71,7 +71,7 @@ function readTidy(text: string, known: CloseKnown): Outcome<Read> {
   const offset = findOffset(text);
   const words = findZoneWords(offset?.rest ?? text);
   if (words === 'several' && offset === null)
-    return refuse('two-zones', 'There is more than one zone here. Keep the time with the zone that it is said in.');
+    return refuse('two-zones', 'There is more than one time zone here. Keep the time with its own zone.');
   const named = words === 'several' ? null : words;
   const clock = offset === null ? clockWhereSaid(named, known) : clockAt(offset.minutes, known.now);
   const wall = writtenWall(named?.rest ?? offset?.rest ?? text, clock);

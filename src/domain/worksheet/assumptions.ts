@@ -11,11 +11,11 @@ export interface Assumption {
 export function assumptionsOf(facts: LotFacts, context: PricingContext): readonly Assumption[] {
   const { setup } = context;
   const found: Assumption[] = [];
-  if (facts.titleId === undefined) found.push({ about: 'title', message: 'No title is stated: it is taken as clean.' });
+  if (facts.titleId === undefined) found.push({ about: 'title', message: 'No title is set: assumed clean.' });
   if ((facts.recon ?? []).length === 0) {
     found.push(
       setup.costs.reconCents > 0
-        ? { about: 'recon', message: 'No recon lines: your standing amount is taken.' }
+        ? { about: 'recon', message: 'No recon lines: your standard amount is used.' }
         : { about: 'recon', message: 'No recon is counted.' },
     );
   }
@@ -28,14 +28,14 @@ export function assumptionsOf(facts: LotFacts, context: PricingContext): readonl
     if (setup.carrying.floorPlan === undefined) {
       found.push({
         about: 'funding',
-        message: 'There is no floor plan in the setup: it is counted as paid from cash.',
+        message: 'There is no floor plan in the setup: counted as paid from cash.',
       });
     } else if (title?.floorable === false) {
-      found.push({ about: 'funding', message: `“${title.name}” can’t go on the floor plan: it takes cash.` });
+      found.push({ about: 'funding', message: `“${title.name}” can’t go on the floor plan. It takes cash.` });
     }
   }
   if (facts.close === undefined && (venue?.feeScheduleIds.length ?? 0) > 0) {
-    found.push({ about: 'close', message: 'No close is stated: the only fees known for the venue are taken.' });
+    found.push({ about: 'close', message: 'No closing time is set: the only rates known for the venue are used.' });
   }
   return found;
 }

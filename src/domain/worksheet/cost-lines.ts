@@ -15,7 +15,7 @@ export function costLines(facts: LotFacts, standing: StandingCosts, transport: T
     transportLine(facts.transport, transport),
     ...someLine('pack', 'Pack', standing.packCents),
     ...someLine('overhead', 'Overhead', standing.overheadCents),
-    ...someLine('selling', 'Cost of selling it', standing.sellingCents),
+    ...someLine('selling', 'Cost of selling', standing.sellingCents),
   ];
 }
 
@@ -23,7 +23,7 @@ const someLine = (kind: CostLine['kind'], label: string, amount: Cents): readonl
   amount === 0 ? [] : [{ kind, label, cents: amount }];
 
 function reconLines(lines: readonly ReconLine[], standing: StandingCosts): readonly CostLine[] {
-  if (lines.length === 0) return [{ kind: 'recon', label: 'Recon, your standing amount', cents: standing.reconCents }];
+  if (lines.length === 0) return [{ kind: 'recon', label: 'Recon, your standard amount', cents: standing.reconCents }];
   return lines.map((line) => {
     const sure = line.chance === PPM;
     const { low, high } = line.amount;
@@ -57,7 +57,7 @@ function transportLine(quote: Cents | undefined, rule: TransportRule): CostLine 
   const asMiles = `${rule.miles.toLocaleString('en-US')} miles at ${formatMoney(rule.centsPerMile)}`;
   return byMile >= rule.minimumCents
     ? { kind: 'transport', label: `Transport, ${asMiles}`, cents: byMile }
-    : { kind: 'transport', label: 'Transport, the least a trip costs', cents: rule.minimumCents };
+    : { kind: 'transport', label: 'Transport, minimum charge', cents: rule.minimumCents };
 }
 
-const percent = (chance: number) => `${Number(((chance / PPM) * 100).toFixed(1))} %`;
+const percent = (chance: number) => `${Number(((chance / PPM) * 100).toFixed(1))}%`;

@@ -93,7 +93,7 @@ export function dealOf(
 
 const NO_RETAIL: DealProblem = {
   reason: 'no-retail',
-  message: 'There is no retail figure. Say what the car should sell for, or enter comparable cars.',
+  message: 'There is no retail estimate. Enter one, or enter comparable cars.',
 };
 
 function retailOf(facts: LotFacts, appraisal: Appraisal): Appraisal['retail'] {
@@ -107,7 +107,7 @@ function titleOf(facts: LotFacts, context: PricingContext, problems: DealProblem
   if (title === undefined) {
     problems.push({
       reason: 'unknown-title',
-      message: `The title “${facts.titleId}” is not in the setup. Choose one that is, or add it under Setup with what it takes off retail.`,
+      message: `The title “${facts.titleId}” is not in the setup. Choose one that is, or add it under Setup with its % of clean retail.`,
     });
   }
   return title;
@@ -121,11 +121,11 @@ function venueOf(facts: LotFacts, context: PricingContext, problems: DealProblem
     written === undefined
       ? {
           reason: 'no-venue',
-          message: 'There is no venue. Say where it is sold: the fees, steps and transport come from there.',
+          message: 'There is no venue. Choose one: the fees, increments and transport come from it.',
         }
       : {
           reason: 'unknown-venue',
-          message: `The venue “${written}” is not in the setup. Choose one that is, or add it under Setup with its fees and steps.`,
+          message: `The venue “${written}” is not in the setup. Choose one that is, or add it under Setup with its fees and increments.`,
         },
   );
   return undefined;
@@ -146,7 +146,7 @@ function billOf(
     if (schedule === undefined) {
       problems.push({
         reason: 'unknown-fees',
-        message: `“${venue.name}” names the fee schedule “${id}”, which is not in the setup. Add it, or take it off the venue.`,
+        message: `“${venue.name}” uses the fee schedule “${id}”, which is not in the setup. Add it, or remove it from the venue.`,
       });
       continue;
     }

@@ -46,7 +46,7 @@ function uncappedRange({ low, uncapped, sigma }: AppraisedRetail): { low: Cents;
 }
 
 function keptBack(line: Line, { limitedBy }: MaxBid): Line {
-  if (limitedBy === 'loss-chance') return { ...line, group: 'risk-cap', label: 'Kept back for the chance of a loss' };
-  if (limitedBy === 'sealed') return { ...line, group: 'sealed', label: 'Kept back because the bid is sealed' };
+  if (limitedBy === 'loss-chance') return { ...line, group: 'risk-cap', label: 'Held back for the chance of a loss' };
+  if (limitedBy === 'sealed') return { ...line, group: 'sealed', label: 'Held back because the bid is sealed' };
   return line;
 }

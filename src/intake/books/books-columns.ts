@@ -22,8 +22,8 @@ const money = (value: number | undefined | null): CsvCell | undefined =>
   value === undefined || value === null ? undefined : { text: (value / 100).toFixed(2), kind: 'number' };
 
 const carColumns = <Row>(factsOf: (row: Row) => LotFacts | undefined): readonly OutColumn<Row>[] => [
-  { heading: 'VIN', means: 'As it stands on the lot.', cell: (row) => text(factsOf(row)?.vin) },
-  { heading: 'Lot number', means: 'As the sale prints it.', cell: (row) => text(factsOf(row)?.lotNumber) },
+  { heading: 'VIN', means: 'As shown on the lot.', cell: (row) => text(factsOf(row)?.vin) },
+  { heading: 'Lot number', means: 'As the venue prints it.', cell: (row) => text(factsOf(row)?.lotNumber) },
   { heading: 'Car', means: 'Year, make, model and trim.', cell: (row) => text(carName(factsOf(row) ?? {})) },
   { heading: 'Venue', means: 'Where it was bought.', cell: (row) => text(factsOf(row)?.venueName) },
 ];
@@ -43,8 +43,12 @@ export const FOLDER_COLUMNS: readonly OutColumn<PurchaseFolder>[] = [
     means: 'Day of the win in the store’s zone, year-month-day.',
     cell: ({ won }) => date(won?.date),
   },
-  { heading: 'Bought by', means: 'Who bid, where that was noted.', cell: ({ won }) => text(won?.bidder) },
-  { heading: 'Stands', means: 'in-stock, sold, undone or not-won.', cell: ({ stage }) => text(stage) },
+  { heading: 'Bought by', means: 'Who bid, where that was entered.', cell: ({ won }) => text(won?.bidder) },
+  {
+    heading: 'Status',
+    means: 'in-stock, sold, canceled or not-won.',
+    cell: ({ stage }) => text(stage === 'undone' ? 'canceled' : stage),
+  },
   { heading: 'Hammer', means: 'Hammer price by the result, dollars.', cell: ({ won }) => money(won?.hammer) },
   {
     heading: 'Expected cost',
@@ -52,22 +56,22 @@ export const FOLDER_COLUMNS: readonly OutColumn<PurchaseFolder>[] = [
     cell: ({ expectedCents }) => money(expectedCents),
   },
   {
-    heading: 'Booked cost',
-    means: 'All bills booked so far, credits taken off, dollars.',
+    heading: 'Actual cost',
+    means: 'All bills recorded so far, less credits, dollars.',
     cell: ({ actualCents }) => money(actualCents),
   },
   {
     heading: 'Still owed',
     means:
-      'Bills not paid yet, and the price and fees that are not billed yet, dollars; below zero when too much was paid or money is to come back.',
+      'Bills not paid yet, plus the price and fees not billed yet, dollars; negative when overpaid or a refund is due.',
     cell: ({ open }) => money(open),
   },
   {
     heading: 'Floor plan',
-    means: 'Principal the lender still has in the car, dollars.',
+    means: 'Principal still owed to the lender, dollars.',
     cell: ({ floorOwed }) => money(floorOwed),
   },
-  { heading: 'Sold on', means: 'Day it was sold, year-month-day.', cell: ({ outcome }) => date(outcome?.date) },
+  { heading: 'Sold on', means: 'Sale date, year-month-day.', cell: ({ outcome }) => date(outcome?.date) },
   { heading: 'Sold to', means: 'retail, business or wholesale.', cell: ({ outcome }) => text(outcome?.buyer) },
   { heading: 'Sold for', means: 'Price, dollars.', cell: ({ outcome }) => money(outcome?.priceCents) },
   {
@@ -75,8 +79,12 @@ export const FOLDER_COLUMNS: readonly OutColumn<PurchaseFolder>[] = [
     means: 'Expected retail less expected cost, dollars.',
     cell: ({ expected }) => money(expected?.gross),
   },
-  { heading: 'Gross', means: 'Price less booked cost, dollars.', cell: ({ gross }) => money(gross) },
-  { heading: 'Missing', means: 'What the folder still lacks.', cell: ({ missing }) => text(missing.join('; ')) },
+  { heading: 'Gross', means: 'Price less actual cost, dollars.', cell: ({ gross }) => money(gross) },
+  {
+    heading: 'Missing',
+    means: 'What is still missing from the folder.',
+    cell: ({ missing }) => text(missing.join('; ')),
+  },
 ];
 
 export interface FolderLineRow {
@@ -92,14 +100,14 @@ export const LINE_COLUMNS: readonly OutColumn<FolderLineRow>[] = [
     means: 'hammer, fee, transport, recon, interest, floor-fee or other.',
     cell: ({ line }) => text(line.cost),
   },
-  { heading: 'Line', means: 'As it was expected, or as the bill words it.', cell: ({ line }) => text(line.label) },
+  { heading: 'Line', means: 'As expected, or the bill’s description.', cell: ({ line }) => text(line.label) },
   { heading: 'Expected', means: 'At the win, dollars.', cell: ({ line }) => money(line.expected?.cents) },
   {
-    heading: 'Booked',
+    heading: 'Actual',
     means: 'All bills for it, dollars; empty while there is none.',
     cell: ({ line }) => money(line.actualCents),
   },
-  { heading: 'Difference', means: 'Booked less expected, dollars.', cell: ({ line }) => money(line.difference) },
+  { heading: 'Difference', means: 'Actual less expected, dollars.', cell: ({ line }) => money(line.difference) },
   { heading: 'Why', means: 'What explains the difference.', cell: ({ line }) => text(line.why) },
 ];
 
@@ -119,7 +127,7 @@ export const POSTING_COLUMNS: readonly OutColumn<PostingRow>[] = [
   },
   {
     heading: 'Transaction',
-    means: 'The same for all rows that belong together.',
+    means: 'Same for all rows that belong together.',
     cell: ({ transaction }) => text(transaction.key),
   },
   {

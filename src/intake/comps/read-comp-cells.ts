@@ -17,7 +17,7 @@ export type CompCells = Readonly<Partial<Record<CompColumn, string>>>;
 export function readCompCells(cells: CompCells, today: LocalDate, priceHeading: string): Outcome<Comp> {
   const price = parseMoney(cells.price ?? '');
   if (!price.ok) return refuse('price', `Price: ${price.message}`);
-  if (price.value <= 0) return refuse('price', 'Price: it must be more than nothing.');
+  if (price.value <= 0) return refuse('price', 'Price: it must be above $0.');
   const kind = kindOf(cells.kind ?? priceHeading);
   if (cells.kind !== undefined && kind === undefined) {
     return refuse('kind', `“${cells.kind}” is neither sold nor asking. Write one of the two.`);

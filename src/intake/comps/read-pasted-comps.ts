@@ -28,7 +28,7 @@ export function readPastedComps(text: string, today: LocalDate): PastedComps {
   const comps: PastedComps['comps'][number][] = [];
   const faults: PastedComps['faults'][number][] = [];
   if (headings !== undefined && !columns.includes('price')) {
-    const message = 'No column is headed “Price”. Head the column of prices so, or paste the rows without headings.';
+    const message = 'No column is headed “Price”. Add that heading, or paste the rows without headings.';
     return { comps, faults: [{ line: first?.line ?? 1, message }], unused: [] };
   }
   for (const { line, cells } of headings === undefined ? rows : rows.slice(1)) {
@@ -39,7 +39,7 @@ export function readPastedComps(text: string, today: LocalDate): PastedComps {
     }
     const comp = compSchema.safeParse(read.value);
     if (comp.success) comps.push({ line, comp: comp.data });
-    else faults.push({ line, message: 'Its differences take off half of the price or more: it is not comparable.' });
+    else faults.push({ line, message: 'Its differences take off half the price or more, so it is not comparable.' });
   }
   const unused = headings?.filter((heading, i) => columns[i] === undefined && heading.trim() !== '') ?? [];
   return { comps, faults, unused };

@@ -43,7 +43,7 @@ export const mappingOf = (columns: readonly InvoiceColumn[]): InvoiceMapping =>
 export function mappingFault(columns: readonly InvoiceColumn[]): string | null {
   const has = (...roles: readonly InvoiceRole[]) => columns.some(({ role }) => role !== null && roles.includes(role));
   if (!has('vin', 'lot'))
-    return 'No column says which car a row is for. Choose the one with the VIN or the lot number.';
+    return 'No column says which car a row is for. Choose the column with the VIN or the lot number.';
   if (!has('amount', 'hammer', 'fee', 'transport', 'other', 'credit', 'payment'))
     return 'No column holds an amount. Choose the one that does.';
   return null;

@@ -138,5 +138,5 @@ function sumFault(text: string, made: readonly InvoiceLine[]): string | null {
   const costs = sum(made.filter(({ what }) => what === 'cost'));
   const paid = sum(made.filter(({ what }) => what === 'payment'));
   if (total.value === costs || total.value === costs - paid) return null;
-  return `The amounts of this row come to ${formatMoney(cents(costs))}, and its total says ${formatMoney(total.value)}. Ask the sale which is right; the amounts are shown as they stand.`;
+  return `The amounts in this row add up to ${formatMoney(cents(costs))}, but its total says ${formatMoney(total.value)}. Ask the venue which is right; the amounts are shown as listed.`;
 }

@@ -20,7 +20,7 @@ const DOUBT_WORDS: Readonly<Record<CloseDoubt, string>> = {
   gap: 'that hour is skipped when the clocks go forward',
   overlap: 'that hour happens twice when the clocks go back',
   abbreviation: 'its zone letters can mean two things on that date',
-  'no-zone': 'nothing says in which zone it is, so the store’s was taken',
+  'no-zone': 'it has no time zone, so the store’s was used',
   'zone-data': 'the rules of its zone changed lately, and this browser may not know',
 };
 
@@ -62,7 +62,7 @@ export function readCloseCells(
   const close = utc === undefined ? read.value : settledBy(utc, read.value);
   draft.set('close', close ?? read.value, cell, (close ?? read.value).doubts.length > 0 ? 'doubtful' : 'certain');
   if (close === undefined)
-    draft.question(cell, 'The UTC column says another moment; the local one was taken. Look the close up.');
+    draft.question(cell, 'The UTC column says another time; the local one was used. Check the close.');
   else if (close.doubts.length > 0) {
     draft.question(
       cell,

@@ -60,7 +60,7 @@ function midpoint(low: ReadAmount | undefined, high: ReadAmount | undefined, dra
   const only = low ?? high;
   if (only === undefined) return undefined;
   if (low === undefined || high === undefined) {
-    draft.unread(only.cell, 'There is no likely figure beside it. Write the likely one.');
+    draft.unread(only.cell, 'There is no likely figure beside it. Enter the likely one.');
     return undefined;
   }
   if (low.cents > high.cents) {
@@ -69,7 +69,7 @@ function midpoint(low: ReadAmount | undefined, high: ReadAmount | undefined, dra
     return undefined;
   }
   const cell = { ...low.cell, text: `${low.cell.text} / ${high.cell.text}` };
-  draft.question(cell, 'There is no likely figure; the middle of low and high was taken. Put in your own.');
+  draft.question(cell, 'There is no likely figure, so the middle of low and high was used. Enter your own.');
   const likely = cents(Math.round((low.cents + high.cents) / 2));
   return { value: { low: low.cents, likely, high: high.cents }, cell, sure: 'doubtful' as const };
 }

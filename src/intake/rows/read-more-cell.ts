@@ -29,7 +29,7 @@ export function readMoreCell(
 ): Outcome<More> {
   const stored = lotFactsSchema.safeParse(jsonIn(cell.text));
   if (!stored.success) {
-    return refuse('unreadable', 'This can’t be used, so only the other columns count. Leave it as the tool wrote it.');
+    return refuse('unreadable', 'This can’t be used, so only the other columns are. Leave it as Headroom wrote it.');
   }
   const shown = shownCells(stored.data, mapped, context);
   const [now, then] = [factsIn(cells, context), factsIn(shown, context)];

@@ -14,7 +14,7 @@ export function readVinCell(cell: Cell, draft: RowDraft): void {
   if (/^\d(?:[.,]\d+)?e\+?\d+$/i.test(cell.text)) {
     draft.unread(
       cell,
-      'A spreadsheet has turned this VIN into a number, and its digits are gone. Take it from the sale.',
+      'A spreadsheet has turned this VIN into a number, and its digits are lost. Copy it from the sale.',
     );
     return;
   }
@@ -48,13 +48,13 @@ export function readMilesCell(cell: Cell, draft: RowDraft, { decimal }: ReadCont
 export function readAmount(text: string, { decimal }: ReadContext): Outcome<Cents> {
   const amount = parseMoney(text, decimal === undefined ? {} : { decimal });
   if (!amount.ok || amount.value >= 0) return amount;
-  return refuse('negative', `“${text}” is less than nothing. Write the amount without its sign, or leave it out.`);
+  return refuse('negative', `“${text}” is below $0. Write the amount without its sign, or leave it out.`);
 }
 
 export function readMoneyCell(cell: Cell, field: Amount, draft: RowDraft, context: ReadContext): void {
   const amount = readAmount(cell.text, context);
   if (field === 'increment' && amount.ok && amount.value === 0) {
-    draft.unread(cell, 'A step can’t be nothing. Write the step, or leave it out.');
+    draft.unread(cell, 'An increment can’t be $0. Write the increment, or leave it out.');
     return;
   }
   take(field, amount, cell, draft);
@@ -72,7 +72,7 @@ export function readTextCell(
     return;
   }
   draft.set(field, shorten(text, 200), cell, 'doubtful');
-  draft.question(cell, 'Only the first 199 characters fit here; the whole is kept in the notes.');
+  draft.question(cell, 'Only the first 199 characters fit here; all of it is in the notes.');
   draft.note(`${cell.heading}: ${text}`);
 }
 
@@ -87,7 +87,7 @@ export function readCarCell(cell: Cell, draft: RowDraft, context: ReadContext): 
   const [make, ...model] = name;
   const fits = make !== undefined && name.join(' ').length <= 200;
   if (!fits) {
-    draft.unread(cell, 'No make and model can be made out. Write them in columns of their own.');
+    draft.unread(cell, 'No make and model found. Put them in their own columns.');
     return;
   }
   if (draft.facts.make === undefined) draft.set('make', make, cell, 'likely');

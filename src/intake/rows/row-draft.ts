@@ -93,7 +93,7 @@ export class RowDraft {
     const notes = [...this.#notes, ...this.#unread].join('\n');
     if (notes.length > LONGEST_NOTES) {
       this.aboutRow(
-        `The notes of this row have ${notes.length.toLocaleString('en-US')} characters; the first ${LONGEST_NOTES.toLocaleString('en-US')} are kept.`,
+        `The notes of this row have ${notes.length.toLocaleString('en-US')} characters; the first ${LONGEST_NOTES.toLocaleString('en-US')} are saved.`,
         'question',
       );
     }

@@ -65,7 +65,7 @@ function readCar(
   if (days < 0) return refuse('order', 'It sold before it came. Check the two dates.');
   if (days > 3650) return refuse('days', 'It stood for more than ten years. Check the two dates.');
   const early = since === undefined ? 0 : Math.max(0, daysBetween(arrived.value, since));
-  if (early > 0 && early >= days) return refuse('before', 'It was gone before the list begins. Take it out.');
+  if (early > 0 && early >= days) return refuse('before', 'It was gone before the list begins. Remove it.');
   return ok({ ...named, days, sold: left.value !== undefined, enteredAtDays: early });
 }
 
@@ -78,8 +78,7 @@ function soldWord(text: string): Outcome<boolean> {
 const MIDNIGHT = localTimeSchema.parse('00:00');
 
 function dateOf(text: string, asOf: LocalDate): Outcome<LocalDate> {
-  if (text === '')
-    return refuse('empty', 'nothing stands there. Write a date such as 2026-03-01, or a number of days.');
+  if (text === '') return refuse('empty', 'it is empty. Write a date such as 2026-03-01, or a number of days.');
   if (!/\d{4}|\d[-/.]\d{1,2}[-/.]\d\d/.test(text)) return refuse('no-year', `write “${text}” with its year.`);
   const date = writtenDate(text, MIDNIGHT, { date: asOf, time: MIDNIGHT });
   if (!date.ok) return date;

@@ -12,24 +12,24 @@ export const DONE_WORDS: Readonly<Record<NotedStepName, string>> = {
   transport: 'Transport arranged',
   deliver: 'Delivered',
   inspect: 'Inspected',
-  title: 'Title in',
-  fund: 'On the floor plan or funded',
-  refund: 'Money came back',
+  title: 'Title received',
+  fund: 'Floor-planned or funded',
+  refund: 'Refund received',
 };
 
 /** What followed the hammer, in plain words. */
 export const AFTER_SALE_WORDS: WordsFor<typeof AFTER_SALE> = {
   'step-noted': ({ step, done, cents, note }) => {
     const what = `${DONE_WORDS[step]}${cents === undefined ? '' : ` ${formatMoney(cents)}`}`;
-    return [done ? what : `Not done after all: ${DONE_WORDS[step].toLowerCase()}`, note].filter(Boolean).join('. ');
+    return [done ? what : `Undone: ${DONE_WORDS[step].toLowerCase()}`, note].filter(Boolean).join('. ');
   },
   'dispute-opened': ({ opened: { side, reason, askedCents, words } }) => {
-    const asked = askedCents === undefined ? '' : `, ${formatMoney(askedCents)} asked`;
-    return `${side === 'ours' ? 'We dispute it' : 'Disputed by another'}: ${REASON_WORDS[reason]}${asked}. ${words}`;
+    const asked = askedCents === undefined ? '' : `, ${formatMoney(askedCents)} claimed`;
+    return `${side === 'ours' ? 'We opened a dispute' : 'A dispute was opened against us'}: ${REASON_WORDS[reason]}${asked}. ${words}`;
   },
-  'dispute-changed': () => 'Dispute: its particulars were changed',
+  'dispute-changed': () => 'Dispute: details changed',
   'dispute-stepped': ({ step }) => `Dispute: ${sayStep(step)}`,
-  'dispute-closed': ({ outcome }) => `Dispute ended: ${sayOutcome(outcome)}`,
+  'dispute-closed': ({ outcome }) => `Dispute closed: ${sayOutcome(outcome)}`,
 };
 
 /** One line of a dispute's history. */

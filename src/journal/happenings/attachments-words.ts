@@ -16,5 +16,5 @@ export const ATTACHMENT_WORDS: Readonly<Record<AttachmentKind, string>> = {
 
 export const ATTACHMENTS_WORDS: WordsFor<typeof ATTACHMENTS> = {
   'attachment-kept': ({ attachment: { about, name, note } }) =>
-    [`${ATTACHMENT_WORDS[about]} kept: ${name}`, note].filter(Boolean).join('. '),
+    [`${ATTACHMENT_WORDS[about]} saved: ${name}`, note].filter(Boolean).join('. '),
 };

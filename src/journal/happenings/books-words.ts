@@ -11,23 +11,23 @@ const SOLD = { retail: 'to a customer', business: 'to a business', wholesale: 'a
 /** What was booked, in plain words. */
 export const BOOKS_WORDS: WordsFor<typeof BOOKS> = {
   'costs-booked': ({ lines, payee, paid, date }) =>
-    `Bill booked${from(payee)}: ${billed(lines)}, ${paid === 'owed' ? 'still to be paid' : 'paid at once'}, ${sayDate(date)}`,
+    `Bill recorded${from(payee)}: ${billed(lines)}, ${paid === 'owed' ? 'not paid yet' : 'paid'}, ${sayDate(date)}`,
   'invoice-confirmed': ({ costs, payments, payee, document: paper }) => {
     const paid = payments.map((one) => payment(one.cents));
-    return `Booked${from(payee)}${paper.file === undefined ? '' : `, ${paper.file}`}: ${[billed(costs), ...paid].filter(Boolean).join('; ')}`;
+    return `Recorded${from(payee)}${paper.file === undefined ? '' : `, ${paper.file}`}: ${[billed(costs), ...paid].filter(Boolean).join('; ')}`;
   },
   'payment-booked': ({ lines, payee, date }) =>
-    `Booked: ${lines.map((one) => payment(one.cents)).join(', ')}${payee === undefined ? '' : `, ${payee}`}, ${sayDate(date)}`,
-  'settlement-booked': ({ label, cents: amount }) => `Booked from a dispute: ${label}, ${credit(amount)}`,
+    `Recorded: ${lines.map((one) => payment(one.cents)).join(', ')}${payee === undefined ? '' : `, ${payee}`}, ${sayDate(date)}`,
+  'settlement-booked': ({ label, cents: amount }) => `Recorded from a dispute: ${label}, ${credit(amount)}`,
   'floor-booked': ({ cents: amount, move, date }) =>
-    `Booked: ${formatMoney(amount)} ${move === 'draw' ? 'paid by the lender' : 'paid back to the lender'}, ${sayDate(date)}`,
+    `Recorded: ${move === 'draw' ? 'floor-plan advance' : 'floor-plan payoff'} of ${formatMoney(amount)}, ${sayDate(date)}`,
   'outcome-booked': ({ buyer, priceCents, date }) =>
     `Sold ${SOLD[buyer]} for ${formatMoney(priceCents)}, ${sayDate(date)}`,
   'paper-noted': ({ paper, date }) =>
     date === undefined
-      ? `Not in the folder after all: ${PAPER_WORDS[paper].toLowerCase()}`
+      ? `No longer in the folder: ${PAPER_WORDS[paper].toLowerCase()}`
       : `${PAPER_WORDS[paper]} in the folder, ${sayDate(date)}`,
-  'invoice-mapped': () => 'The columns of a venue’s invoices were named',
+  'invoice-mapped': () => 'Invoice columns of a venue saved',
   'month-closed': ({ month, by }) => `${monthInWords(month)} was closed by ${by}`,
 };
 
@@ -37,4 +37,4 @@ const credit = (amount: Cents): string =>
 const billed = (lines: readonly { readonly label: string; readonly cents: Cents }[]): string =>
   lines.map(({ label, cents: amount }) => `${label} ${credit(amount)}`).join(', ');
 const payment = (amount: Cents): string =>
-  amount < 0 ? `${formatMoney(cents(-amount))} came back` : `paid ${formatMoney(amount)}`;
+  amount < 0 ? `refund of ${formatMoney(cents(-amount))}` : `paid ${formatMoney(amount)}`;

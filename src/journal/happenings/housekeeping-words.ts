@@ -4,5 +4,5 @@ import type { WordsFor } from './row.ts';
 /** What concerns no single lot, in plain words. */
 export const HOUSEKEEPING_WORDS: WordsFor<typeof HOUSEKEEPING> = {
   'setup-changed': ({ set }) => `Setup changed: ${Object.keys(set).join(', ')}`,
-  undone: () => 'Something was taken back',
+  undone: () => 'Something was undone',
 };

@@ -6,13 +6,13 @@ import type { WATCHING } from './watching.ts';
 /** How lots came in, changed and were let go, in plain words. */
 export const WATCHING_WORDS: WordsFor<typeof WATCHING> = {
   'lots-added': ({ lots }) =>
-    lots.length === 1 ? 'It was added' : `It came in with ${(lots.length - 1).toLocaleString('en-US')} others`,
+    lots.length === 1 ? 'Added' : `Added with ${(lots.length - 1).toLocaleString('en-US')} other lots`,
   'lot-changed': ({ set, clear }) =>
     [
       ...Object.entries(set).map(([field, value]) => `${sayField(field)}: ${sayValue(field, value)}`),
-      ...clear.map((field) => `${sayField(field)}: emptied`),
+      ...clear.map((field) => `${sayField(field)}: cleared`),
     ].join('; '),
-  'lot-dropped': () => 'No longer watched',
+  'lot-dropped': () => 'Removed from the list',
 };
 
 const FIELD_WORDS: Readonly<Record<string, string>> = {
@@ -29,7 +29,7 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   venueId: 'Venue',
   venueName: 'Venue name',
   lotNumber: 'Lot number',
-  increment: 'Step',
+  increment: 'Increment',
   pageUrl: 'Page',
 };
 

@@ -24,7 +24,7 @@ const FILE = /<(?:img|a) id="file-([0-9a-f]{64})" (?:src|href)="data:[a-z0-9.+/-
 export function openPack(html: string): Outcome<OpenedPack> {
   const start = html.lastIndexOf(DATA_START);
   const end = start === -1 ? -1 : html.indexOf(DATA_END, start);
-  if (end === -1) return refuse('not-a-pack', 'This file is not an evidence pack of Headroom, or its end is cut off.');
+  if (end === -1) return refuse('not-a-pack', 'This file is not a Headroom evidence pack, or its end is cut off.');
   const data = html.slice(start + DATA_START.length, end);
   const page = html.slice(0, start);
   const files = new Map<string, string>();

@@ -57,7 +57,7 @@ export function packPage(content: PackContent): string[] {
     '<meta name="viewport" content="width=device-width, initial-scale=1">\n',
     `<title>${toHtml(content.title)}</title>\n<style>${PACK_STYLE}</style>\n</head>\n<body>\n<main>\n`,
     `<h1>${bdi(content.title)}</h1>\n<p>${bdi(content.madeBy)}</p>\n`,
-    `<table><caption>The lot, as it is known now</caption>\n${content.facts.map(factRow).join('')}</table>\n`,
+    `<table><caption>The lot, as known now</caption>\n${content.facts.map(factRow).join('')}</table>\n`,
     '<h2>What happened, in order</h2>\n<ol class="life">\n',
   );
   const shown = new Set<string>();

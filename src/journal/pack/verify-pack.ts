@@ -51,13 +51,13 @@ export function verifyPack(
 
 function checkSeal(lines: readonly string[], page: string): string[] {
   const seal = packSealSchema.safeParse(parsed(lines.at(-1)));
-  if (!seal.success) return ['The seal at the end of the data is missing: the file is cut off, or was changed.'];
+  if (!seal.success) return ['The seal at the end of the data is missing: the file is cut short, or was changed.'];
   const data = lines
     .slice(0, -1)
     .map((line) => `${line}\n`)
     .join('');
   return [
-    ...(hashOfText(data) === seal.data.seal.data ? [] : ['The data are not those that were sealed.']),
+    ...(hashOfText(data) === seal.data.seal.data ? [] : ['The data was changed after it was sealed.']),
     ...(hashOfText(page) === seal.data.seal.page
       ? []
       : ['The readable part of the page was changed after it was sealed.']),
@@ -90,13 +90,13 @@ function checkChains(lines: readonly PackLine[], head: PackHead, noted: readonly
   for (const link of links) {
     const name = `Entry number ${link.sequence} of device ${link.device}`;
     if (link.again !== null && link.again !== link.hash) findings.push(`${name} was changed after it was written.`);
-    if (link.id <= lastId) findings.push(`${name} stands out of order.`);
+    if (link.id <= lastId) findings.push(`${name} is out of order.`);
     lastId = link.id;
     const before = last.get(link.device);
     if (before !== undefined && link.sequence !== before.sequence + 1)
-      findings.push(`${name} follows number ${before.sequence}: something between is missing, or was put in.`);
+      findings.push(`${name} follows number ${before.sequence}: something between is missing, or was inserted.`);
     else if (before !== undefined && link.previous !== before.hash)
-      findings.push(`${name} does not follow number ${before.sequence}: one of the two was replaced.`);
+      findings.push(`${name} does not follow number ${before.sequence}: one of them was replaced.`);
     last.set(link.device, link);
   }
   for (const { device, sequence, hash } of head.heads) {
@@ -128,11 +128,11 @@ function checkNoted({ device, sequence, hash }: ChainHead, links: readonly Link[
   const there = links.find((link) => link.device === device && link.sequence === sequence);
   if (there === undefined)
     return [
-      `The noted entry number ${sequence} of device ${device} is not in this pack: its chain was cut off, or begins later.`,
+      `The noted entry number ${sequence} of device ${device} is not in this pack: its chain was cut short, or begins later.`,
     ];
   return there.hash === hash
     ? []
-    : [`Entry number ${sequence} of device ${device} is not the one that was noted: the chain was written anew.`];
+    : [`Entry number ${sequence} of device ${device} is not the one you noted: the chain was rewritten.`];
 }
 
 function checkFiles(
@@ -147,14 +147,14 @@ function checkFiles(
     if (!('file' in line)) continue;
     const { hash, name, sizeBytes } = line.file;
     named.add(hash);
-    if (!kept.has(hash)) findings.push(`No entry in this pack says that the file ${name} was kept.`);
+    if (!kept.has(hash)) findings.push(`No entry in this pack lists the file ${name}.`);
     const bytes = decode(inPage.get(hash) ?? '');
     if (!inPage.has(hash)) findings.push(`The file ${name} is not in the page.`);
     else if (bytes === null || bytes.length !== sizeBytes || bytesToHex(sha256(bytes)) !== hash)
-      findings.push(`The file ${name} is not the one that was kept: its bytes were changed.`);
+      findings.push(`The file ${name} has changed since it was saved.`);
   }
   for (const hash of inPage.keys())
-    if (!named.has(hash)) findings.push('There is a file in the page that the data do not name.');
+    if (!named.has(hash)) findings.push('The page holds a file that the data does not list.');
   return findings;
 }
 

@@ -37,11 +37,11 @@ export function CompOffer({ desk, drafts, readAt }: CompOfferProps) {
     const answer = await desk.addComps(lot, comps);
     if (!answer.ok) return setSaid(answer.message);
     setKept(answer.value);
-    setSaid(`${comps.length === 1 ? 'One comparable' : `${comps.length} comparables`} more.`);
+    setSaid(`Added ${comps.length === 1 ? 'one comparable' : `${comps.length} comparables`}.`);
   };
   const takeBack = async (done: KeptLot) => {
     const answer = await done.undo();
-    setSaid(answer.ok ? 'Taken back.' : answer.message);
+    setSaid(answer.ok ? 'Undone.' : answer.message);
     if (answer.ok) setKept(undefined);
   };
   return (
@@ -57,7 +57,7 @@ export function CompOffer({ desk, drafts, readAt }: CompOfferProps) {
           The worksheet shows each step from there to the lot.
         </p>
         {open?.length === 0 ? (
-          <p class="small">No watched lot is open. Watch the lot that you want to value first.</p>
+          <p class="small">You have no open lots. Add the lot you want to value first.</p>
         ) : (
           <ChoiceInput
             label="For which lot"

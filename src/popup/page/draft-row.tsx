@@ -52,7 +52,7 @@ export function DraftRow(props: DraftRowProps) {
         <Doubts {...props} value={first?.value} />
         {field !== undefined && field.readings.length > 1 && (
           <div class="stack">
-            <p class="small">{open ? 'The page says both, and neither better:' : 'The page also says:'}</p>
+            <p class="small">{open ? 'The page says both, equally clearly:' : 'The page also says:'}</p>
             {field.readings.map((reading, at) => (
               <button
                 key={`${at} ${reading.text}`}
@@ -71,7 +71,7 @@ export function DraftRow(props: DraftRowProps) {
         )}
         <FieldInput
           name={name}
-          label={first === undefined ? label : `${label}, put right`}
+          label={first === undefined ? label : `${label}, corrected`}
           value={open ? undefined : first?.value}
           storeZone={storeZone}
           venueZone={props.venueZone}
@@ -103,7 +103,7 @@ function Doubts({ name, value, year, thisYear, storeZone, onType }: DoubtsProps)
   const close: CloseTime = value;
   return (
     <div class="note warning stack small">
-      <p>{wordsOfDoubt(close)} Until you choose, the earliest holds.</p>
+      <p>{wordsOfDoubt(close)} Until you choose, the earliest is used.</p>
       <div class="row">
         {[close.instant, ...close.otherwise].map((choice) => (
           <button key={choice} type="button" onClick={() => onType(pickCloseTime(close, choice))}>

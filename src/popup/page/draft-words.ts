@@ -19,15 +19,15 @@ export const DRAFT_FIELDS: readonly { readonly name: DraftFieldName; readonly la
     { name: 'trim', label: 'Trim', what: 'the trim' },
     { name: 'lotNumber', label: 'Lot number', what: 'the lot number' },
     { name: 'runNumber', label: 'Run number', what: 'the run number' },
-    { name: 'increment', label: 'Step', what: 'the step between bids' },
+    { name: 'increment', label: 'Increment', what: 'the bid increment' },
     { name: 'sale', label: 'Sale', what: 'the sale' },
     { name: 'seller', label: 'Seller', what: 'the seller' },
-    { name: 'location', label: 'Where it stands', what: 'the place where it stands' },
+    { name: 'location', label: 'Location', what: 'the location' },
     { name: 'transmission', label: 'Transmission', what: 'the transmission' },
     { name: 'drive', label: 'Drive', what: 'the drive' },
     { name: 'condition', label: 'Condition', what: 'the condition' },
     { name: 'nextBid', label: 'Next bid', what: 'the next bid' },
-    { name: 'buyNow', label: 'Buy at once', what: 'the price to buy at once' },
+    { name: 'buyNow', label: 'Buy now', what: 'the buy-now price' },
   ];
 
 /** Fields without which there is no number, so that they are asked for when the page is silent. */
@@ -56,7 +56,7 @@ export const originWords = ({ from, sure }: Pick<Reading<unknown>, 'from' | 'sur
   `${FROM_WORDS[from]}, ${sure}`;
 
 export const SURE_MEANS: Record<Sure, string> = {
-  certain: 'The page says so plainly, in one way only.',
-  likely: 'A careful reader would take it so; worth a look.',
-  doubtful: 'Worth showing, not worth relying on.',
+  certain: 'The page says so clearly.',
+  likely: 'Most likely right. Check it.',
+  doubtful: 'Only a guess. Check it.',
 };

@@ -39,7 +39,7 @@ export async function takeListed(desk: PageDesk, lots: readonly ListedLot[]): Pr
     const added = await desk.watchAll(fresh);
     if (!added.ok) return { said: added.message, undo };
     undos.push(added.value);
-    said.push(`${fresh.length === 1 ? 'One lot is' : `${fresh.length} lots are`} watched now.`);
+    said.push(`${fresh.length === 1 ? 'One lot' : `${fresh.length} lots`} added to your list.`);
   }
   let updated = 0;
   for (const lot of lots) {

@@ -50,7 +50,7 @@ export function LotChecklist({ desk, page }: LotChecklistProps) {
     setSaid(taken.said);
     setUndo(() => async () => {
       const back = await taken.undo();
-      setSaid(back.ok ? 'Taken back.' : back.message);
+      setSaid(back.ok ? 'Undone.' : back.message);
       setUndo(undefined);
       setRound(round + 1);
     });
@@ -68,7 +68,7 @@ export function LotChecklist({ desk, page }: LotChecklistProps) {
           disabled={open.length === 0}
           onClick={() => setTicked(all ? new Set() : new Set(open.map(({ key }) => key)))}
         >
-          {all ? 'Tick none' : 'Tick all'}
+          {all ? 'Check none' : 'Check all'}
         </button>
       </div>
       <ul class="checklist">
@@ -124,14 +124,14 @@ export function LotChecklist({ desk, page }: LotChecklistProps) {
 const NEWS_WORDS: Record<ReturnType<typeof newsOf>, string> = {
   new: '',
   again: 'sold before',
-  news: 'watched, has news',
+  news: 'on your list, has news',
   nothing: 'watched',
 };
 
 function buttonWords(chosen: readonly ListedLot[]): string {
   const fresh = chosen.filter((lot) => newsOf(lot) !== 'news').length;
   const updates = chosen.length - fresh;
-  if (chosen.length === 0) return 'Tick the lots to watch';
+  if (chosen.length === 0) return 'Check the lots to watch';
   const watch = fresh === 0 ? '' : `Watch ${fresh === 1 ? 'one lot' : `${fresh} lots`}`;
   if (updates === 0) return watch;
   return watch === '' ? `Update ${updates}` : `${watch}, update ${updates}`;

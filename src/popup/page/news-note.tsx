@@ -24,7 +24,7 @@ export function NewsNote({ news, store, setup }: NewsNoteProps) {
     const taken = await store.undo(refreshed.entry);
     if (!taken.ok) return setSaid(taken.message);
     setRefreshed(null);
-    setSaid('Taken back.');
+    setSaid('Undone.');
     setLot((await store.lot(lot.id)) ?? lot);
   };
   return (
@@ -42,7 +42,7 @@ export function NewsNote({ news, store, setup }: NewsNoteProps) {
       {refreshed !== null && (
         <div class="note row apart">
           <span class="small">
-            Brought up to date from this page.
+            Updated from this page.
             {Object.entries(refreshed.now).map(([key, after]) => {
               // The keys of facts are fields.
               const field = key as LotField;

@@ -56,7 +56,7 @@ export function OneLot({ desk, draft, readAt, onPoint }: OneLotProps) {
   };
   const watch = async () => {
     await remember();
-    finish(await desk.watch({ facts, evidence }), 'It is watched now.');
+    finish(await desk.watch({ facts, evidence }), 'Added to your list.');
   };
   const update = async (lot: LotState) => {
     await remember();
@@ -70,7 +70,7 @@ export function OneLot({ desk, draft, readAt, onPoint }: OneLotProps) {
 
   if (kept !== undefined) {
     return (
-      <section class="stack" aria-label="Kept">
+      <section class="stack" aria-label="Saved">
         <h1>{lotTitle(kept.lot.facts)}</h1>
         <p role="status" class="strong">
           {kept.said}
@@ -98,8 +98,8 @@ export function OneLot({ desk, draft, readAt, onPoint }: OneLotProps) {
       {watched !== undefined && (
         <div class="note stack">
           <p>
-            <strong>This lot is watched already.</strong>{' '}
-            {changes.length === 0 ? 'The page says nothing new.' : 'The page now says otherwise:'}
+            <strong>This lot is already on your list.</strong>{' '}
+            {changes.length === 0 ? 'The page says nothing new.' : 'The page now says:'}
           </p>
           {changes.length > 0 && (
             <ChangeList
@@ -114,7 +114,7 @@ export function OneLot({ desk, draft, readAt, onPoint }: OneLotProps) {
         </div>
       )}
       {seen?.kind === 'same' && seen.lot.dropped && (
-        <p class="note">You stopped watching this lot. Watching it now begins anew.</p>
+        <p class="note">You removed this lot from your list. Watching it now starts over.</p>
       )}
       {seen?.kind === 'earlier-life' && <EarlierLives lots={seen.lots} />}
       <DraftRows edit={edit} setup={setup} venueId={edit.venueId ?? facts.venueId} onEdit={setEdit} onPoint={onPoint} />
@@ -122,14 +122,14 @@ export function OneLot({ desk, draft, readAt, onPoint }: OneLotProps) {
         <ChoiceInput
           label="Venue in your setup"
           value={facts.venueId}
-          none="Not said"
+          none="Not set"
           choices={setup.venues.map(({ id, name }) => ({ value: id, label: name }))}
           onCommit={(venueId) => setEdit({ ...edit, venueId })}
         />
         <ChoiceInput
           label="Title in your setup"
           value={facts.titleId}
-          none="Not said"
+          none="Not set"
           choices={setup.titles.map(({ id, name }) => ({ value: id, label: name }))}
           onCommit={(titleId) => setEdit({ ...edit, titleId })}
         />
@@ -137,7 +137,7 @@ export function OneLot({ desk, draft, readAt, onPoint }: OneLotProps) {
       {edit.venueId !== undefined && site !== '' && (
         <label class="row small">
           <input type="checkbox" checked={ownVenue} onChange={(event) => setOwnVenue(event.currentTarget.checked)} />
-          Take this venue, and its time zone, for every page of {site}
+          Use this venue and its time zone for every page of {site}
         </label>
       )}
       <CompOffer desk={desk} drafts={[edit.draft]} readAt={readAt} />
@@ -177,7 +177,7 @@ function EarlierLives({ lots }: { lots: readonly string[] }) {
           class="plain inline"
           onClick={() => openCompanion(`#/lot/${id}`).then(() => window.close())}
         >
-          {at === 0 ? 'See what it was then' : 'and then'}
+          {at === 0 ? 'See it as it was then' : 'and then'}
         </button>
       ))}
     </p>

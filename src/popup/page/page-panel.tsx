@@ -84,8 +84,8 @@ export function PagePanel({ store, setup, tab, site, recent, pointed, onSetup, o
       )}
       {remembered.length > 0 && (
         <p class="note small" role="status">
-          Remembered for {site}: {remembered.map(({ label }) => `“${label}”`).join(', ')}. Setup, Sites, forgets it
-          again.
+          Remembered for {site}: {remembered.map(({ label }) => `“${label}”`).join(', ')}. You can remove it in Setup,
+          Sites.
         </p>
       )}
       {reading.at === 'read' && (
@@ -116,8 +116,8 @@ function Found({ page, desk, onPoint }: FoundProps) {
   }
   return (
     <p>
-      <strong>No lot was found on this page.</strong> Open the page of one lot, or a list of lots, and read that; or
-      type the lot in by hand.
+      <strong>No lot was found on this page.</strong> Open the page of one lot, or a list of lots, and read that. Or
+      type the lot in.
     </p>
   );
 }

@@ -13,9 +13,7 @@ export function SiteOffer({ site }: { site: string }) {
     // The browser asks the user itself, and may close this popup while it does.
     const given = await requestSite(site);
     setAllowed(given);
-    setSaid(
-      given ? `Pages of ${site} are read when you open them. Setup, Sites, takes it back.` : 'Nothing has changed.',
-    );
+    setSaid(given ? `Auto-read is on for ${site}. You can turn it off in Setup, Sites.` : 'Nothing has changed.');
   };
   return (
     <p class="small">
@@ -25,7 +23,7 @@ export function SiteOffer({ site }: { site: string }) {
           class="plain inline"
           onClick={() => ask().catch((error: unknown) => setSaid(String(error)))}
         >
-          Bring price and close up to date whenever I open a watched lot of {site}
+          Update price and close whenever I open a watched lot on {site}
         </button>
       )}
       <span role="status">{said}</span>

@@ -9,7 +9,7 @@ import { standingsUnder } from '../../views/lots/standing.ts';
 export function StandingNow({ lot, setup }: { lot: LotState; setup: Setup }) {
   const { maxBid, headroom, missing } = useMemo(() => standingsUnder(setup).of(lot), [lot, setup]);
   if (missing.length > 0) return <p class="small">No max bid yet. {missing.join('. ')}.</p>;
-  if (maxBid === null) return <p class="small">No price pays for this car under your rules.</p>;
+  if (maxBid === null) return <p class="small">Don’t bid: no price meets your rules.</p>;
   return (
     <p class="row apart page-standing">
       <span>
@@ -20,7 +20,7 @@ export function StandingNow({ lot, setup }: { lot: LotState; setup: Setup }) {
         <span>
           <span class="small quiet">Headroom </span>
           <strong class="figure">
-            {headroom < 0 ? `${formatMoney(cents(-headroom))} past` : formatMoney(headroom)}
+            {headroom < 0 ? `${formatMoney(cents(-headroom))} over max` : formatMoney(headroom)}
           </strong>
         </span>
       )}

@@ -27,9 +27,9 @@ export async function noteBidOnPage(
   });
   if (!written.ok) return written;
   const words = sayAction({ ...bid, at });
-  if (picture === null) return ok(`${words}: kept.`);
-  if (!picture.ok) return ok(`${words}: kept without a picture. ${picture.message}`);
-  return ok([`${words}: kept with a picture.`, picture.value.warning].filter(Boolean).join(' '));
+  if (picture === null) return ok(`${words}: saved.`);
+  if (!picture.ok) return ok(`${words}: saved without a picture. ${picture.message}`);
+  return ok([`${words}: saved with a picture.`, picture.value.warning].filter(Boolean).join(' '));
 }
 
 async function keepPicture(store: Store, lot: LotId, at: number, title: string) {

@@ -40,7 +40,7 @@ export function SaleNote({ store, lot, standing, now, onKept }: SaleNoteProps) {
     if (text.trim() === '') return undefined;
     const amount = parseMoney(text);
     if (amount.ok && amount.value > 0) return amount.value;
-    setFault(amount.ok ? 'An amount is more than nothing.' : amount.message);
+    setFault(amount.ok ? 'Enter an amount above $0.' : amount.message);
     return null;
   };
   const done = async (sentence: string) => {
@@ -57,7 +57,7 @@ export function SaleNote({ store, lot, standing, now, onKept }: SaleNoteProps) {
     const seen = action === 'confirmation-seen' || action === 'result-seen';
     if (amount === undefined && !seen) return setFault('Type the amount first.');
     const meant = action === 'proxy' ? proxyAction(facts.proxy, amount) : action;
-    if (meant === null) return setFault('That proxy stands already.');
+    if (meant === null) return setFault('That proxy is already recorded.');
     const kept = await noteBidOnPage(store, lot.id, { action: meant, ...(amount && { cents: amount }) }, picture);
     return kept.ok ? done(kept.value) : setFault(kept.message);
   };
@@ -66,13 +66,13 @@ export function SaleNote({ store, lot, standing, now, onKept }: SaleNoteProps) {
     const doubt = doubted === mark ? null : resultDoubt(result, facts, standing.maxBid);
     if (doubt !== null) {
       setDoubted(mark);
-      return setFault(`${doubt} Press once more to keep it.`);
+      return setFault(`${doubt} Press again to save it.`);
     }
     const maxBid = standing.missing.length > 0 ? undefined : standing.maxBid;
     const words: TypedResult = { result };
     const note = resultNoteOf({ typed: words, facts, sale, maxBid, now: instant(Date.now()) });
     const written = await store.noteResult(lot.id, note);
-    return written.ok ? done(`${sayResult(result)}: kept.`) : setFault(written.message);
+    return written.ok ? done(`${sayResult(result)}: saved.`) : setFault(written.message);
   };
   const run = (work: Promise<unknown>) => {
     work.catch((error: unknown) => setFault(String(error)));
@@ -108,10 +108,10 @@ export function SaleNote({ store, lot, standing, now, onKept }: SaleNoteProps) {
       {closed ? (
         <div class="row">
           <button type="button" onClick={() => run(endWith('won'))}>
-            {text === '' && fallback !== undefined ? `Won at ${formatMoney(fallback)}` : 'Won at it'}
+            {text === '' && fallback !== undefined ? `Won at ${formatMoney(fallback)}` : 'Won at this'}
           </button>
           <button type="button" onClick={() => run(endWith('lost'))}>
-            {text === '' ? 'Lost, price unknown' : 'Lost at it'}
+            {text === '' ? 'Lost, price unknown' : 'Lost at this'}
           </button>
           <button type="button" onClick={() => run(end({ ended: 'not-sold' }))}>
             Not sold
@@ -123,7 +123,7 @@ export function SaleNote({ store, lot, standing, now, onKept }: SaleNoteProps) {
             Withdrawn
           </button>
           <button type="button" onClick={() => run(end({ ended: 'not-watched' }))}>
-            Not watched
+            Unknown, nobody watched
           </button>
         </div>
       ) : (

@@ -27,9 +27,9 @@ export async function checkFiles(session: Session): Promise<FilesCheck> {
   const faults: string[] = [];
   for (const { hash, blob } of stored)
     if (!(await isWhole(blob, hash)))
-      faults.push(`${names.get(hash) ?? hash} is damaged: its bytes are not those that were kept.`);
+      faults.push(`${names.get(hash) ?? hash} is damaged: its contents have changed since it was saved.`);
   for (const [hash, name] of names)
-    if (!here.has(hash)) faults.push(`${name} is not here: the journal names it, but its bytes are missing.`);
+    if (!here.has(hash)) faults.push(`${name} is missing: the journal lists it, but its contents are not here.`);
   return { files: stored.length, faults };
 }
 

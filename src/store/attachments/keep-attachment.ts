@@ -68,7 +68,7 @@ export async function keepAttachment(
 }
 
 function badSize(size: number): Refusal | null {
-  if (size === 0) return { reason: 'empty-file', message: 'This file is empty, so there is nothing to keep.' };
+  if (size === 0) return { reason: 'empty-file', message: 'This file is empty, so there is nothing to save.' };
   if (size <= LARGEST) return null;
   const message = `This file is ${sayBytes(size)}. One file can be at most ${sayBytes(LARGEST)}: save it smaller, or in parts.`;
   return { reason: 'file-too-large', message };
@@ -77,7 +77,7 @@ function badSize(size: number): Refusal | null {
 function noRoom(size: number, room: StorageRoom | null): Refusal | null {
   const left = room === null ? Infinity : room.quotaBytes - room.usedBytes;
   if (size < left) return null;
-  const message = `This file is ${sayBytes(size)}, and only ${sayBytes(Math.max(0, left))} are left. Nothing was written. Free some space on this disk, then keep it again.`;
+  const message = `This file is ${sayBytes(size)}, and only ${sayBytes(Math.max(0, left))} is left. Nothing was saved. Free some space on this disk, then save it again.`;
   return { reason: 'disk-full', message };
 }
 
@@ -87,6 +87,6 @@ async function readAll(bytes: Blob | Uint8Array<ArrayBuffer>): Promise<Outcome<U
     return ok(new Uint8Array(await bytes.arrayBuffer()));
   } catch {
     // NotReadableError, NotFoundError: the file behind it was moved or changed after it was picked.
-    return refuse('not-readable', 'This file cannot be read any more. Was it moved or changed? Choose it again.');
+    return refuse('not-readable', 'This file can no longer be read. Was it moved or changed? Choose it again.');
   }
 }

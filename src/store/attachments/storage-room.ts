@@ -28,7 +28,7 @@ export function tightRoomSentence(room: StorageRoom | null): string | null {
   if (room === null) return null;
   const left = Math.max(0, room.quotaBytes - room.usedBytes);
   if (left >= TIGHT_BYTES && room.usedBytes < room.quotaBytes * TIGHT_SHARE) return null;
-  return `Room for attachments is getting tight: ${sayBytes(left)} of ${sayBytes(room.quotaBytes)} left. Save a backup and free some space on this disk before it is full.`;
+  return `Space for files is running low: ${sayBytes(left)} of ${sayBytes(room.quotaBytes)} left. Save a backup and free some space on this disk before it is full.`;
 }
 
 /** A size for a reader: `340 bytes`, `12 kB`, `3.4 MB`. Thousands, not 1024s, as disks are sold. */

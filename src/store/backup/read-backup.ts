@@ -130,7 +130,7 @@ class Reading {
     if (read.as !== 'known' || read.entry.happening.kind !== 'lots-added') return null;
     for (const { id } of read.entry.happening.lots) {
       if (this.births.has(id))
-        return no('lot-twice', `Line ${this.number} of this backup brings in lot ${id} a second time.`);
+        return no('lot-twice', `Line ${this.number} of this backup adds lot ${id} a second time.`);
       this.births.add(id);
     }
     return null;
@@ -151,7 +151,7 @@ class Reading {
     if (!endsAs(this.header, this.links))
       return refuse(
         'altered',
-        'This file is not as Headroom wrote it: its entries do not end as its first line says. Use another backup.',
+        'This file is not as Headroom wrote it: its entries do not end where its first line says. Use another backup.',
       );
     const { header, entries, unknown, births, named } = this;
     return ok({ header, entries, unknown, births, files: this.files.files, named, findings });
@@ -161,7 +161,7 @@ class Reading {
     const of = this.header === null ? '' : ` of ${this.header.counts.entries}`;
     return refuse(
       'truncated',
-      `This backup is cut off after ${this.entries.length}${of} entries, as when a copy or a download broke off. Copy it again, or use another.`,
+      `This backup is cut off after ${this.entries.length}${of} entries. A copy or a download may have stopped early. Copy it again, or use another.`,
     );
   }
 }

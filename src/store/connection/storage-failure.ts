@@ -15,18 +15,16 @@ export interface StorageRefusal extends Refusal {
 
 export const SENTENCES: Readonly<Record<StorageReason, string>> = {
   'disk-full':
-    'The disk is full, or the browser lets Headroom use no more of it. What was saved before is still there, but nothing new can be saved. Free some space, then try again.',
-  'newer-data':
-    'These data were last used by a newer Headroom. Update Headroom to open them; nothing in them was changed.',
+    'The disk is full, or the browser allows Headroom no more of it. What was saved before is still there, but nothing new can be saved. Free some space, then try again.',
+  'newer-data': 'This data was last used by a newer Headroom. Update Headroom to open it. Nothing was changed.',
   'not-allowed':
-    'This browser window keeps no data. Headroom does not work in a private window, nor where the browser is set to clear everything when it closes.',
-  blocked:
-    'Another tab still has Headroom open in an older version. Close every other Headroom tab, then reload this one.',
+    'This browser window stores no data. Headroom does not work in a private window, or where the browser is set to clear everything when it closes.',
+  blocked: 'Another tab has an older version of Headroom open. Close every other Headroom tab, then reload this one.',
   'upgrade-failed':
-    'The data could not be brought up to this version of Headroom. They are as they were before. Reload; if it happens again, restart the browser.',
-  'updated-elsewhere': 'Headroom was updated in another tab. Reload this page to go on.',
+    'Your data could not be updated to this version of Headroom. It is unchanged. Reload; if it happens again, restart the browser.',
+  'updated-elsewhere': 'Headroom was updated in another tab. Reload this page to continue.',
   'database-failed':
-    'The browser could not reach its database. Nothing was written. Try again; if it happens again, restart the browser.',
+    'The browser could not reach its database. Nothing was saved. Try again; if it happens again, restart the browser.',
 };
 
 export function storageRefusal(reason: StorageReason): StorageRefusal {

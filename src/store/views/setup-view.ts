@@ -1,3 +1,4 @@
+import { NEW_BOOKKEEPING } from '../../domain/accounts/accounts.ts';
 import type { Outcome } from '../../domain/outcome.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import type { Entry } from '../../journal/entry.ts';
@@ -11,7 +12,9 @@ export function setup(session: Session): Promise<SetupState> {
   return session.connection.read(async (tx) => (await tx.objectStore('setup').get('sections')) ?? null);
 }
 
-/** Replaces whole sections, in one entry. */
-export function saveSetup(session: Session, sections: Partial<Setup>): Promise<Outcome<readonly Entry[]>> {
-  return append(session, [{ subject: SETUP, happening: { kind: 'setup-changed', set: sections } }]);
+/** Replaces whole sections, in one entry. The first one ever also names the accounts, as a new setup calls them. */
+export async function saveSetup(session: Session, sections: Partial<Setup>): Promise<Outcome<readonly Entry[]>> {
+  const isFirst = (await setup(session)) === null;
+  const set = isFirst ? { books: NEW_BOOKKEEPING, ...sections } : sections;
+  return append(session, [{ subject: SETUP, happening: { kind: 'setup-changed', set } }]);
 }

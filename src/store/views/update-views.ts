@@ -64,7 +64,7 @@ async function changeLot(tx: WriteTransaction, entry: Entry, touched: Touched): 
   if (before === undefined)
     throw new Refused(
       'no-such-lot',
-      'This lot is not here any more: its arrival was undone, perhaps in another tab. Nothing was written.',
+      'This lot is no longer here: adding it was undone, perhaps in another tab. Nothing was saved.',
     );
   await lots.put(changedLot(before, entry));
   touched.lots.add(id);

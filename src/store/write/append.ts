@@ -57,7 +57,7 @@ export async function appendWith(
 export function checkedChange({ subject, happening }: Change): Change {
   const checked = happeningSchema.safeParse(happening);
   if (checked.success) return { subject, happening: checked.data };
-  throw new Refused('not-valid', `Nothing was written, because a value is not valid (${firstIssue(checked.error)}).`);
+  throw new Refused('not-valid', `Nothing was saved, because a value is not valid (${firstIssue(checked.error)}).`);
 }
 
 interface Writing {

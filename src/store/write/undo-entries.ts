@@ -24,10 +24,9 @@ export function undoEntries(session: Session, ids: readonly EntryId[]): Promise<
 }
 
 async function undoOf(tx: WriteTransaction, id: EntryId, undone: ReadonlySet<EntryId>): Promise<Change> {
-  if (undone.has(id)) throw new Refused('already-undone', 'This was undone already. Nothing was written.');
+  if (undone.has(id)) throw new Refused('already-undone', 'This was already undone. Nothing was saved.');
   const raw = await tx.objectStore('entries').get(id);
-  if (raw === undefined)
-    throw new Refused('no-such-entry', 'What was to be undone is not in the journal of this browser.');
+  if (raw === undefined) throw new Refused('no-such-entry', 'What you want to undo is not in this browser’s journal.');
   const read = readEntry(raw);
   if (read.as !== 'known')
     throw new Refused('newer-entry', 'A newer Headroom wrote this. Update Headroom, then undo it.');

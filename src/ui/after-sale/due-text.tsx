@@ -36,7 +36,7 @@ export function DueText({ due, now, place }: DueTextProps) {
 export function leftWords(at: Instant, now: Instant): { readonly late: boolean; readonly words: string } {
   return at >= now
     ? { late: false, words: `in ${sayDuration(at - now)}` }
-    : { late: true, words: `late by ${sayDuration(now - at)}` };
+    : { late: true, words: `${sayDuration(now - at)} overdue` };
 }
 
 /** ", 5:00 PM there" where the venue's clock shows another time. */
@@ -51,7 +51,7 @@ function venueClock(at: Instant, zone: Zone, storeZone: Zone): string {
 export function WhyDue({ due }: { due: Due }) {
   if (due.as === 'no-rule') return null;
   if (due.as === 'waits') return <span>{capital(ruleInWords(due.rule))}.</span>;
-  if (due.rule === undefined) return <span>Set in this case.</span>;
+  if (due.rule === undefined) return <span>Set for this dispute.</span>;
   return (
     <span>
       {capital(ruleInWords(due.rule))}. {due.time && skippedInWords(due.time)}

@@ -9,11 +9,11 @@ import { useAfterVerbs } from '../hooks/use-after-verbs.ts';
 const TAP_WORDS: Readonly<Record<NonNullable<ToDo['step']>, string>> = {
   pay: 'Paid',
   transport: 'Arranged',
-  deliver: 'It is home',
+  deliver: 'Delivered',
   inspect: 'Inspected',
-  title: 'Title is in',
+  title: 'Title received',
   fund: 'Done',
-  refund: 'It came back',
+  refund: 'Refund received',
 };
 
 export interface StepTapProps {

@@ -21,7 +21,7 @@ export function SaveCalendar({ label, choice, name }: SaveCalendarProps) {
       if (!file.ok) return say(file.message);
       saveFile(file.value, `${name}.ics`);
       say(
-        'The calendar file is saved. Open it in your calendar; a later file updates what is there. It shows your stop prices, so keep it in a calendar that only your store sees.',
+        'Calendar file saved. Open it in your calendar; a later file updates what is there. It shows your max bids, so use a calendar that only your store sees.',
       );
     } finally {
       setBusy(false);

@@ -39,7 +39,7 @@ export function LossStrip({ chances, limit, x, left, right, width, stop }: LossS
       <line class="curve-zero" x1={left} x2={width - right} y1={y(0)} y2={y(0)} />
       {[...new Set([...marks, ...(limit === undefined ? [] : [limit])])].map((mark) => (
         <text key={mark} class="curve-tick" x={left - 6} y={y(mark)} dy="0.32em" text-anchor="end">
-          {Math.round(mark * 100)} %
+          {Math.round(mark * 100)}%
         </text>
       ))}
       {limit !== undefined && <line class="curve-required" x1={left} x2={width - right} y1={y(limit)} y2={y(limit)} />}

@@ -35,7 +35,7 @@ export function SurvivalCurve({ believed, steps, horizon, median, caption }: Sur
           <g key={share}>
             <line class="survival-grid" x1={MARGIN.left} x2={width - MARGIN.right} y1={y(share)} y2={y(share)} />
             <text class="survival-tick" x={MARGIN.left - 6} y={y(share)} dy="0.32em" text-anchor="end">
-              {share * 100} %
+              {share * 100}%
             </text>
           </g>
         ))}
@@ -73,7 +73,7 @@ function stairs(steps: readonly SurvivalStep[], of: (step: SurvivalStep) => numb
   return `${path}H${x(most).toFixed(1)}`;
 }
 
-/** The interval of 95 % around the steps: there from one step to the next, and as wide as it is at its start. */
+/** The interval of 95% around the steps: there from one step to the next, and as wide as it is at its start. */
 function band(steps: readonly SurvivalStep[], x: Scale, y: Scale, most: number): string {
   const shown = steps.filter(({ day }) => day <= most);
   const ends = shown.map((step, i) => ({ ...step, until: shown[i + 1]?.day ?? most }));

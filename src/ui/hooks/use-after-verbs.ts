@@ -30,7 +30,7 @@ export function useAfterVerbs(): AfterVerbs {
       },
       takeBack: async (entry) => {
         const kept = await undo(entry);
-        say(kept.ok ? 'Taken back.' : kept.message, kept.ok ? kept.value.entry : undefined);
+        say(kept.ok ? 'Undone.' : kept.message, kept.ok ? kept.value.entry : undefined);
       },
     }),
     [store, say, undo],

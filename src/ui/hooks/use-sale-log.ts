@@ -27,7 +27,7 @@ export function useSaleLog(standingOf: (lot: LotState) => Standing): SaleLog {
       const noted = { ...action, at: instant(Date.now()) };
       const written = await store.noteBid(lot.id, noted);
       if (!written.ok) return written.message;
-      say(`${sayAction(noted)}: kept for ${lotTitle(lot.facts)}.`, written.value.at(-1)?.id);
+      say(`${sayAction(noted)}: saved for ${lotTitle(lot.facts)}.`, written.value.at(-1)?.id);
       return null;
     };
     // A screen may be a moment behind what was said last; whether a proxy was placed or raised is what the journal says.
@@ -38,7 +38,7 @@ export function useSaleLog(standingOf: (lot: LotState) => Standing): SaleLog {
         const { facts, sale } = await asKept(lot);
         const { maxBid, missing } = standingOf(lot);
         const doubt = sure ? null : resultDoubt(typed.result, lot.facts, maxBid);
-        if (doubt !== null) return `${doubt} Send it once more to keep it as it is.`;
+        if (doubt !== null) return `${doubt} Send it again to save it as it is.`;
         const note = resultNoteOf({
           typed,
           facts,

@@ -26,6 +26,6 @@ const writeAmount = (value: Cents) => formatMoney(value).replace('$', '');
 
 function readAmount(text: string) {
   const amount = parseMoney(text);
-  if (amount.ok && amount.value < 0) return refuse('negative', 'This can’t be less than nothing.');
+  if (amount.ok && amount.value < 0) return refuse('negative', 'This can’t be below $0.');
   return amount;
 }

@@ -10,11 +10,11 @@ export interface NotedHeadInputProps {
 export function NotedHeadInput({ value, onCommit }: NotedHeadInputProps) {
   return (
     <ReadInput<ChainHead>
-      label="A fingerprint noted earlier, if there is one"
+      label="An earlier fingerprint, if you have one"
       value={value}
       write={writeHead}
       read={readNotedHead}
-      hint="From a mail, paper or an older pack. Without it a chain that was cut off at its end or written anew as a whole looks whole"
+      hint="From an email, paper or an older pack. Without it, a journal that was cut short or rewritten still passes"
       onCommit={onCommit}
     />
   );

@@ -24,7 +24,7 @@ export function RateInput({ most = 100, unit = '%', ...frame }: RateInputProps) 
         const digits = /^(\d+)(?:\.(\d{1,4}))?\s*%?$/.exec(text);
         if (digits === null) return refuse('not-a-rate', 'Write a percentage such as 8 or 8.625.');
         const value = Number(digits[1]) * 10_000 + Number((digits[2] ?? '').padEnd(4, '0'));
-        if (value > most * 10_000) return refuse('out-of-range', `At most ${most} %.`);
+        if (value > most * 10_000) return refuse('out-of-range', `At most ${most}%.`);
         return ok(ppm(value));
       }}
       numeric

@@ -31,12 +31,12 @@ export function useReadBox<Value>({ value, write, read, onCommit, required }: Re
   const { text, inBox, setText } = useBoxText(written, () => setFault(undefined));
 
   const commit = (halfFilled = false) => {
-    if (halfFilled) return setFault('Fill in all of it, or empty it. Escape brings the old value back.');
+    if (halfFilled) return setFault('Fill it in completely, or clear it. Escape restores the old value.');
     const trimmed = inBox.current.trim();
     const result = trimmed === '' || trimmed === written ? null : read(trimmed);
     if (result !== null && !result.ok) return setFault(result.message);
     if (trimmed === '' && written !== '' && required) {
-      return setFault('This is needed. Escape brings the old value back.');
+      return setFault('This is required. Escape restores the old value.');
     }
     setFault(undefined);
     if (trimmed === written) return;

@@ -14,7 +14,7 @@ const LONGEST = 120;
 /** What each column of a file is read as, with its first cells, to be put right where it is wrong. */
 export function ColumnTable<Role extends string>({ columns, roles, sample, onChange }: ColumnTableProps<Role>) {
   return (
-    <ScrollX label="What the columns hold">
+    <ScrollX label="What each column holds">
       <table class="ledger">
         <thead>
           <tr>

@@ -23,6 +23,6 @@ const writeCell = (value: Cents) => formatMoney(value).replace('$', '');
 
 function readCell(text: string) {
   const amount = parseMoney(text);
-  if (amount.ok && amount.value < 0) return refuse('negative', 'This can’t be less than nothing.');
+  if (amount.ok && amount.value < 0) return refuse('negative', 'This can’t be below $0.');
   return amount;
 }

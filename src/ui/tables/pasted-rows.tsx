@@ -51,7 +51,7 @@ export function PastedRows(props: PastedRowsProps) {
           <ul class="note warning plain-list">
             {faults.slice(0, FAULTS_SHOWN).map((fault) => (
               <li key={fault.line}>
-                <strong>Row {fault.line} is not taken.</strong> {fault.message}
+                <strong>Row {fault.line} is not used.</strong> {fault.message}
               </li>
             ))}
             {faults.length > FAULTS_SHOWN && <li>And {faults.length - FAULTS_SHOWN} more rows.</li>}
@@ -64,7 +64,7 @@ export function PastedRows(props: PastedRowsProps) {
           {props.take}
         </button>
         <button type="button" onClick={props.onLeave}>
-          Leave
+          Cancel
         </button>
       </p>
     </>

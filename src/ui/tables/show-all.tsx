@@ -18,7 +18,7 @@ export function ShowAll({ shown, of, which, more = '', onAll }: ShowAllProps) {
         {more}.
       </span>
       <button type="button" class="no-print" onClick={onAll}>
-        Show all of them
+        Show all
       </button>
     </p>
   );

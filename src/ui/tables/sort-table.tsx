@@ -102,7 +102,7 @@ export function SortTable<Row>({ label, columns, rows, rowKey, first, totalLabel
         shown={shown.length}
         of={sorted.length}
         which="The first"
-        more="; the totals are of all"
+        more="; the totals are for all"
         onAll={() => setAll(true)}
       />
     </>

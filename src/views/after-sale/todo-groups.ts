@@ -26,18 +26,18 @@ export function groupsByDate(items: readonly ToDoItem[], now: Instant, storeZone
   const week = addDays(today, 7);
   const nameOf = ({ due }: ToDoItem): string => {
     const at = dueAt(due);
-    if (at === undefined) return 'Without a date';
-    if (at < now) return 'Late';
+    if (at === undefined) return 'No date';
+    if (at < now) return 'Overdue';
     const date = dateIn(storeZone, at);
     if (date === today) return 'Today';
     if (date === tomorrow) return 'Tomorrow';
     return date <= week ? 'Within a week' : 'Later';
   };
-  return ['Late', 'Today', 'Tomorrow', 'Within a week', 'Later', 'Without a date']
+  return ['Overdue', 'Today', 'Tomorrow', 'Within a week', 'Later', 'No date']
     .map((title) => ({
       title,
       items: items.filter((item) => nameOf(item) === title),
-      folded: title === 'Without a date',
+      folded: title === 'No date',
     }))
     .filter((group) => group.items.length > 0);
 }

@@ -18,7 +18,7 @@ export function newsOfBid({ id, changedAt }: Pick<LotState, 'id' | 'changedAt'>,
       key: `${id} outbid ${bid.cents} ${bid.at}`,
       since: state.price?.since ?? changedAt,
       title,
-      body: state.room.is === 'left' ? 'There is room left: raise it or let it go.' : 'Check it.',
+      body: state.room.is === 'left' ? 'There is room left: raise it or stop.' : 'Check it.',
       offers: [],
     };
   const { maxBid } = state;

@@ -9,10 +9,8 @@ export interface CloseLook {
   readonly instant: Instant;
   /** On the store's clock, with a question mark when it is in doubt. */
   readonly when: string;
-  /** How it stands to the busy hours. */
+  /** Whether it is in or near the busy hours; empty when it is neither. */
   readonly rush: string;
-  /** It is well away from them. */
-  readonly clear: boolean;
 }
 
 /** What there is to say of a close, under a setup. */
@@ -22,6 +20,5 @@ export function closeLook({ instant, doubts }: CloseTime, setup: Setup): CloseLo
     instant,
     when: `${sayTime(instant, setup.store.zone)}${doubts.length > 0 ? '?' : ''}`,
     rush: RUSH_WORDS[rush],
-    clear: rush === 'clear',
   };
 }

@@ -7,12 +7,12 @@ export function headroomBadge({ headroom, maxBid }: Pick<Standing, 'headroom' | 
   readonly text: string;
   readonly title: string;
 } {
-  if (maxBid === null) return { text: '✓', title: 'Headroom: this lot is watched' };
+  if (maxBid === null) return { text: '✓', title: 'Headroom: this lot is on your list' };
   if (headroom === null) return { text: '✓', title: `Headroom: stop at ${formatMoney(maxBid)}` };
   const title =
     headroom < 0
-      ? `Headroom: the price is ${formatMoney(cents(-headroom))} past your stop at ${formatMoney(maxBid)}`
-      : `Headroom: ${formatMoney(headroom)} left to your stop at ${formatMoney(maxBid)}`;
+      ? `Headroom: the price is ${formatMoney(cents(-headroom))} over max (${formatMoney(maxBid)})`
+      : `Headroom: ${formatMoney(headroom)} left to your max bid of ${formatMoney(maxBid)}`;
   return { text: `${headroom < 0 ? '−' : '+'}${short(Math.abs(headroom))}`, title };
 }
 

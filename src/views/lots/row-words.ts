@@ -60,7 +60,7 @@ export function rowWords(lot: LotState, { standing, bids, doubts, setup }: RowFr
 
 function maxBidWords({ missing, maxBid }: Standing): RowWords['maxBid'] {
   if (missing.length > 0) return { words: 'not yet', as: 'missing' };
-  return maxBid === null ? { words: 'no price pays', as: 'strong' } : { words: formatMoney(maxBid), as: 'figure' };
+  return maxBid === null ? { words: 'Don’t bid', as: 'strong' } : { words: formatMoney(maxBid), as: 'figure' };
 }
 
 function headroomWords({ headroom }: Standing): RowWords['headroom'] {
@@ -81,7 +81,7 @@ function todoWords({ facts, clock }: LotState, { missing, state, doubts }: TodoF
   if (state.is !== 'none' && state.loud && handedTo === undefined) return { words, as: 'act' };
   const [first] = missing;
   if (first !== undefined) return { words: first, as: 'act' };
-  if (facts.close === undefined) return { words: 'Say when it closes', as: 'act' };
+  if (facts.close === undefined) return { words: 'Enter closing time', as: 'act' };
   if (facts.close.doubts.length > 0) return { words: 'check the close', as: 'doubt' };
   if (doubts.length > 0) return { words: 'check the listing', as: 'doubt' };
   if (handedTo !== undefined)

@@ -1,11 +1,11 @@
 import { type RushCalendar, type RushStanding, rushCalendar } from '../../domain/rush/rush-bands.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 
-/** How a close stands to the busy hours, in words. */
+/** Whether a close is in or near the busy hours, in words. Nothing is said when it is clear of them. */
 export const RUSH_WORDS: Record<RushStanding['kind'], string> = {
-  in: 'in your rush',
-  near: 'near your rush',
-  clear: 'clear of your rush',
+  in: 'in busy hours',
+  near: 'near busy hours',
+  clear: '',
 };
 
 const calendars = new WeakMap<Setup, RushCalendar>();

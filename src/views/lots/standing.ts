@@ -60,14 +60,14 @@ export function standingsUnder(setup: Setup): Standings {
 
 /** What to do first, short enough for a row; the worksheet says the rest. */
 const MISSING_WORDS: Record<DealProblem['reason'], string> = {
-  'no-retail': 'Say what it retails for',
-  'unread-cell': 'Settle what could not be read',
-  'no-venue': 'Say which venue',
-  'unknown-venue': 'Set up its venue',
-  'unknown-title': 'Set up its title state',
+  'no-retail': 'Enter retail estimate',
+  'unread-cell': 'Fix what could not be read',
+  'no-venue': 'Choose the venue',
+  'unknown-venue': 'Set up the venue',
+  'unknown-title': 'Set up the title',
   'unknown-fees': 'Set up the venue’s fees',
-  'no-edition': 'Add fees for that date',
-  'needs-date': 'Say when it closes',
+  'no-edition': 'Add rates for that date',
+  'needs-date': 'Enter closing time',
 };
 
 function inWords(worked: Outcome<Worked, DealRefusal>): Standing {

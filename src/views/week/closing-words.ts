@@ -15,9 +15,9 @@ const ENDING_WORDS: Record<Ending, string> = {
   won: 'won',
   lost: 'lost',
   'not-sold': 'not sold',
-  pending: 'waits for the seller',
+  pending: 'pending seller approval',
   withdrawn: 'withdrawn',
-  'not-watched': 'not watched',
+  'not-watched': 'unknown, nobody watched',
 };
 
 /** What is still to be done about a closing, or that nothing is. */
@@ -26,13 +26,13 @@ export function needWords(closing: Closing): string {
   const words = lower(bidWords(bid));
   switch (need) {
     case 'danger':
-      return `${words}, in your rush`;
+      return `${words}, in busy hours`;
     case 'unsaid':
-      return 'closed, say how it ended';
+      return 'closed, enter how it ended';
     case 'over':
       return endWords(bid) ?? words;
     default:
-      return `${words}${wantsAct(need) && rush.kind === 'near' ? ', near your rush' : ''}${holderWords(closing)}`;
+      return `${words}${wantsAct(need) && rush.kind === 'near' ? ', near busy hours' : ''}${holderWords(closing)}`;
   }
 }
 
@@ -47,7 +47,7 @@ const lower = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);
 /** Who has it, where that is not the user of this browser; that he is done with it. */
 function holderWords({ lot: { clock }, close }: Closing): string {
   if (clock?.handedTo !== undefined) return `, ${clock.handedTo.to} has it`;
-  return clock?.doneFor === close ? ', you are done with it' : '';
+  return clock?.doneFor === close ? ', no more reminders' : '';
 }
 
 /** Everything about one closing in a sentence: when, which car, where to stop, what is still to be done, and the calls ahead. */
@@ -63,7 +63,7 @@ export function closingWords(
     lotTitle(lot.facts),
     standing === undefined ? 'max bid being worked out' : stopWords(standing),
     needWords(closing),
-    calls.length > 0 && `calls ${calls.map((at) => sayCall(at, close, zone)).join(', ')}`,
+    calls.length > 0 && `reminders ${calls.map((at) => sayCall(at, close, zone)).join(', ')}`,
   ]
     .filter(Boolean)
     .join(' · ');
@@ -87,7 +87,7 @@ export function crowdWords(closings: readonly Closing[], zone: Zone): string {
   ].join(' · ');
 }
 
-/** How many of them need what, the greatest need first: "3 to act on in your rush". */
+/** How many of them need what, the greatest need first: "3 to act on in busy hours". */
 export function countsOf(closings: readonly Closing[]): readonly { readonly need: Need; readonly words: string }[] {
   const counts = new Map<Need, number>();
   for (const { need } of closings) counts.set(need, (counts.get(need) ?? 0) + 1);
@@ -98,13 +98,13 @@ export function countsOf(closings: readonly Closing[]): readonly { readonly need
 }
 
 const COUNT_WORDS: Record<Need, string> = {
-  danger: 'to act on in your rush',
+  danger: 'to act on in busy hours',
   unsaid: 'without a result',
   outbid: 'outbid',
   'over-max': 'over max',
   bare: 'no proxy yet',
   check: 'to check',
-  'past-stop': 'past your stop',
+  'past-stop': 'price over max',
   placed: 'placed',
   over: 'over',
 };

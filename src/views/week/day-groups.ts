@@ -83,7 +83,11 @@ function openTogether(closings: readonly Closing[], reactionMinutes: number) {
 /** Where the busy hours of a day begin and end, in words. */
 export function rushEdges(bands: readonly RushBand[], clock: (at: Instant) => string): readonly Edge[] {
   return bands.flatMap(({ from, to, note }) => [
-    { at: from, kind: 'rush' as const, words: `${note || 'Your rush'} begins, ${clock(from)}` },
-    { at: to, kind: 'rush' as const, words: `${note || 'Your rush'} ends, ${clock(to)}` },
+    {
+      at: from,
+      kind: 'rush' as const,
+      words: `${note === '' ? 'Busy hours begin' : `${note} begins`}, ${clock(from)}`,
+    },
+    { at: to, kind: 'rush' as const, words: `${note === '' ? 'Busy hours end' : `${note} ends`}, ${clock(to)}` },
   ]);
 }

@@ -12,9 +12,9 @@ export function actWords(act: LotAct): string {
     case 'lost':
       return 'lost.';
     case 'put-off':
-      return `put off ${act.minutes} min.`;
+      return `next reminder in ${act.minutes} min.`;
     case 'extended':
-      return `the sale added ${act.minutes} min.`;
+      return `extended by ${act.minutes} min.`;
     case 'hand-over':
       return `handed over to ${act.to}.`;
     case 'take-back':
@@ -22,11 +22,13 @@ export function actWords(act: LotAct): string {
     case 'call-at':
       return callAtWords(act.leadMinutes);
     case 'done':
-      return 'done; no more calls for this close.';
+      return 'no more reminders for this close.';
   }
 }
 
 function callAtWords(leads: readonly number[] | null): string {
-  if (leads === null) return 'called as Setup has it.';
-  return leads.length === 0 ? 'no calls before its close.' : `called ${leads.join(', ')} min before its close.`;
+  if (leads === null) return 'reminders as in Setup.';
+  return leads.length === 0
+    ? 'no reminders before this close.'
+    : `reminders ${leads.join(', ')} min before this close.`;
 }

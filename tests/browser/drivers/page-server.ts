@@ -15,7 +15,7 @@ export async function servePages(pageAt: (path: string) => string | null): Promi
   const server: Server = createServer((request, response) => {
     const page = pageAt(decodeURIComponent((request.url ?? '/').slice(1).split('?')[0] ?? ''));
     response.writeHead(page === null ? 404 : 200, { 'content-type': 'text/html; charset=utf-8' });
-    response.end(page ?? 'There is no such page');
+    response.end(page ?? 'No such page');
   });
   await new Promise<void>((resolve) => server.listen(0, '0.0.0.0', resolve));
   // A server that listens on a port has an address of that kind.

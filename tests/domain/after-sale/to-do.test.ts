@@ -57,8 +57,8 @@ describe('what is left to do in a dispute', () => {
       .map(({ what, due, needs }) => [what, due.as === 'at' ? due.at : due.as, needs?.length]);
 
   test('is to bring our claim up before the venue’s time for it ends', () => {
-    expect(of({})).toEqual([['Bring the claim to the venue', phoenix('2026-12-08T17:00'), 2]]);
-    expect(of({}, {})).toEqual([['Bring the claim to the venue', 'waits', 2]]);
+    expect(of({})).toEqual([['File the claim with the venue', phoenix('2026-12-08T17:00'), 2]]);
+    expect(of({}, {})).toEqual([['File the claim with the venue', 'waits', 2]]);
   });
 
   test('is to answer another’s within so many hours of his notice', () => {
@@ -67,17 +67,17 @@ describe('what is left to do in a dispute', () => {
 
   test('goes by the venue’s word in this case rather than by its rule, and by the date set for the next thing', () => {
     const dueAt = phoenix('2026-12-10T12:00');
-    const next = { what: 'Bring it to the venue’s shop', at: phoenix('2026-12-09T12:00') };
+    const next = { what: 'Take it to the venue’s shop', at: phoenix('2026-12-09T12:00') };
     expect(of({ dueAt, next })).toEqual([
-      ['Bring the claim to the venue', dueAt, 2],
-      ['Bring it to the venue’s shop', next.at, 2],
+      ['File the claim with the venue', dueAt, 2],
+      ['Take it to the venue’s shop', next.at, 2],
     ]);
   });
 
   test('is no longer the claim once the venue was told, and then to bring it to an end', () => {
     const told = { what: 'told' as const, at: phoenix('2026-12-03T09:00') };
     const got = { what: 'got' as const, need: 'Bill of sale', at: phoenix('2026-12-03T09:30') };
-    expect(of({ steps: [told, got] })).toEqual([['Bring it to an end', 'no-rule', 1]]);
+    expect(of({ steps: [told, got] })).toEqual([['Settle the dispute', 'no-rule', 1]]);
     expect(of({ side: 'theirs', steps: [told] })).toHaveLength(1);
   });
 

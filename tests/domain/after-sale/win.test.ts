@@ -85,7 +85,7 @@ describe('a win', () => {
     });
   });
 
-  test('is not final while a window has not even begun, while it is disputed, or while no rules are known', () => {
+  test('is not final while a window has not even begun, while it is in dispute, or while no rules are known', () => {
     expect(standing('2027-06-01T12:00', { steps: { title: home.title } })).toEqual({
       as: 'open',
       because: [{ kind: 'window-waits', from: 'delivery' }],

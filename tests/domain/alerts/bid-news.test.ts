@@ -8,7 +8,7 @@ const news: BidNews = {
   key: 'a outbid 900000 1',
   since: CLOSE - 600 * MINUTE,
   title: 'outbid at $10,600',
-  body: 'There is room left: raise it or let it go.',
+  body: 'There is room left: raise it or stop.',
   offers: [],
 };
 const lot = (more: Partial<AlertLot> = {}): AlertLot =>
@@ -21,9 +21,7 @@ describe('what came up about a bid that is in', () => {
     expect(due.map(({ title, loudness, keys }) => ({ title, loudness, keys }))).toEqual([
       { title: 'Car a: outbid at $10,600', loudness: 'loud', keys: [news.key] },
     ]);
-    expect(due[0]?.body).toBe(
-      'There is room left: raise it or let it go. Stop at $9,725. Closes Sat Nov 28, 12:00 PM.',
-    );
+    expect(due[0]?.body).toBe('There is room left: raise it or stop. Stop at $9,725. Closes Sat Nov 28, 12:00 PM.');
     expect(next).toBe(at(60));
   });
 

@@ -11,7 +11,7 @@ const plan = (lots: AlertLot[], minute: number, shown: Iterable<string> = [], ru
   planFor(lots, at(minute), { shown, rules });
 const keysOf = (due: readonly { keys: readonly string[] }[]) => due.flatMap(({ keys }) => keys);
 
-describe('the calls before a close', () => {
+describe('the reminders before a close', () => {
   test('say nothing before the first lead, and ask to be woken for it', () => {
     expect(plan([lot('a', 120)], 0)).toEqual({ due: [], next: at(60) });
   });
@@ -47,7 +47,7 @@ describe('the calls before a close', () => {
   test('say a close that nobody was told of, late and labelled late', () => {
     const { due } = plan([lot('a', 60)], 180);
     expect(due).toMatchObject([{ title: 'Late by 2 h 15 min: Car a closed 2 h ago', loudness: 'loud' }]);
-    expect(due[0]?.body).toContain('Nobody was told in time.');
+    expect(due[0]?.body).toContain('You got no reminder in time.');
   });
 
   test('say nothing of a lot that came in after its close, or has its result, or is done with', () => {
@@ -88,7 +88,7 @@ describe('the question after a close', () => {
   test('says so loudly when nobody was', () => {
     const [alert] = plan(lots, 65, [], rules).due;
     expect(alert).toMatchObject({ loudness: 'loud' });
-    expect(alert?.body).toMatch(/^Nobody was told in time\./);
+    expect(alert?.body).toMatch(/^You got no reminder in time\./);
     expect(alert?.keys).toHaveLength(3);
   });
 });
@@ -114,7 +114,7 @@ describe('lots that close almost together', () => {
     expect(due[0]?.body).toContain('1 other closes within minutes of it.');
   });
 
-  test('2,000 closings of one hour never make a flood, and all of them are said', () => {
+  test('2,000 closings of one hour never make a flood, and all are said', () => {
     const many = Array.from({ length: 2000 }, (_, i) => lot(String(i), 120 + i * 0.03));
     const shown = new Set<string>();
     let notices = 0;
@@ -132,7 +132,7 @@ describe('lots that close almost together', () => {
     const many = Array.from({ length: 40 }, (_, i) => lot(String(i), i * 7));
     const { due } = plan(many, 130);
     expect(due).toHaveLength(1);
-    expect(due[0]?.title).toBe('9 lots close soon, 9 without a proxy; 19 lots closed without a call in time');
+    expect(due[0]?.title).toBe('9 lots close soon, 9 without a proxy; 19 lots closed without a reminder in time');
     expect(due[0]?.body.split('\n')).toHaveLength(7);
     expect(due[0]?.body).toMatch(/Car 19\n.*Car 20/);
   });

@@ -24,7 +24,7 @@ describe('the evening before', () => {
     expect(plan(FRIDAY, '18:59')).toEqual({ due: [], next: clockAt(FRIDAY, '19:00') });
     const [digest] = plan(FRIDAY, '19:00').due;
     expect(digest).toMatchObject({
-      title: '3 of tomorrow’s 5 close in your rush, 1 near it; 3 have no proxy yet',
+      title: '3 of tomorrow’s 5 close in busy hours, 1 near them; 3 have no proxy yet',
       keys: [`digest ${SATURDAY}`],
       loudness: 'loud',
       route: '#/lots',
@@ -39,7 +39,7 @@ describe('the evening before', () => {
   test('comes softly when everything is placed, in other hands or done', () => {
     const settled = [lot('a', '10:40', { placed: true }), lot('b', '11:30', { handedTo: 'The closer' })];
     expect(plan(FRIDAY, '19:00', [], settled).due).toMatchObject([
-      { title: '2 of tomorrow’s 2 close in your rush; nothing is left to place', loudness: 'quiet' },
+      { title: '2 of tomorrow’s 2 close in busy hours; all proxies are placed', loudness: 'quiet' },
     ]);
     expect(plan(FRIDAY, '19:00', [], [lot('a', '10:40', { done: true })]).due).toEqual([]);
   });
@@ -48,9 +48,9 @@ describe('the evening before', () => {
     expect(plan(FRIDAY, '19:00', [], [lot('e', '16:00')]).due).toEqual([]);
   });
 
-  test('comes late and labelled late, and not at all once the reminder before the rush is due', () => {
+  test('comes late and labeled late, and not at all once the reminder before the rush is due', () => {
     expect(plan(SATURDAY, '08:00').due[0]?.title).toBe(
-      'Late by 13 h: 3 of today’s 5 close in your rush, 1 near it; 3 have no proxy yet',
+      'Late by 13 h: 3 of today’s 5 close in busy hours, 1 near them; 3 have no proxy yet',
     );
     expect(plan(SATURDAY, '09:30').due.map(({ keys }) => keys[0])).toEqual([`rush ${clockAt(SATURDAY, '10:00')}`]);
   });
@@ -58,7 +58,7 @@ describe('the evening before', () => {
   test('is not late for lots that came in after it was due', () => {
     const since = clockAt(FRIDAY, '21:00');
     expect(plan(FRIDAY, '21:00', [], [lot('a', '10:40', { since })]).due[0]?.title).toBe(
-      '1 of tomorrow’s 1 closes in your rush; it has no proxy yet',
+      '1 of tomorrow’s 1 closes in busy hours; it has no proxy yet',
     );
   });
 
@@ -71,14 +71,14 @@ describe('before the rush', () => {
   test('says what closes in it and near it, and what has no proxy', () => {
     const [reminder] = plan(SATURDAY, '09:30', [`digest ${SATURDAY}`]).due;
     expect(reminder).toMatchObject({
-      title: 'Your rush begins in 30 min: 4 lots close in it or near it; 3 have no proxy yet',
+      title: 'Busy hours begin in 30 min: 4 lots close in or near them; 3 have no proxy yet',
       route: '#/now',
     });
   });
 
   test('still comes while lots close in it, and not after the last', () => {
     expect(plan(SATURDAY, '11:00').due.map(({ title }) => title)).toContain(
-      'Late by 1 h 30 min: Your rush is on: 3 lots close in it or near it; 2 have no proxy yet',
+      'Late by 1 h 30 min: Busy hours are on: 3 lots close in or near them; 2 have no proxy yet',
     );
     expect(plan(SATURDAY, '13:21').due.some(({ about }) => about.startsWith('rush'))).toBe(false);
   });
@@ -90,7 +90,7 @@ test('a store that moves to another zone is told by its new clock', () => {
   const { next } = planFor(LOTS, clockAt(FRIDAY, '12:00'), { rules, zone: moved });
   expect(next).toBe(clockAt(FRIDAY, '19:00', moved));
   expect(planFor(LOTS, clockAt(FRIDAY, '19:00', moved), { rules, zone: moved }).due[0]?.title).toBe(
-    '2 of tomorrow’s 5 close in your rush, 1 near it; 2 have no proxy yet',
+    '2 of tomorrow’s 5 close in busy hours, 1 near them; 2 have no proxy yet',
   );
 });
 

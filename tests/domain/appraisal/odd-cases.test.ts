@@ -45,7 +45,7 @@ describe('an appraisal with so many comparables', () => {
 });
 
 describe('a buyer’s odd cases', () => {
-  test('one comparable 40 % off among good ones is pointed out, with what retail is without it', () => {
+  test('one comparable 40% off among good ones is pointed out, with what retail is without it', () => {
     const good = some(4);
     const odd = comp(10_800_00);
     const { odd: found, mean } = retail({ comps: [...good, odd] });
@@ -57,7 +57,7 @@ describe('a buyer’s odd cases', () => {
     expect(leftOut.odd).toEqual([]);
   });
 
-  test('a lone comparable 40 % below the guess is pointed out too', () => {
+  test('a lone comparable 40% below the guess is pointed out too', () => {
     expect(retail({ comps: [comp(10_000_00)] }).odd.map(({ index }) => index)).toEqual([0]);
   });
 

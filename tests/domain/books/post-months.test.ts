@@ -41,7 +41,7 @@ describe('after October was closed', () => {
     const posted = postMonths([bill('a', '2026-10-05', 450), bill('b', '2026-10-20', 75)], [october]);
     expect(inMonth(posted, month('2026-10'))).toEqual(october.transactions);
     expect(inMonth(posted, month('2026-11'))).toMatchObject([
-      { date: '2026-11-01', corrects: '2026-10', text: 'Came after the close of October 2026: Buy fee · Lot 218' },
+      { date: '2026-11-01', corrects: '2026-10', text: 'Recorded after the close of October 2026: Buy fee · Lot 218' },
     ]);
   });
 
@@ -50,7 +50,7 @@ describe('after October was closed', () => {
     expect(changed).toMatchObject([{ corrects: '2026-10', postings: [{ cents: 25 }, { cents: -25 }] }]);
     const gone = inMonth(postMonths([], [october]), month('2026-11'));
     expect(gone).toMatchObject([{ corrects: '2026-10', postings: [{ cents: -450 }, { cents: 450 }] }]);
-    expect(gone[0]?.text).toMatch(/^Taken back from October 2026/);
+    expect(gone[0]?.text).toMatch(/^Undone in October 2026/);
   });
 
   test('a correction that is closed in its turn is corrected in the month after that', () => {

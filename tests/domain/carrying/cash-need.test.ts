@@ -36,6 +36,6 @@ describe('the cash that a car needs', () => {
       { what: 'curtailment', cents: 1_150_00, date: '2027-01-27' },
       { what: 'curtailment', cents: 2_300_00, date: '2027-02-26' },
     ]);
-    expect(need.sentence).toBe('The floor plan pays $11,500; you pay $845 by the sale’s payment deadline.');
+    expect(need.sentence).toBe('The floor plan pays $11,500; you pay $845 by the venue’s payment deadline.');
   });
 });

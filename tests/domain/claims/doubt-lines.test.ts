@@ -16,7 +16,7 @@ describe('doubt about a listing', () => {
     expect(doubtLines([claim({})], doubt)).toEqual([
       {
         kind: 'doubt',
-        label: 'Doubt: Manual transmission (stated only, false 10 % of the time)',
+        label: 'Doubt: Manual transmission (stated only, false 10% of the time)',
         cents: 640_00,
         range: { low: 0, high: 6_400_00 },
       },

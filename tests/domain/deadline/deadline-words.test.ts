@@ -18,7 +18,7 @@ test.each([
   [{ amount: 48, unit: 'hours', from: 'notice' }, '48 hours after the notice'],
   [
     { amount: 7, unit: 'calendar-days', from: 'sale', firstDay: 'same' },
-    '7 calendar days after the sale, the day itself being day 1',
+    '7 calendar days after the sale, that day is day 1',
   ],
   [
     { amount: 0, unit: 'business-days', from: 'sale', cutOff: '12:00' },

@@ -38,7 +38,7 @@ describe('the worksheet at a price', () => {
   });
 
   test('says so when the price is too high for the profit that is required', () => {
-    expect(stepOf(breakdownAt(flatBandsDeal, dollars(8575)), 'slack')?.label).toBe('Left over beyond that profit');
+    expect(stepOf(breakdownAt(flatBandsDeal, dollars(8575)), 'slack')?.label).toBe('Left by rounding down');
     const short = stepOf(breakdownAt(flatBandsDeal, dollars(8600)), 'slack');
     expect(short).toMatchObject({ label: 'Short of that profit', cents: -600 });
   });
@@ -128,7 +128,7 @@ describe('the worksheet at a price', () => {
       rule: { dollars: dollars(0), shareOfRetail: ppm(100_000), perCash: factor(0) },
     };
     const at = breakdownAt(deal, dollars(5000));
-    expect(stepOf(at, 'title')).toMatchObject({ label: 'Off for the title: Rebuilt', cents: dollars(3600) });
+    expect(stepOf(at, 'title')).toMatchObject({ label: 'Title discount: Rebuilt', cents: dollars(3600) });
     expect(at.required).toBe(dollars(1440));
   });
 });

@@ -36,7 +36,7 @@ describe('the edition of a fee schedule', () => {
   test('is refused by name when none holds that day', () => {
     const refused = editionAt(two, on('2024-12-31'));
     expect(refused).toMatchObject({ ok: false, reason: 'no-edition' });
-    expect(refused.ok ? '' : refused.message).toContain('“Juniper Flats buyer fees” holds on 2024-12-31');
+    expect(refused.ok ? '' : refused.message).toContain('“Juniper Flats buyer fees” has no rates for 2024-12-31');
   });
 
   test('needs no date when there is only one without an end', () => {

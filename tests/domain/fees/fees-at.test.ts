@@ -27,7 +27,7 @@ describe('a fee table', () => {
     ['down', 12, 37],
   ] as const)('rounds the percentage %s', (rounding, ofQuarter, ofThreeQuarters) => {
     const five = feeTableSchema.parse({ label: 'x', rounding, bands: [{ fromCents: 0, ratePpm: 50_000 }] });
-    // 5 % of $2.50 is 12.5 cents, of $7.50 it is 37.5.
+    // 5% of $2.50 is 12.5 cents, of $7.50 it is 37.5.
     expect([feeOf(five, 250), feeOf(five, 750)]).toEqual([ofQuarter, ofThreeQuarters]);
   });
 

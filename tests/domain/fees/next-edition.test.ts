@@ -45,9 +45,9 @@ describe('a new price list', () => {
   });
 
   test('is refused on or before the day the old one starts, and on a day that another starts', () => {
-    expect(dates(from([edition('2026-03-01')], 0, '2026-03-01'))).toMatch(/starts on 2026-03-01/);
+    expect(dates(from([edition('2026-03-01')], 0, '2026-03-01'))).toMatch(/start on 2026-03-01/);
     expect(dates(from([edition(undefined, '2026-02-28'), edition('2026-03-01')], 0, '2026-03-01'))).toMatch(
-      /already starts on 2026-03-01/,
+      /already start on 2026-03-01/,
     );
   });
 });

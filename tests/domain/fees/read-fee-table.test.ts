@@ -106,24 +106,24 @@ describe('a pasted fee table', () => {
   test('takes a table that starts at a cent or a dollar from $0, with a note', () => {
     const reading = readFeeTable('$1 – 499.99 $100\n$500 – 999.99 $125');
     expect(reading.bands[0]?.band.fromCents).toBe(0);
-    expect(reading.bands[0]?.note).toMatch(/taken from \$0/);
+    expect(reading.bands[0]?.note).toMatch(/used from \$0/);
   });
 
   test('notes that the last fee goes on, and that a shared edge pays the upper line', () => {
     const reading = readFeeTable('0 – 500 $100\n500 – 1,000 $125');
     expect(reading.bands[1]?.note).toMatch(/exactly there pays this line’s fee/);
-    expect(reading.bands[1]?.note).toMatch(/Nothing is stated above \$1,000/);
+    expect(reading.bands[1]?.note).toMatch(/Nothing is listed above \$1,000/);
     expect(reading.faults).toEqual([]);
   });
 
   test.each([
-    ['a missing line', '0 – 499.99 $100\n1,000 – 1,499.99 $150', 2, /No fee is stated between/],
+    ['a missing line', '0 – 499.99 $100\n1,000 – 1,499.99 $150', 2, /No fee is listed between/],
     ['an overlap', '0 – 600 $100\n500 – 999.99 $125', 2, /goes up to \$600/],
-    ['a line that stands twice', '0 – 499.99 $100\n0 – 499.99 $120', 2, /covers already/],
+    ['a line that stands twice', '0 – 499.99 $100\n0 – 499.99 $120', 2, /already covers/],
     ['a table that starts above nothing', '500 – 999.99 $125', 1, /starts at \$500/],
     ['prices without a fee', '0 – 499.99\n500 – 999.99 $125', 1, /no fee/],
-    ['a fee without prices', 'fee 2.5%', 1, /names no price/],
-    ['two fees in a line', '0 – 499.99  $100  $25', 1, /More than one fee/],
+    ['a fee without prices', 'fee 2.5%', 1, /has no price/],
+    ['two fees in a line', '0 – 499.99  $100  $25', 1, /more than one fee/],
     ['a range that runs backwards', '500 – 100 $50', 1, /down to/],
     ['limits that cross', '0+ 2% min $500 max $200', 1, /minimum in this line is above/],
     ['an amount that is not grouped like dollars', '0 – 4,99.99 $100', 1, /more than one way/],

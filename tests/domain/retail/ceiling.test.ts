@@ -42,11 +42,11 @@ describe('a ceiling', () => {
 });
 
 describe('retail under a ceiling', () => {
-  test('is E[min(R, cap)]: mean 18,000, spread 8 %, cap 17,000 leaves 17,000 − 195.00 (computed independently)', () => {
+  test('is E[min(R, cap)]: mean 18,000, spread 8%, cap 17,000 leaves 17,000 − 195.00 (computed independently)', () => {
     expect(cappedMean({ mean: 18_000_00, sigma: 0.08 }, cents(17_000_00))).toBe(16_805_00);
   });
 
-  test('is about 3 % lower where mean and cap meet (worked by hand: σ ÷ √(2π))', () => {
+  test('is about 3% lower where mean and cap meet (worked by hand: σ ÷ √(2π))', () => {
     const mean = cappedMean({ mean: 18_000_00, sigma: 0.08 }, cents(18_000_00));
     expect(1 - mean / 18_000_00).toBeCloseTo(0.08 / Math.sqrt(2 * Math.PI), 3);
   });

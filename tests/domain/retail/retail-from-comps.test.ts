@@ -44,8 +44,8 @@ describe('a comparable', () => {
     expect(steps.map(({ label, result }) => [label, result])).toEqual([
       ['Asking price to selling price, × 0.97', 18_915_00],
       ['No tow package', 19_515_00],
-      ['15,000 miles fewer, 4.5 % for each 10,000, × 0.93473', 18_241_21],
-      ['1 year newer, 11 % for each, × 0.89583', 16_341_10],
+      ['15,000 miles fewer, 4.5% for each 10,000, × 0.93473', 18_241_21],
+      ['1 year newer, 11% for each, × 0.89583', 16_341_10],
     ]);
     expect(adjusted).toBe(16_341_10);
   });

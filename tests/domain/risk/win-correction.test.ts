@@ -43,7 +43,7 @@ describe('the winner’s correction', () => {
     expect(winCorrection([...cars].reverse(), MARGIN).haircut).toBeCloseTo(winCorrection(cars, MARGIN).haircut, 12);
   });
 
-  /** One value for all; four bidders read it with the same normal error of 8 % and bid a tenth below, the rivals `shade` lower still. */
+  /** One value for all; four bidders read it with the same normal error of 8% and bid a tenth below, the rivals `shade` lower still. */
   function market(shade: number): WonAndSold[] {
     const random = dice(11);
     const error = () => ERROR * normalQuantile(random());
@@ -57,7 +57,7 @@ describe('the winner’s correction', () => {
     return cars;
   }
 
-  test('takes off what tying with the strongest rival says where all allow for the curse, some 60 % of the average', () => {
+  test('takes off what tying with the strongest rival says where all allow for the curse, some 60% of the average', () => {
     const fit = winCorrection(market(0.535596 * ERROR), MARGIN);
     // Logarithms are averaged in the closed form, so a few thousandths lie between.
     expect(Math.abs(fit.averageShortfall - 1.029375 * ERROR)).toBeLessThan(0.008);

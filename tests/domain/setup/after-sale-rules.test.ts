@@ -49,7 +49,7 @@ test('what is wrong is said with its place and what to write', () => {
     'Venues › Ocotillo Truck Sale › after the sale › steps › pay by › cut-off hour: must be a time of day on a 24-hour clock, such as 09:30.',
   ]);
   expect(faults({ disputes: { 'hidden-defect': { claim: { ...rule, amount: 0, firstDay: 'same' } } } })).toEqual([
-    'Venues › Ocotillo Truck Sale › after the sale › disputes › a defect that was not said › bring it up by › amount: a day that counts as day 1 needs at least 1 day.',
+    'Venues › Ocotillo Truck Sale › after the sale › disputes › undisclosed defect › claim by › amount: a day that counts as day 1 needs at least 1 day.',
   ]);
   expect(faults({ steps: { paid: rule } })).toHaveLength(1);
   expect(faults({ calendar: { daysOff: ['sun', 'mon', 'tue', 'wed', 'thu', 'fri', 'sat'] } })).toHaveLength(1);

@@ -29,7 +29,7 @@ describe('a title state in words', () => {
 
   it('names the states that are known', () => {
     expect(matchTitle('odd', [{ id: 'a', name: 'Clean' }])).toMatchObject({
-      message: '“odd” is not a title state in Setup (Clean). Choose one, or add it.',
+      message: '“odd” is not a title in Setup (Clean). Choose one, or add it.',
     });
   });
 

@@ -47,15 +47,15 @@ describe('a setup that is allowed and probably not meant', () => {
 
   test('editions that overlap are named with the day, also across one in between', () => {
     expect(messages([], [edition('2026-01-01'), edition('2026-03-01')])).toEqual([
-      expect.stringMatching(/hold on 2026-03-01/),
+      expect.stringMatching(/apply on 2026-03-01/),
     ]);
     expect(messages([], [edition('2026-01-01', '2026-03-01'), edition('2026-03-01')])).toHaveLength(1);
     const across = [edition('2026-01-01', '2026-12-31'), edition('2026-02-01', '2026-02-02'), edition('2026-03-01')];
     expect(messages([], across)).toHaveLength(1);
-    expect(messages([], [edition(), edition()])).toEqual([expect.stringMatching(/hold on the same days/)]);
+    expect(messages([], [edition(), edition()])).toEqual([expect.stringMatching(/apply on the same days/)]);
   });
 
   test('an edition that costs nothing is named', () => {
-    expect(messages([], [{ tables: [], charges: [] }])).toEqual([expect.stringMatching(/costs nothing/)]);
+    expect(messages([], [{ tables: [], charges: [] }])).toEqual([expect.stringMatching(/come to \$0/)]);
   });
 });

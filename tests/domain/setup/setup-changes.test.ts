@@ -27,7 +27,7 @@ describe('what a loaded setup would change', () => {
       setup({ rules: { ...rules, dollarsCents: 200_000 }, costs: { packCents: 12_345 } }),
     );
     expect(changes).toEqual([
-      { section: 'rules', place: 'Money rules › least profit', what: 'changed', before: '$1,500', after: '$2,000' },
+      { section: 'rules', place: 'Money rules › minimum profit', what: 'changed', before: '$1,500', after: '$2,000' },
       { section: 'costs', place: 'Costs › pack', what: 'changed', before: '$0', after: '$123.45' },
     ]);
   });
@@ -78,7 +78,7 @@ describe('what a loaded setup would change', () => {
       },
       {
         section: 'alerts',
-        place: 'Alerts › calls before a close',
+        place: 'Alerts › reminders before a close',
         what: 'changed',
         before: '60, 15, 5',
         after: '30',

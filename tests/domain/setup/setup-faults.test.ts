@@ -85,7 +85,7 @@ describe('a fault in a setup file', () => {
       'bands that start alike',
       'feeSchedules.0.editions.0.tables.0.bands.1.fromCents',
       200_000,
-      'Buy fees › Riverbend fees › Buy fee › band 3: starts at $2,000, as the band before it does. Give one of them another start, or take it out.',
+      'Buy fees › Riverbend fees › Buy fee › band 3: starts at $2,000, like the band before it. Give one of them another start, or remove it.',
     ],
     [
       'limits that cross',
@@ -109,13 +109,13 @@ describe('a fault in a setup file', () => {
       'an increment out of order',
       'venues.0.increments.1',
       { fromCents: 0, stepCents: 100 },
-      'Venues › Riverbend › increment band 2: starts at $0, as the band before it does. Give one of them another start, or take it out.',
+      'Venues › Riverbend › bid increment 2: starts at $0, like the band before it. Give one of them another start, or remove it.',
     ],
     [
       'an id that stands twice',
       'venues.1',
       { ...riverbend, name: 'Two Forks' },
-      'Venues › Two Forks: another entry already has the id “riverbend”. Give this one an id of its own.',
+      'Venues › Two Forks: another entry already has the id “riverbend”. Give this one its own id.',
     ],
     [
       'a zone that is none',
@@ -127,7 +127,7 @@ describe('a fault in a setup file', () => {
       'curtailments beyond the whole',
       'carrying.floorPlan.curtailments.1',
       { day: 90, sharePpm: 500_000 },
-      'Holding › floor plan › curtailment 2: with this one, 110 % of the advance is paid back, which is more than all of it. Lower a share.',
+      'Holding › floor plan › curtailment 2: with this one, 110% of the advance is paid back, which is more than all of it. Lower a share.',
     ],
     [
       'curtailments out of order',
@@ -151,40 +151,40 @@ describe('a fault in a setup file', () => {
       'calls out of order',
       'alerts.leadMinutes.2',
       30,
-      'Alerts › calls before a close › call 3: 30 minutes before the close is not later than 15 minutes before it. Put the calls in order, from the earliest to the last.',
+      'Alerts › reminders before a close › reminder 3: 30 minutes before the close is not later than 15 minutes before it. Put the reminders in order, from the earliest to the last.',
     ],
-    ['no call at all', 'alerts.leadMinutes', [], 'Alerts › calls before a close: there must be at least one: add it.'],
+    ['no call at all', 'alerts.leadMinutes', [], 'Alerts › reminders before a close: add at least one.'],
     [
       'a call days ahead',
       'alerts.leadMinutes.0',
       4000,
-      'Alerts › calls before a close › call 1: must be at most 1,440 minutes.',
+      'Alerts › reminders before a close › reminder 1: must be at most 1,440 minutes.',
     ],
     [
       'dollars where cents belong',
       'rules.dollarsCents',
       1500.5,
-      'Money rules › least profit: must be a whole number of cents, such as 12345 for $123.45.',
+      'Money rules › minimum profit: must be a whole number of cents, such as 12345 for $123.45.',
     ],
-    ['an amount below nothing', 'rules.dollarsCents', -100, 'Money rules › least profit: must be at least $0.'],
+    ['an amount below nothing', 'rules.dollarsCents', -100, 'Money rules › minimum profit: must be at least $0.'],
     [
       'a share above the whole',
       'rules.lossChancePpm',
       1_500_000,
-      'Money rules › highest chance of a loss: must be at most 100 %.',
+      'Money rules › highest chance of a loss: must be at most 100%.',
     ],
     [
       'a misspelt key',
       'costs.packDollars',
       100,
-      'Costs › pack dollars: this is not known here. Check its spelling, or take it out.',
+      'Costs › pack dollars: this field is not known. Check its spelling, or remove it.',
     ],
-    ['a section that is missing', 'rush', undefined, 'Busy hours: this is missing. Write it in.'],
+    ['a section that is missing', 'rush', undefined, 'Busy hours: this is missing. Add it.'],
     [
       'a section that is unknown',
       'colours',
       {},
-      '“colours”: this is not known here. Check its spelling, or take it out.',
+      '“colours”: this field is not known. Check its spelling, or remove it.',
     ],
     [
       'a kind that is unknown',
@@ -205,13 +205,8 @@ describe('a fault in a setup file', () => {
       'Titles › Clean › can be floor-planned: must be true or false.',
     ],
     ['a number where a name belongs', 'store.name', 7, 'Store › name: must be text in quotes.'],
-    ['a name that is too long', 'store.name', 'x'.repeat(90), 'Store › name: at most 80 characters: shorten it.'],
-    [
-      'no edition',
-      'feeSchedules.0.editions',
-      [],
-      'Buy fees › Riverbend fees › editions: there must be at least one: add it.',
-    ],
+    ['a name that is too long', 'store.name', 'x'.repeat(90), 'Store › name: at most 80 characters. Shorten it.'],
+    ['no edition', 'feeSchedules.0.editions', [], 'Buy fees › Riverbend fees › editions: add at least one.'],
   ])('%s is told with its place and what to do', (_, path, value, sentence) => {
     expect(faultsWith(path, value)).toEqual([sentence]);
   });
@@ -219,14 +214,14 @@ describe('a fault in a setup file', () => {
   test('two editions are told apart by their dates', () => {
     const later = { validFrom: '2026-04-01', tables: [], charges: [{ label: '', cents: 1 }] };
     expect(faultsWith('feeSchedules.0.editions.1', later)).toEqual([
-      'Buy fees › Riverbend fees › price list from 2026-04-01 › charge 1 › label: this is needed: write something.',
+      'Buy fees › Riverbend fees › rates from 2026-04-01 › charge 1 › label: this is required.',
     ]);
   });
 
   test('a table without a label is told by its position, and each fault is told once', () => {
     const bands = [{ fromCents: 100 }, { fromCents: 50 }];
     expect(faultsWith('feeSchedules.0.editions.0.tables.0', { label: '', bands })).toEqual([
-      'Buy fees › Riverbend fees › first table › label: this is needed: write something.',
+      'Buy fees › Riverbend fees › first table › label: this is required.',
       'Buy fees › Riverbend fees › first table › band 1: starts at $1. The first band must start at $0, or no fee is known below it.',
     ]);
   });

@@ -42,7 +42,7 @@ describe('the costs of a lot', () => {
       { kind: 'recon', label: 'Recon: Tires', cents: 55_000, range: { low: 20_000, high: 150_000 } },
       {
         kind: 'recon',
-        label: 'Recon: Tires (20 % likely to be needed)',
+        label: 'Recon: Tires (20% likely to be needed)',
         cents: 21_667,
         range: { low: 0, high: 200_000 },
       },
@@ -50,7 +50,7 @@ describe('the costs of a lot', () => {
   });
 
   test('are the standing amount when it has no recon lines, or an empty list of them', () => {
-    const standing = [{ kind: 'recon', label: 'Recon, your standing amount', cents: 60_000 }];
+    const standing = [{ kind: 'recon', label: 'Recon, your standard amount', cents: 60_000 }];
     expect(linesOf({}, { reconCents: 60_000 })).toEqual(expect.arrayContaining(standing));
     expect(linesOf({ recon: [] }, { reconCents: 60_000 })).toEqual(expect.arrayContaining(standing));
   });
@@ -80,7 +80,7 @@ describe('the costs of a lot', () => {
     [
       {},
       transportRuleSchema.parse({ kind: 'per-mile', miles: 12, centsPerMile: 85, minimumCents: 25_000 }),
-      'Transport, the least a trip costs',
+      'Transport, minimum charge',
       25_000,
     ],
   ])('take a quote before the venue’s rule: %j %j', (facts, rule, label, cents) => {

@@ -30,7 +30,7 @@ describe('the walk from retail down to the max bid', () => {
     const kept = (facts: object, limit = 1_000_000) =>
       walkOf(sheetOf(van(facts), { ...SETUP, rules: { ...SETUP.rules, lossChancePpm: ppm(limit) } })).steps.at(-1);
     expect(kept({})?.group).toBe('slack');
-    expect(kept({}, 20_000)).toMatchObject({ group: 'risk-cap', label: 'Kept back for the chance of a loss' });
+    expect(kept({}, 20_000)).toMatchObject({ group: 'risk-cap', label: 'Held back for the chance of a loss' });
     expect(kept({ sealed: { rival: { low: 11_000_00, likely: 12_000_00, high: 13_000_00 } } })?.group).toBe('sealed');
   });
 

@@ -80,7 +80,7 @@ describe('the worksheet of a lot', () => {
   test('says what it takes for granted', () => {
     expect(worksheet().assumptions.map((one) => one.about)).toEqual(['title', 'recon', 'close']);
     expect(worksheet({ titleId: 'rebuilt', funding: 'floor' }).assumptions.map((one) => one.message)).toContain(
-      '“Rebuilt” can’t go on the floor plan: it takes cash.',
+      '“Rebuilt” can’t go on the floor plan. It takes cash.',
     );
     const free = worksheetOf(facts({ venueId: 'no-fees', titleId: 'clean' }), context);
     expect(free.ok && free.value.assumptions.map((one) => one.about)).toEqual(['recon', 'fees']);

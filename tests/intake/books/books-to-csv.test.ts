@@ -69,7 +69,7 @@ describe('the cars of a month', () => {
         Zone: 'America/Boise',
         'Bought by': "'+1 buyer",
         Hammer: '9725.00',
-        'Booked cost': '-12.50',
+        'Actual cost': '-12.50',
         'Still owed': '-12.50',
         'Sold for': '',
         Venue: 'Saguaro, the "yard"',
@@ -86,10 +86,10 @@ describe('the cars of a month', () => {
     );
     expect(rows.find(({ Line }) => Line === 'Buy fee')).toMatchObject({
       Expected: '450.00',
-      Booked: '',
+      Actual: '',
       Why: 'No bill yet.',
     });
-    expect(rows.find(({ Line }) => Line === "'-2*3")).toMatchObject({ Expected: '', Booked: '-12.50' });
+    expect(rows.find(({ Line }) => Line === "'-2*3")).toMatchObject({ Expected: '', Actual: '-12.50' });
   });
 });
 

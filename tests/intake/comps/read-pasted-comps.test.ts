@@ -57,7 +57,7 @@ describe('pasted comparables', () => {
     ['18000,sold,60000,2020,2026-11-20,many', 1, 'not a number of days'],
     ['18000,sold,60000,2020,2026-11-20,9,here,a tow hook', 1, 'Tow package +450'],
     ['18000,sold,60000,2020,2026-11-20,9,here,wreck -9000', 1, 'not comparable'],
-    ['0,sold', 1, 'more than nothing'],
+    ['0,sold', 1, 'above $0'],
     ['Miles,Year\n60000,2020', 1, 'headed “Price”'],
   ])('with a cell that can’t be read leave the row out and say why: %j', (text, line, words) => {
     const { comps, faults } = read(text);

@@ -79,7 +79,7 @@ describe('an invoice with a row for each car', () => {
   test('says where the amounts do not come to the total of the row, and shows them all the same', () => {
     const { faults } = read(WIDE);
     expect(faults).toEqual([
-      { row: 3, message: expect.stringContaining('come to $13,350, and its total says $13,351') },
+      { row: 3, message: expect.stringContaining('add up to $13,350, but its total says $13,351') },
     ]);
   });
 });

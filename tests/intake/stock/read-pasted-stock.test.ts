@@ -36,7 +36,7 @@ describe('pasted cars of the dealer’s own', () => {
     ['2026-12-01,', 'still to come'],
     ['soon,', 'with its year'],
     ['39,perhaps', 'whether it sold'],
-    [',2026-08-01', 'nothing stands there'],
+    [',2026-08-01', 'it is empty'],
     ['2010-01-01,', 'ten years'],
     ['4000,yes', 'ten years'],
   ])('that can’t be read are left out with the reason: %s', (text, words) => {

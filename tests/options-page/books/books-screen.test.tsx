@@ -93,15 +93,15 @@ const rowsOf = (selector: string) => [...document.querySelectorAll(`${selector} 
 test('the folders of the demo are listed with their totals, sorted by a press, and narrowed down', async () => {
   await show('');
   await sees(() => rowsOf('.sort-table').length === 5);
-  await sees(has('a line differs'));
+  await sees(has('amount differs'));
   const won = lots.filter(({ sale }) => sale?.result?.result.ended === 'won');
   expect(rowsOf('.sort-table')).toHaveLength(won.length);
-  press('Booked');
+  press('Recorded');
   const booked = rowsOf('.sort-table').map((row) =>
     Number((row.children[4]?.textContent ?? '').replace(/[^\d.]/g, '')),
   );
   expect(booked).toEqual([...booked].sort((a, b) => b - a));
-  expect(document.querySelector('[aria-sort]')?.textContent).toMatch(/Booked/);
+  expect(document.querySelector('[aria-sort]')?.textContent).toMatch(/Recorded/);
   const wanted = [...document.querySelectorAll('select')].at(-1);
   act(() => {
     if (wanted) wanted.value = 'sold';
@@ -123,18 +123,18 @@ test('an invented invoice is matched, its wrong fee pointed at, booked, and know
     if (venue) venue.value = open?.facts.venueId ?? '';
     venue?.dispatchEvent(new Event('change', { bubbles: true }));
   });
-  press('Try it with an invented invoice');
+  press('Try a made-up invoice');
   const text = document.querySelector('textarea')?.value ?? '';
-  press('Look at the pasted rows');
-  await sees(has('$25 more than the price list: “'));
-  expect(has('It is the same as row')()).toBe(true);
+  press('Preview rows');
+  await sees(has('$25 more than the fee schedule: “'));
+  expect(has('Same as row')()).toBe(true);
   expect(has('“see note” is not an amount')()).toBe(true);
-  expect(has('Not matched: 1 car')()).toBe(true);
-  expect(has('This payment was noted as paid under To do')()).toBe(true);
+  expect(has('No match: 1 car')()).toBe(true);
+  expect(has('This payment was marked as paid under To do')()).toBe(true);
   const before = (await store.books()).costs.length;
   const ticked = document.querySelectorAll('.invoice-lines input:checked').length;
-  press(`Book ${ticked} ticked`);
-  await sees(() => said.some(({ sentence }) => sentence.startsWith(`${ticked} lines booked`)));
+  press(`Record ${ticked} checked`);
+  await sees(() => said.some(({ sentence }) => sentence.startsWith(`${ticked} lines recorded`)));
   const after = await store.books();
   expect(after.costs.length + after.payments.length).toBeGreaterThan(before);
   expect(after.mappings.get(open?.facts.venueId ?? '')).toMatchObject({ VIN: 'vin', Amount: 'amount' });
@@ -146,11 +146,11 @@ test('an invented invoice is matched, its wrong fee pointed at, booked, and know
     if (box) box.value = text;
     box?.dispatchEvent(new Event('input', { bubbles: true }));
   });
-  press('Look at the pasted rows');
-  await sees(has('Read as the last invoice of this venue was'));
+  press('Preview rows');
+  await sees(has('Same columns as this venue’s last invoice'));
   await sees(() => document.querySelectorAll('.invoice-lines .tag').length > 0);
   const tags = [...document.querySelectorAll('.invoice-lines .tag')].map((tag) => tag.textContent);
-  expect(tags.filter((words) => words === 'booked already')).toHaveLength(ticked);
+  expect(tags.filter((words) => words === 'already recorded')).toHaveLength(ticked);
   expect(document.querySelectorAll('.invoice-lines input:checked')).toHaveLength(0);
 });
 
@@ -160,9 +160,9 @@ test('a folder explains its lines, takes a payment of a part, and gives it back'
   await show('');
   await sees(() => rowsOf('.sort-table').length === 5);
   await show(lot);
-  await sees(has('$25 more than the price list'));
+  await sees(has('$25 more than the fee schedule'));
   expect(has('Missing:')()).toBe(true);
-  const form = [...document.querySelectorAll('details')].find((each) => each.textContent?.startsWith('A payment'));
+  const form = [...document.querySelectorAll('details')].find((each) => each.textContent?.startsWith('Payment'));
   const amount = form?.querySelector('input');
   act(() => {
     if (amount) amount.value = '10';
@@ -170,8 +170,8 @@ test('a folder explains its lines, takes a payment of a part, and gives it back'
   });
   act(() => void amount?.dispatchEvent(new FocusEvent('blur')));
   const owed = (await store.books()).payments.length;
-  press('Book the payment');
-  await sees(() => said.some(({ sentence }) => sentence.startsWith('Booked;')));
+  press('Record the payment');
+  await sees(() => said.some(({ sentence }) => sentence.startsWith('Recorded.')));
   expect((await store.books()).payments.length).toBe(owed + 1);
   const undo = said.at(-1)?.undo;
   if (undo !== undefined) value(await store.undo(undo));
@@ -187,11 +187,11 @@ test('the closed month stays, its late bill is a correction in the open one, and
   await sees(() => !button('Close November 2026').disabled);
   press('Close November 2026');
   await sees(() => said.some(({ sentence }) => sentence === 'November 2026 is closed.'));
-  await sees(has('Its figures stay; what comes later'));
-  press('Open November 2026 again');
+  await sees(has('Its figures are locked.'));
+  press('Reopen November 2026');
   await sees(has('Open. '));
   await show('review');
-  await sees(has('Gross of what sold'));
+  await sees(has('Gross on cars sold'));
   const won = lots.filter(({ sale }) => sale?.result?.result.ended === 'won').length;
   const lost = lots.filter(({ sale }) => sale?.result?.result.ended === 'lost').length;
   expect(document.querySelector('.review-figures')?.textContent).toContain(`${won} of ${won + lost}`);
@@ -200,7 +200,7 @@ test('the closed month stays, its late bill is a correction in the open one, and
 test('one bill is shared among cars to the cent', async () => {
   await show('share');
   await sees(() => rowsOf('.ledger').length === 6);
-  const amount = [...document.querySelectorAll('label')].find((each) => each.textContent === 'Amount of the bill');
+  const amount = [...document.querySelectorAll('label')].find((each) => each.textContent === 'Amount');
   const box = document.getElementById(amount?.htmlFor ?? '') as HTMLInputElement | null;
   act(() => {
     if (box) box.value = '1,000';
@@ -210,8 +210,8 @@ test('one bill is shared among cars to the cent', async () => {
   for (const i of [0, 1, 2])
     act(() => document.querySelectorAll<HTMLInputElement>('.ledger input[type=checkbox]')[i]?.click());
   await sees(has('$333.34'));
-  press('Book the shares');
-  await sees(() => said.some(({ sentence }) => sentence === '$1,000 shared among 3 cars.'));
+  press('Record the shares');
+  await sees(() => said.some(({ sentence }) => sentence === '$1,000 split among 3 cars.'));
   const shared = (await store.books()).costs.slice(-3).map(({ cents }) => cents);
   expect(shared).toEqual([33_334, 33_333, 33_333]);
 });

@@ -34,19 +34,19 @@ test('the money by which a dispute ended is booked in the folder with one tap, a
       document.body,
     ),
   );
-  await sees(() => pageText().includes('From a dispute, not booked yet'));
+  await sees(() => pageText().includes('From a dispute, not recorded yet'));
   expect(pageText()).toContain('Still owed$12,124');
   const button = [...document.querySelectorAll('button')].find(
-    (each) => each.textContent === 'Book the credit of $700',
+    (each) => each.textContent === 'Record the credit of $700',
   );
   await act(async () => button?.click());
-  await sees(() => said.some(({ sentence }) => sentence === 'Price adjusted: a credit of $700 booked.'));
-  await sees(() => !pageText().includes('From a dispute, not booked yet'));
+  await sees(() => said.some(({ sentence }) => sentence === 'Price adjusted: a credit of $700 recorded.'));
+  await sees(() => !pageText().includes('From a dispute, not recorded yet'));
   expect(pageText()).toContain('Agreed in a dispute.');
   // What is owed is the same: it only stands elsewhere now.
   expect(pageText()).toContain('Still owed$12,124');
   const booked = said.at(-1)?.entry;
   if (booked !== undefined) value(await store.undo(booked));
-  await sees(() => pageText().includes('From a dispute, not booked yet'));
+  await sees(() => pageText().includes('From a dispute, not recorded yet'));
   store.close();
 });

@@ -56,11 +56,11 @@ test('a car that is offered again is linked to its new lot, which tells what was
   const show = (screen: preact.ComponentChild) =>
     act(() => render(<WorkspaceContext.Provider value={workspace}>{screen}</WorkspaceContext.Provider>, document.body));
   show(<DisputeScreen id={dispute} />);
-  await sees(() => pageText().includes('End it'));
-  await choose('How it ended', 'sold-again');
+  await sees(() => pageText().includes('Close the dispute'));
+  await choose('Outcome', 'sold-again');
   await choose('Offered again as', again);
-  await write('What was learned: it stands on the lot when the car is offered again', 'The rear seal is gone.');
-  await press('End the dispute');
+  await write('What to remember if this car is offered again', 'The rear seal is gone.');
+  await press('Close the dispute');
   await sees(() => pageText().includes('Offered again: Larkspur'));
   expect((await store.lot(first))?.after?.disputes[0]?.outcome).toMatchObject({
     ended: 'sold-again',
@@ -72,6 +72,6 @@ test('a car that is offered again is linked to its new lot, which tells what was
   if (newLot === undefined) throw new Error('the new lot is gone');
   show(<EarlierLives lot={newLot} />);
   await sees(() => pageText().includes('This car was at a sale before'));
-  expect(pageText()).toContain('a defect that was not said, Sold again. The rear seal is gone.');
+  expect(pageText()).toContain('undisclosed defect, Sold again. The rear seal is gone.');
   store.close();
 });

@@ -32,8 +32,8 @@ const choose = (label: string, value: string) =>
 test('a venue’s deadline is set from its terms, shows when it would end, and is removed again', async () => {
   vi.useFakeTimers({ now: Date.parse('2026-11-24T10:00-07:00'), toFake: ['Date'] });
   const { page } = await openPage('after', { venues: [riverbend] });
-  expect(summaries()[0]).toContain('no deadline is known here yet');
-  await press('Write down its deadlines');
+  expect(summaries()[0]).toContain('no deadlines yet');
+  await press('Add its deadlines');
   await press('Set a deadline: Pay by');
   const pay = () => page.setup.venues[0]?.afterSale?.steps.pay;
   expect(pay()).toMatchObject({ amount: 1, unit: 'business-days', from: 'sale', cutOff: '17:00' });
@@ -47,31 +47,31 @@ test('a venue’s deadline is set from its terms, shows when it would end, and i
   expect(document.body.textContent).toContain('it would end Tue Nov 24, 12:00 PM there');
   await press('Remove: Pay by');
   expect(pay()).toBeUndefined();
-  expect(page.said.at(-1)).toBe('Changed what Riverbend says about the time after the sale.');
+  expect(page.said.at(-1)).toBe('Riverbend: after-sale terms saved.');
   vi.useRealTimers();
 });
 
 test('claims and answers are set apart, and the terms of one venue are a start for the next', async () => {
   const { page } = await openPage('after', { venues: [riverbend, saltgrass] });
   await open('Riverbend');
-  await press('Write down its deadlines');
-  await press('Set a deadline: A defect that was not said');
-  await press('Set a deadline: Answer: A defect that was not said');
+  await press('Add its deadlines');
+  await press('Set a deadline: Undisclosed defect');
+  await press('Set a deadline: Answer: Undisclosed defect');
   expect(page.setup.venues[0]?.afterSale?.disputes['hidden-defect']).toMatchObject({
     claim: { from: 'delivery' },
     answer: { from: 'notice' },
   });
   expect(summaries()[0]).toContain('2 deadlines');
   await open('Saltgrass');
-  await press('Begin with those of Riverbend');
+  await press('Copy from Riverbend');
   expect(page.setup.venues[1]?.afterSale).toEqual(page.setup.venues[0]?.afterSale);
-  await press('Remove: Answer: A defect that was not said');
+  await press('Remove: Answer: Undisclosed defect');
   expect(page.setup.venues[0]?.afterSale?.disputes['hidden-defect']).not.toHaveProperty('answer');
 });
 
 test('a figure that is no deadline is held back beside its box', async () => {
   const { page } = await openPage('after', { venues: [riverbend] });
-  await press('Write down its deadlines');
+  await press('Add its deadlines');
   await press('Set a deadline: Title by');
   await open('Title by');
   const saves = page.saved.length;
@@ -80,10 +80,10 @@ test('a figure that is no deadline is held back beside its box', async () => {
   expect(box('How many').getAttribute('aria-invalid')).toBe('true');
 });
 
-test('the calls before a deadline are set in hours or days, a day and three hours to begin with', async () => {
+test('the reminders before a deadline are set in hours or days, a day and three hours to begin with', async () => {
   const { page } = await openPage('alerts');
   expect(box('Hours before').value).toBe('24 h, 3 h');
   await type('Hours before', '2 days, 6');
   expect(page.setup.alerts.deadlineLeadMinutes).toEqual([2880, 360]);
-  expect(page.said.at(-1)).toBe('Calls 48 h, 6 h before a deadline.');
+  expect(page.said.at(-1)).toBe('Reminders 48 h, 6 h before a deadline.');
 });

@@ -16,7 +16,7 @@ test('a price list says when it holds and how that stands to today, both end day
     'from Nov 26, 2026',
     'at all times',
   ]);
-  expect([old, present, coming].map((each) => editionState(each, today))).toEqual(['over', 'holds now', 'to come']);
+  expect([old, present, coming].map((each) => editionState(each, today))).toEqual(['over', 'now', 'later']);
 });
 
 test('the list that holds today is opened first, and without one the last', () => {

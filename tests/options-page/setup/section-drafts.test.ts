@@ -12,7 +12,7 @@ const costs = { ...kept.costs, packCents: cents(30_000) };
 const draft = (state: SectionDraft['state'], base: unknown): Map<SetupSection, SectionDraft> =>
   new Map([['costs', { value: costs, state, faults: [], base: canonicalJson(base) }]]);
 
-describe('a section that is not kept yet', () => {
+describe('a section that is not saved yet', () => {
   test('stands over the kept one on the screen', () => {
     expect(drafted(kept, draft('faulty', kept.costs)).costs).toEqual(costs);
     expect(drafted(kept, draft('faulty', kept.costs)).rules).toEqual(kept.rules);

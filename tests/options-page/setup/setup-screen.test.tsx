@@ -23,15 +23,15 @@ describe('the Setup screen', () => {
     const { page, show } = await openPage('venues');
     await press('Add a venue');
     await type('Name', 'Riverbend');
-    await press('Add a step from a higher price');
+    await press('Add an increment from a higher price');
     const saves = page.saved.length;
-    await type('Step 2, from', '0');
+    await type('Increment 2, from', '0');
     expect(page.saved).toHaveLength(saves);
-    expect(faults()).toEqual([expect.stringMatching(/Starts at \$0, as the band before it does/)]);
+    expect(faults()).toEqual([expect.stringMatching(/Starts at \$0, like the band before it/)]);
     show('rules');
     show('venues');
-    expect(box('Step 2, from').value).toBe('0');
-    await type('Step 2, from', '5000');
+    expect(box('Increment 2, from').value).toBe('0');
+    await type('Increment 2, from', '5000');
     expect(page.saved).toHaveLength(saves + 1);
     expect(page.setup.venues[0]?.increments[1]?.fromCents).toBe(500_000);
     expect(faults()).toEqual([]);
@@ -42,20 +42,20 @@ describe('the Setup screen', () => {
     await press('Add a venue');
     expect(page.saved).toEqual([]);
     expect(document.activeElement).toBe(box('Name'));
-    await press('Go back to what was kept');
+    await press('Go back to the saved version');
     expect(document.querySelector('.entry-fold')).toBeNull();
   });
 
   test('keeps on the screen what the store refused, and tries again', async () => {
     const { page } = await openPage('costs');
     page.refuses = true;
-    await type('Overhead a car', '100');
+    await type('Overhead per car', '100');
     expect(page.said).toEqual(['The disk is full. Make room and try again.']);
-    expect(box('Overhead a car').value).toBe('100');
+    expect(box('Overhead per car').value).toBe('100');
     page.refuses = false;
     await press('Try again');
     expect(page.setup.costs.overheadCents).toBe(10_000);
-    expect(document.querySelector('[aria-label="Not kept yet"]')).toBeNull();
+    expect(document.querySelector('[aria-label="Not saved yet"]')).toBeNull();
   });
 
   test('takes a removed fee schedule off its venues in the same entry', async () => {
@@ -77,7 +77,7 @@ describe('the Setup screen', () => {
     const { page } = await openPage('fees');
     await press('Add a fee schedule');
     await type('Name of the schedule', 'Riverbend fees');
-    await press('Paste a price list');
+    await press('Paste fee bands');
     await act(async () => {
       const text = document.querySelector('textarea');
       if (text === null) throw new Error('no box to paste into');
@@ -85,7 +85,7 @@ describe('the Setup screen', () => {
       text.dispatchEvent(new InputEvent('input', { bubbles: true }));
     });
     expect(page.setup.feeSchedules[0]?.editions[0]?.tables[0]?.bands).toHaveLength(1);
-    await press('Put these 2 bands in place of the old ones');
+    await press('Replace the old bands with these 2');
     expect(page.setup.feeSchedules[0]?.editions[0]?.tables[0]?.bands).toEqual([
       { fromCents: 0, flatCents: 10_000, ratePpm: 0 },
       { fromCents: 50_000, flatCents: 0, ratePpm: 20_000 },
@@ -95,7 +95,7 @@ describe('the Setup screen', () => {
   test('turns the floor plan off and on again without losing its terms', async () => {
     const { page } = await openPage('holding');
     await act(async () => box('A lender pays for cars until they sell').click());
-    await type('Interest a year', '8.625');
+    await type('Interest per year', '8.625');
     await act(async () => box('A lender pays for cars until they sell').click());
     expect(page.setup.carrying.floorPlan).toBeUndefined();
     await act(async () => box('A lender pays for cars until they sell').click());

@@ -5,7 +5,8 @@ test.each([
   ['', 'lots'],
   ['#/lots', 'lots'],
   ['#/lot/x', 'lot'],
-  ['#/life/x', 'life'],
+  ['#/history/x', 'history'],
+  ['#/life/x', 'history'],
   ['#/results', 'results'],
   ['#/results/missing', 'results'],
   ['#/week', 'week'],
@@ -20,6 +21,7 @@ test.each([
   ['#/dispute/x', 'dispute'],
   ['#/open-dispute/x', 'open-dispute'],
   ['#/books/review', 'books'],
+  ['#/words/max-bid', 'words'],
   ['#/nothing', 'unknown'],
 ])('the address %s opens the screen %s', (hash, screen) => {
   expect(readRoute(hash).screen).toBe(screen);

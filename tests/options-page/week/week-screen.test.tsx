@@ -103,11 +103,11 @@ test('each mark says its day, time, car, stop and what is still to be done', asy
     vi.advanceTimersByTime(1000);
   });
   expect(names()).toEqual([
-    'Wed Nov 25, 7:00 AM · 2021 Ollerton · No max bid yet · closed, say how it ended',
-    'Sat Nov 28, 12:05 PM · 2021 Larkspur · No max bid yet · no proxy yet, in your rush · calls 11:05 AM, 11:50 AM, 12:00 PM',
-    'Sat Nov 28, 7:00 PM · 2021 Merrow · No max bid yet · placed $8,000, no max bid · calls 6:00 PM, 6:45 PM, 6:55 PM',
+    'Wed Nov 25, 7:00 AM · 2021 Ollerton · No max bid yet · closed, enter how it ended',
+    'Sat Nov 28, 12:05 PM · 2021 Larkspur · No max bid yet · no proxy yet, in busy hours · reminders 11:05 AM, 11:50 AM, 12:00 PM',
+    'Sat Nov 28, 7:00 PM · 2021 Merrow · No max bid yet · placed $8,000, no max bid · reminders 6:00 PM, 6:45 PM, 6:55 PM',
   ]);
-  expect(document.body.textContent).toContain('1 to act on in your rush');
+  expect(document.body.textContent).toContain('1 to act on in busy hours');
 });
 
 test('ticks and words follow what was said back to a lot, and what was said already is no longer ahead', async () => {
@@ -122,21 +122,21 @@ test('ticks and words follow what was said back to a lot, and what was said alre
     ];
   };
   // Each has one tick more than calls: it is asked afterwards how it ended.
-  expect(await plan(lot({}))).toEqual(['no proxy yet · calls 11:00 AM, 11:45 AM, 11:55 AM', 4]);
-  expect(await plan(lot({ leadMinutes: [30] }))).toEqual(['no proxy yet · calls 11:30 AM', 2]);
+  expect(await plan(lot({}))).toEqual(['no proxy yet · reminders 11:00 AM, 11:45 AM, 11:55 AM', 4]);
+  expect(await plan(lot({ leadMinutes: [30] }))).toEqual(['no proxy yet · reminders 11:30 AM', 2]);
   expect(await plan(lot({ leadMinutes: [] }))).toEqual(['no proxy yet', 1]);
   expect(await plan(lot({ putOffUntil: instant(CLOSE - 20 * MINUTE) }))).toEqual([
-    'no proxy yet · calls 11:40 AM, 11:45 AM, 11:55 AM',
+    'no proxy yet · reminders 11:40 AM, 11:45 AM, 11:55 AM',
     4,
   ]);
   expect(await plan(lot({ handedTo: { to: 'The closer', at: instant(NOW) } }))).toEqual([
-    'no proxy yet, The closer has it · calls 11:55 AM',
+    'no proxy yet, The closer has it · reminders 11:55 AM',
     2,
   ]);
-  expect(await plan(lot({ doneFor: CLOSE }))).toEqual(['no proxy yet, you are done with it', 0]);
+  expect(await plan(lot({ doneFor: CLOSE }))).toEqual(['no proxy yet, no more reminders', 0]);
   const unsaid = lot({});
   const said = new Map([[`${unsaid.id} 60 ${CLOSE}`, instant(NOW)]]);
-  expect(await plan(unsaid, said)).toEqual(['no proxy yet · calls 11:45 AM, 11:55 AM', 3]);
+  expect(await plan(unsaid, said)).toEqual(['no proxy yet · reminders 11:45 AM, 11:55 AM', 3]);
 });
 
 test('the evening list of a busy day stands in the day before it, in whatever hour it comes', async () => {

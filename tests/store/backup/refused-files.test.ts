@@ -161,7 +161,7 @@ test('a chain that was written anew is refused where the first line still names 
   lines[last] = tamperedLine(at(lines, last), change, true);
   const { reason, message } = await refused(closed(lines));
   expect(reason).toBe('altered');
-  expect(message).toContain('do not end as its first line says');
+  expect(message).toContain('do not end where its first line says');
 });
 
 test('a lot that comes in twice is refused', async () => {

@@ -60,8 +60,8 @@ test('a lot’s life tells what was booked for it, its own lines only, and what 
   const life = await store.lifeOfLot(lot);
   const told = life.map(({ read, counts }) => [read.as === 'known' && sayHappening(read.entry.happening), counts]);
   expect(told.slice(-2)).toEqual([
-    ['Bill booked from Saguaro Sale Yard: Buy fee $450, still to be paid, Sat Nov 28', false],
-    ['Something was taken back', true],
+    ['Bill recorded from Saguaro Sale Yard: Buy fee $450, not paid yet, Sat Nov 28', false],
+    ['Something was undone', true],
   ]);
   expect(life).toHaveLength((await store.historyOfLot(lot)).length + 2);
 });

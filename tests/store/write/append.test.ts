@@ -1,4 +1,5 @@
 import { beforeEach, expect, test } from 'vitest';
+import { NEW_BOOKKEEPING } from '../../../src/domain/accounts/accounts.ts';
 import type { LotId } from '../../../src/domain/lot/lot.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
 import { storeSchema } from '../../../src/domain/setup/store.ts';
@@ -202,13 +203,31 @@ test('alerts that are recorded already make no entry', async () => {
   expect(value(await store.recordShown([]))).toEqual([]);
 });
 
+test('a new setup names its accounts; one that was saved before they had other names keeps its own', async () => {
+  const shop = storeSchema.parse({ name: 'Cottonwood', zone: 'America/Boise' });
+  const fresh = await openTestStore();
+  value(await fresh.saveSetup({ store: shop }));
+  expect((await fresh.setup())?.books?.accounts.undone).toBe('Expenses:CanceledSales');
+  value(await fresh.saveSetup({ store: { ...shop, name: 'Two' } }));
+  expect((await fresh.setup())?.books?.accounts.undone).toBe('Expenses:CanceledSales');
+
+  freshBrowser();
+  const older = await openTestStore();
+  value(await older.append([{ subject: SETUP, happening: { kind: 'setup-changed', set: { store: shop } } }]));
+  value(await older.saveSetup({ store: { ...shop, name: 'Two' } }));
+  expect((await older.setup())?.books).toBeUndefined();
+});
+
 test('the setup is null until it is saved, and again when all of it was undone', async () => {
   const store = await openTestStore();
   expect(await store.setup()).toBeNull();
   const saved = first(
     value(await store.saveSetup({ store: storeSchema.parse({ name: 'Cottonwood', zone: 'America/Boise' }) })),
   );
-  expect(await store.setup()).toEqual({ store: { name: 'Cottonwood', zone: 'America/Boise' } });
+  expect(await store.setup()).toEqual({
+    store: { name: 'Cottonwood', zone: 'America/Boise' },
+    books: NEW_BOOKKEEPING,
+  });
   value(await store.undo(saved));
   expect(await store.setup()).toBeNull();
   expect(await store.historyOfSetup()).toMatchObject([{ counts: false }, { counts: true }]);

@@ -140,7 +140,7 @@ test('what no longer closes is struck out, without alarms: dropped, withdrawn, o
   value(await store.noteResult(won, { result: { ended: 'won', hammerCents: cents(900_000) }, at: SATURDAY }));
   const events = await exported();
   expect(events.map(({ status, summary }) => [status, summary])).toEqual([
-    ['CANCELLED', 'No longer watched · Larkspur'],
+    ['CANCELLED', 'Removed from the list · Larkspur'],
     ['CANCELLED', 'Withdrawn · Merrow'],
     ['CANCELLED', 'Close not known · Quillback'],
     ['CONFIRMED', 'Won · Ollerton'],

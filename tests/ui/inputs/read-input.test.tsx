@@ -90,6 +90,6 @@ test('a box that is needed is not emptied', () => {
   show(1);
   type('');
   leave();
-  expect(document.body.textContent).toContain('This is needed.');
+  expect(document.body.textContent).toContain('This is required.');
   expect(committed).toEqual([]);
 });

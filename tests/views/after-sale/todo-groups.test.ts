@@ -12,7 +12,7 @@ const NOW = at('2026-11-25T14:00');
 
 test('what is to do is grouped by the store’s own days, and groups without anything are left out', () => {
   const dues = [
-    ['2026-11-25T13:59', 'Late'],
+    ['2026-11-25T13:59', 'Overdue'],
     ['2026-11-25T14:00', 'Today'],
     ['2026-11-25T23:59', 'Today'],
     ['2026-11-26T00:00', 'Tomorrow'],
@@ -31,6 +31,6 @@ test('what has no date comes last and folded', () => {
   const groups = groupsByDate([item({ as: 'no-rule' }), item({ as: 'at', at: NOW })], NOW, BOISE);
   expect(groups.map(({ title, folded }) => [title, folded])).toEqual([
     ['Today', false],
-    ['Without a date', true],
+    ['No date', true],
   ]);
 });

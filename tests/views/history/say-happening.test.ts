@@ -28,9 +28,9 @@ test.each<[Happening, string]>([
   [{ kind: 'result-noted', result: { ended: 'lost' }, at: AT, maxBidCents: null }, 'Lost, price unknown'],
   [
     { kind: 'lot-changed', set: { priceNow: cents(900_000), year: 2021 }, clear: ['miles'], evidence: {} },
-    'Price now: $9,000; Year: 2021; Miles: emptied',
+    'Price now: $9,000; Year: 2021; Miles: cleared',
   ],
-  [{ kind: 'lot-dropped' }, 'No longer watched'],
+  [{ kind: 'lot-dropped' }, 'Removed from the list'],
 ])('%o', (happening, words) => {
   expect(sayHappening(happening)).toBe(words);
 });

@@ -9,13 +9,13 @@ const badge = (headroom: number | null, maxBid: number | null) =>
   });
 
 test.each([
-  [null, null, '✓', /is watched/],
+  [null, null, '✓', /is on your list/],
   [null, 972_500, '✓', /stop at \$9,725/],
   [32_599, 972_500, '+325', /\$325\.99 left/],
   [0, 972_500, '+0', /\$0 left/],
   [159_900, 972_500, '+1.5k', /\$1,599 left/],
   [1_299_900, 2_972_500, '+12k', /left/],
-  [-40_000, 972_500, '−400', /\$400 past your stop/],
+  [-40_000, 972_500, '−400', /\$400 over max/],
 ])('of %s with a max bid of %s is short and never more than there is', (headroom, maxBid, text, title) => {
   const shown = badge(headroom, maxBid);
   expect(shown.text).toBe(text);

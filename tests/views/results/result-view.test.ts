@@ -98,14 +98,14 @@ test('whatever the view, its groups hold each shown row once and add up to its t
 });
 
 test.each([
-  [won(9500), 10_000, '$500 under our max bid'],
-  [won(10_400), 10_000, '$400 past our max bid'],
-  [lost(10_600), 10_000, '$600 past our max bid'],
-  [lost(9000), 10_000, '$1,000 under our max bid: it would still have paid'],
-  [lost(10_000), 10_000, 'one step more was past our max bid'],
-  [lost(9000), null, 'no price paid for us'],
-  [lost(9000), 'unknown', 'no max bid was noted'],
-  [{ ended: 'lost' } as Result, 10_000, 'at a price nobody noted'],
+  [won(9500), 10_000, '$500 under our max'],
+  [won(10_400), 10_000, '$400 over our max'],
+  [lost(10_600), 10_000, '$600 over our max'],
+  [lost(9000), 10_000, '$1,000 below our max'],
+  [lost(10_000), 10_000, 'one increment over our max'],
+  [lost(9000), null, 'not worth bidding'],
+  [lost(9000), 'unknown', 'no max bid recorded'],
+  [{ ended: 'lost' } as Result, 10_000, 'price not recorded'],
   [{ ended: 'not-sold' } as Result, 10_000, ''],
 ])('%o beside a max bid of %o reads “%s”', (result, maxBid, words) => {
   const [row] = rows({ ...lot(1, result, 0, maxBid), id: '7'.repeat(26) as LotId });

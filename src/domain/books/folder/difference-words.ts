@@ -5,16 +5,16 @@ import { type ExpectedLine, rangeInWords } from './expected.ts';
 
 /** Why an actual amount differs from what was expected, or that it does not, in a sentence. */
 export function differenceInWords(cost: CostKind, expected: ExpectedLine | null, actual: Cents | null): string {
-  if (expected === null) return 'Nobody expected this: neither the setup nor the worksheet has it.';
+  if (expected === null) return 'Not expected: it is not in Setup or on the worksheet.';
   if (actual === null) return NOT_YET[cost];
   const more = actual - expected.cents;
   if (more === 0) return 'As expected.';
   const size = `${formatMoney(cents(Math.abs(more)))} ${more > 0 ? 'more' : 'less'}`;
   switch (cost) {
     case 'hammer':
-      return `${size} than the result says (${formatMoney(expected.cents)}). One of the two is wrong: correct the result, or ask the sale.`;
+      return `${size} than the result says (${formatMoney(expected.cents)}). One of them is wrong: correct the result, or ask the venue.`;
     case 'fee':
-      return `${size} than the price list: ${expected.from}.`;
+      return `${size} than the fee schedule: ${expected.from}.`;
     case 'transport':
       return `${size} than expected: ${expected.from.toLowerCase()}.`;
     case 'recon':
@@ -22,12 +22,12 @@ export function differenceInWords(cost: CostKind, expected: ExpectedLine | null,
         ? `${size} than the worksheet.`
         : `${size} than likely; ${within(actual, expected.range)}.`;
     default:
-      return `${size} than the worksheet, which counts on an average time to sell.`;
+      return `${size} than the worksheet, which assumes an average time to sell.`;
   }
 }
 
 const NOT_YET: Readonly<Record<CostKind, string>> = {
-  hammer: 'Not booked yet.',
+  hammer: 'Not recorded yet.',
   fee: 'No bill yet.',
   transport: 'No bill yet.',
   recon: 'No bill yet; it may not be needed.',

@@ -45,9 +45,9 @@ export function expectedPurchase(facts: LotFacts, context: PricingContext, hamme
   const venue = context.venueOf(facts);
   const problems: string[] = [];
   const lines: ExpectedLine[] = [
-    { key: 'hammer', cost: 'hammer', label: 'Hammer price', cents: hammer, from: 'The result says so' },
+    { key: 'hammer', cost: 'hammer', label: 'Hammer price', cents: hammer, from: 'From the result' },
   ];
-  if (venue === undefined) problems.push('The venue is not in the setup, so no fee and no transport is expected.');
+  if (venue === undefined) problems.push('The venue is not in Setup, so no fees and no transport are expected.');
   else {
     const date = facts.close && dateIn(venue.zone, facts.close.instant);
     const schedules = venue.feeScheduleIds.flatMap((id) => context.scheduleById.get(id) ?? []);
@@ -92,7 +92,7 @@ export function expectedPurchase(facts: LotFacts, context: PricingContext, hamme
   return { lines: kept, retail, gross, financed, problems };
 }
 
-const HELD = { from: 'The worksheet, over the time that a car is expected to stand' };
+const HELD = { from: 'The worksheet, over the expected days to sell' };
 
 const withoutNothing = (lines: readonly ExpectedLine[]): ExpectedLine[] => lines.filter((line) => line.cents !== 0);
 

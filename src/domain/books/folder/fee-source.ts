@@ -46,7 +46,7 @@ export function feeSources(
 
 const since = ({ validFrom }: FeeEdition): string => (validFrom === undefined ? '' : ` of ${validFrom}`);
 
-/** "$150 and 4.25 %, at least $200 and at most $725". */
+/** "$150 and 4.25%, at least $200 and at most $725". */
 export function bandInWords({ flatCents, ratePpm, minimumCents, maximumCents }: FeeBand): string {
   const parts = [
     ...(flatCents > 0 || ratePpm === 0 ? [formatMoney(flatCents)] : []),

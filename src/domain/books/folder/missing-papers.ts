@@ -20,7 +20,7 @@ export function missingFrom(source: FolderSource, stage: FolderStage, open: Cent
   const has = (cost: string) => costs.some((line) => line.cost === cost);
   const age = won === null ? 0 : daysBetween(won.date, today);
   const missing: string[] = [];
-  if (!has('hammer')) missing.push('The sale’s invoice');
+  if (!has('hammer')) missing.push('Auction invoice');
   if (payments.length === 0 && floor.length === 0 && open > 0) missing.push('Payment');
   for (const paper of PAPERS) {
     if (paper === 'transport-receipt' && !expects(source, 'transport')) continue;

@@ -71,7 +71,7 @@ export function judgeLines(lines: readonly InvoiceLine[], car: BookedCar): Judge
     const twice = seen.find((other) => isSameLine(other, line));
     seen.push(line);
     if (twice !== undefined)
-      return { line, verdict: 'twice', expected: null, why: `It is the same as row ${twice.row} of this file.` };
+      return { line, verdict: 'twice', expected: null, why: `Same as row ${twice.row} of this file.` };
     const judged = line.what === 'payment' ? judgePayment(line, car, owed) : judgeCost(line, car);
     if (judged.verdict !== 'booked') owed += line.what === 'payment' ? -line.cents : line.cents;
     return judged;
@@ -100,16 +100,16 @@ function judgeCost(line: InvoiceLine, car: BookedCar): JudgedLine {
       line,
       verdict: 'booked',
       expected,
-      why: `Booked already: ${formatMoney(same.cents)} on ${same.date}${paper}.`,
+      why: `Already recorded: ${formatMoney(same.cents)} on ${same.date}${paper}.`,
     };
   }
   const [other] = before;
   if (other !== undefined && line.cents > 0) {
-    const why = `${other.label} is booked already with ${formatMoney(other.cents)}. Booking this too would count both: take the earlier one back if this corrects it.`;
+    const why = `${other.label} is already recorded at ${formatMoney(other.cents)}. Recording this too would count both. Undo the earlier one if this corrects it.`;
     return { line, verdict: 'again', expected, why };
   }
   if (expected === null && line.cents < 0)
-    return { line, verdict: 'not-expected', expected, why: 'A credit: it takes this much off the car’s cost.' };
+    return { line, verdict: 'not-expected', expected, why: 'A credit: this much comes off the car’s cost.' };
   const why = differenceInWords(line.cost, expected, line.cents);
   if (expected === null) return { line, verdict: 'not-expected', expected, why };
   return { line, verdict: line.cents === expected.cents ? 'as-expected' : 'differs', expected, why };
@@ -124,11 +124,11 @@ function judgePayment(line: InvoiceLine, car: BookedCar, owed: number): JudgedLi
         (payment.noted === true && isNear(payment.date, line.date))),
   );
   if (same !== undefined) {
-    const how = same.noted === true ? 'was noted as paid under To do' : 'is booked already';
+    const how = same.noted === true ? 'was marked as paid under To do' : 'is already recorded';
     return { line, verdict: 'booked', expected: null, why: `This payment ${how}, on ${same.date}.` };
   }
   const left = owed - line.cents;
-  if (line.cents < 0) return { line, verdict: 'payment', expected: null, why: 'Money back from the sale.' };
+  if (line.cents < 0) return { line, verdict: 'payment', expected: null, why: 'Refund from the auction.' };
   if (left < 0) {
     const why = `This is ${formatMoney(cents(-left))} more than is owed (${formatMoney(cents(owed))}).`;
     return { line, verdict: 'overpaid', expected: null, why };

@@ -58,14 +58,14 @@ export function matchCar(
       return found(
         'near',
         close,
-        `The VIN is nearly that of the folder (${close.vin}): one of the two has a slip, or only its end is printed.`,
+        `The VIN is close to the folder’s (${close.vin}). One of them has a typo, or the invoice prints only the end.`,
       );
-    if (lot !== undefined) return found('near', lot, 'The lot number fits, but the VIN is another car’s.');
+    if (lot !== undefined) return found('near', lot, 'The lot number matches, but the VIN is another car’s.');
     return nothing('No car with this VIN was won.');
   }
   const [elsewhere] = nearestFirst(numbered, car.date);
   if (elsewhere !== undefined)
-    return found('near', elsewhere, 'The lot number fits, but it was won at another venue or another time.');
+    return found('near', elsewhere, 'The lot number matches, but that lot was won at another venue or another time.');
   return nothing('No lot with this number was won here.');
 }
 
@@ -76,17 +76,17 @@ function withThisVin(folder: FolderCar, count: number, car: InvoiceCar, lotNumbe
     return found(
       'near',
       folder,
-      `The VIN fits, but the lot number is ${car.lotNumber} here and ${folder.lotNumber} in the folder.`,
+      `The VIN matches, but the lot number is ${car.lotNumber} here and ${folder.lotNumber} in the folder.`,
     );
-  return found('exact', folder, 'The VIN fits.');
+  return found('exact', folder, 'The VIN matches.');
 }
 
 function withThisNumber(folder: FolderCar, count: number, hammer: Cents | undefined): CarMatch {
   if (count > 1)
     return found('near', folder, 'More than one car was won under this lot number; this is the nearest in time.');
   if (hammer !== undefined && folder.hammer !== undefined && hammer !== folder.hammer)
-    return found('near', folder, 'The lot number fits, but the hammer price is another.');
-  return found('exact', folder, 'The lot number, the venue and the day fit.');
+    return found('near', folder, 'The lot number matches, but the hammer price differs.');
+  return found('exact', folder, 'The lot number, venue and date match.');
 }
 
 function byAmount(
@@ -95,7 +95,7 @@ function byAmount(
   venueId: string,
   hammer: Cents | undefined,
 ): CarMatch {
-  const none = nothing('Neither a VIN nor a lot number says which car this is for.');
+  const none = nothing('There is no VIN and no lot number, so the car is not known.');
   if (hammer === undefined) return none;
   const same = folders.filter(
     (folder) =>
@@ -106,7 +106,7 @@ function byAmount(
         Math.abs(daysBetween(folder.won, car.date)) <= DAYS_FOR_AMOUNT),
   );
   const [only] = same;
-  return only !== undefined && same.length === 1 ? found('near', only, 'Only the amount and the day fit.') : none;
+  return only !== undefined && same.length === 1 ? found('near', only, 'Only the amount and the date match.') : none;
 }
 
 const tidyLot = (text: string | undefined): string =>

@@ -47,8 +47,7 @@ export function matchInvoice(
     lotNumber: own[0]?.lotNumber,
     match,
     lines: own.map(
-      (line) =>
-        judged.get(line.id) ?? { line, verdict: 'not-expected', expected: null, why: 'It belongs to no folder yet.' },
+      (line) => judged.get(line.id) ?? { line, verdict: 'not-expected', expected: null, why: 'No folder yet.' },
     ),
   }));
 }
@@ -63,7 +62,7 @@ function matchOf(
   const named = chosen.get(id);
   if (named !== undefined)
     return named === null
-      ? { how: 'none', lot: null, why: 'You said that it belongs to none of the folders.' }
+      ? { how: 'none', lot: null, why: 'You said it belongs to no folder.' }
       : { how: 'near', lot: named, why: 'You chose this folder.' };
   const hammer: Cents | undefined = own.find((line) => line.what === 'cost' && line.cost === 'hammer')?.cents;
   const [first] = own;

@@ -24,7 +24,7 @@ export function beancountJournal(
   if (wrong !== undefined) {
     return refuse(
       'account-root',
-      `In this format the account “${wrong}” must begin with ${ROOTS.join(', ')} and a colon. Rename it under Setup, or take the other format.`,
+      `In this format the account “${wrong}” must begin with ${ROOTS.join(', ')} and a colon. Rename it under Setup, or use the other format.`,
     );
   }
   const opened = transactions.map(({ date }) => date).sort()[0] ?? '2000-01-01';

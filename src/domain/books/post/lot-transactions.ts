@@ -65,12 +65,12 @@ export function lotTransactions(car: CarBookings, treatment: Treatment): Transac
       return between(car, cost, accountOf(cost), credit, named(cost.payee, cost.label));
     }),
     ...car.payments.map((payment) =>
-      between(car, payment, 'payable', 'bank', named(payment.payee, payment.cents < 0 ? 'Money back' : 'Payment')),
+      between(car, payment, 'payable', 'bank', named(payment.payee, payment.cents < 0 ? 'Refund' : 'Payment')),
     ),
     ...car.floor.map((move) =>
       move.move === 'draw'
-        ? between(car, move, 'payable', 'floor', 'The lender pays the sale')
-        : between(car, move, 'floor', 'bank', 'The lender is paid back'),
+        ? between(car, move, 'payable', 'floor', 'Floor-plan advance')
+        : between(car, move, 'floor', 'bank', 'Floor-plan payoff'),
     ),
   ];
   const kept = car.costs.filter((cost) => accountOf(cost) === 'inventory');
@@ -91,7 +91,7 @@ function sold(car: CarBookings, kept: readonly CarCost[], outcome: NonNullable<C
       { key: `${car.lot}/cost-of-sales`, date, cents: sumCents(kept.map((cost) => cost.cents)) },
       'costOfSales',
       'inventory',
-      'What it had cost',
+      'Cost of car sold',
     ),
   ];
 }
@@ -103,13 +103,13 @@ function undone(car: CarBookings, kept: readonly CarCost[], date: LocalDate): Tr
   const back = sumCents(kept.filter(isBilled).map((cost) => cost.cents));
   const lost = sumCents(kept.filter((cost) => !isBilled(cost)).map((cost) => cost.cents));
   return [
-    between(car, { key: `${car.lot}/undone`, date, cents: back }, 'payable', 'inventory', 'The purchase is undone'),
+    between(car, { key: `${car.lot}/undone`, date, cents: back }, 'payable', 'inventory', 'Purchase canceled'),
     between(
       car,
       { key: `${car.lot}/undone-costs`, date, cents: lost },
       'undone',
       'inventory',
-      'Costs of an undone purchase that nobody gives back',
+      'Costs of a canceled purchase, not refunded',
     ),
   ];
 }

@@ -81,9 +81,9 @@ function correction(
   if (postings.length === 0) return [];
   const why =
     booked === undefined
-      ? 'Came after the close of'
+      ? 'Recorded after the close of'
       : wanted.length === 0
-        ? 'Taken back from'
+        ? 'Undone in'
         : 'Changed since the close of';
   // A bill that belongs to a month still to come keeps its day, even where an earlier part of it was booked before.
   const date = wanted.length > 0 && monthOf(about.date) >= monthOf(open) ? about.date : open;

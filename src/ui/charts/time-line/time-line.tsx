@@ -45,7 +45,7 @@ export function TimeLine<Mark extends TimeMark>({ label, onPaper, ...picture }: 
     <>
       <fieldset class="time-line no-print" ref={ref} aria-label={label} {...listeners}>
         <p class="time-reading" aria-hidden="true">
-          {reading || <span class="quiet">Arrow keys walk the closings; Enter or a tap opens the worksheet.</span>}
+          {reading || <span class="quiet">Arrow keys move between closings; Enter or a tap opens the worksheet.</span>}
         </p>
         <Days {...picture} width={width} tabStop={tabStop} onRead={onRead} />
       </fieldset>

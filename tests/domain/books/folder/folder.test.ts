@@ -45,7 +45,7 @@ describe('what was expected', () => {
     expect(line('interest')).toEqual(step('interest'));
     expect(expected.financed).toBe(financed);
     expect(expected.lines.find(({ label }) => label === 'Buy fee')?.from).toBe(
-      '“Saguaro buyer’s price list”, from $8,000: $450',
+      '“Saguaro buyer fees”, from $8,000: $450',
     );
     const all = expected.lines.reduce((sum, each) => sum + each.cents, 0);
     expect(expected.gross).toBe(dollars(18_000) - all);
@@ -65,7 +65,7 @@ describe('what was expected', () => {
     expect(partly.problems).toHaveLength(1);
     const nowhere = expectedPurchase({ ...bare, venueId: 'gone', venueName: 'Gone' }, CONTEXT, HAMMER);
     expect(nowhere.lines).toHaveLength(1);
-    expect(nowhere.problems[0]).toMatch(/venue is not in the setup/);
+    expect(nowhere.problems[0]).toMatch(/venue is not in Setup/);
   });
 });
 
@@ -89,7 +89,7 @@ describe('a folder', () => {
     expect(lineOf(folder, 'Buy fee')).toMatchObject({
       difference: 2500,
       look: true,
-      why: '$25 more than the price list: “Saguaro buyer’s price list”, from $8,000: $450.',
+      why: '$25 more than the fee schedule: “Saguaro buyer fees”, from $8,000: $450.',
     });
     expect(lineOf(folder, 'Gate pass')).toMatchObject({ difference: 0, look: false });
     expect(lineOf(folder, 'Storage')).toMatchObject({ expected: null, look: true });
@@ -118,7 +118,7 @@ describe('a folder', () => {
   test('names what is missing, and no longer once it is there', () => {
     const bare = purchaseFolder(source, day('2026-12-08'));
     expect(bare.missing).toEqual([
-      'The sale’s invoice',
+      'Auction invoice',
       'Payment',
       'Title (10 days since the win)',
       'Bill of sale',

@@ -91,7 +91,7 @@ describe('what to think of a line', () => {
     const [judged] = car.lines;
     expect(judged).toMatchObject({
       verdict: 'differs',
-      why: '$25 more than the price list: “Saguaro buyer’s price list”, from $8,000: $450.',
+      why: '$25 more than the fee schedule: “Saguaro buyer fees”, from $8,000: $450.',
     });
     expect(judged && startsTicked(car.match, judged)).toBe(false);
   });
@@ -103,7 +103,7 @@ describe('what to think of a line', () => {
     expect([ticked(certain), ticked(near)]).toEqual([[true], [false]]);
   });
 
-  test('a line that is booked, is booked with another amount, or stands twice in the file is told as such', () => {
+  test('a line that is booked, is recorded with another amount, or stands twice in the file is told as such', () => {
     const booked = {
       label: 'Buyer fee',
       cost: 'fee' as const,

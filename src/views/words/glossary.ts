@@ -1,0 +1,25 @@
+import { COST_TERMS } from './cost-terms.ts';
+import { LOT_TERMS } from './lot-terms.ts';
+import { OTHER_TERMS } from './other-terms.ts';
+import { RISK_TERMS } from './risk-terms.ts';
+import type { Term } from './term.ts';
+
+/** The id of each term, by which labels lead to its entry. */
+export type TermId =
+  | keyof typeof LOT_TERMS
+  | keyof typeof COST_TERMS
+  | keyof typeof RISK_TERMS
+  | keyof typeof OTHER_TERMS;
+
+export interface TermGroup {
+  readonly title: string;
+  readonly terms: Readonly<Partial<Record<TermId, Term>>>;
+}
+
+/** All terms, in the order in which they are read on the Words page. */
+export const GLOSSARY: readonly TermGroup[] = [
+  { title: 'The lot', terms: LOT_TERMS },
+  { title: 'From retail down to the max bid', terms: COST_TERMS },
+  { title: 'Risk and cash', terms: RISK_TERMS },
+  { title: 'Other words', terms: OTHER_TERMS },
+];
