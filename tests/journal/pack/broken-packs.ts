@@ -45,7 +45,7 @@ export function everyBreak(pack: string): Break[] {
     {
       how: 'an entry is put in',
       broken: reseal([...lines.slice(0, place + 1), { entry: inserted }, ...lines.slice(place + 1)]),
-      said: /was put in/,
+      said: /was inserted/,
     },
     {
       how: 'two entries change places',
@@ -71,12 +71,12 @@ export function everyBreak(pack: string): Break[] {
     {
       how: 'a picture is replaced',
       broken: reseal(lines, page.replace(PICTURES[0].toString('base64'), OTHER.toString('base64'))),
-      said: /its bytes were changed/,
+      said: /has changed since it was saved/,
     },
     {
       how: 'a picture is replaced and named by its new hash',
       broken: reseal(renamed(lines, page).lines, renamed(lines, page).page),
-      said: /No entry in this pack says/,
+      said: /No entry in this pack lists/,
     },
     {
       how: 'a picture is taken out',

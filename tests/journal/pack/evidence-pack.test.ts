@@ -73,11 +73,11 @@ test('a journal written anew as a whole shows only against a fingerprint that wa
   expect(findings(forged)).toEqual([]);
   expect(script(forged).status).toBe(0);
   const noted = { ...head, sequence: anew.sequence };
-  expect(value(verifyPack(forged, fromBase64, [noted])).findings).toEqual([expect.stringContaining('written anew')]);
-  expect(value(verifyPack(forged, fromBase64, [head])).findings).toEqual([expect.stringContaining('cut off')]);
+  expect(value(verifyPack(forged, fromBase64, [noted])).findings).toEqual([expect.stringContaining('rewritten')]);
+  expect(value(verifyPack(forged, fromBase64, [head])).findings).toEqual([expect.stringContaining('cut short')]);
   expect(script(forged, '--noted', `${noted.device}:${noted.sequence}:${noted.hash}`)).toMatchObject({
     status: 1,
-    said: expect.stringContaining('written anew'),
+    said: expect.stringContaining('rewritten'),
   });
   expect(script(pack, '--noted', `${head.device}:${head.sequence}:${head.hash}`).status).toBe(0);
 });
