@@ -1,5 +1,6 @@
 import type { AlertLot } from '../../src/domain/alerts/alert-lot.ts';
 import type { BidState } from '../../src/domain/bid/bid-state.ts';
+import type { ClockCorrection } from '../../src/domain/time/clock-correction.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import { alertLot } from '../../src/views/lots/alert-lots.ts';
 import type { LotWorks, Standing } from '../../src/views/lots/standing.ts';
@@ -13,9 +14,9 @@ export interface NowLot extends AlertLot {
 }
 
 /** Lots with a close; the standing of each is worked out only when it is shown. */
-export function nowLots(lots: readonly LotState[], works: LotWorks): NowLot[] {
+export function nowLots(lots: readonly LotState[], works: LotWorks, corrections: readonly ClockCorrection[]): NowLot[] {
   return lots.flatMap((state) => {
-    const alert = alertLot(state, works);
+    const alert = alertLot(state, works, corrections);
     if (alert === null) return [];
     return Object.defineProperties(alert as NowLot, {
       state: { value: state },

@@ -4,6 +4,7 @@ import { instant } from '../../src/domain/time/instant.ts';
 import { sayClock } from '../../src/domain/time/say-time.ts';
 import type { Zone } from '../../src/domain/time/zone.ts';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
+import { useClockCorrections } from '../../src/ui/hooks/use-shown-alerts.ts';
 import { useStandings } from '../../src/ui/hooks/use-standings.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { peopleHandedTo } from '../../src/views/people.ts';
@@ -19,7 +20,8 @@ export function NowScreen({ id }: { id: string }) {
   const { lots, setup, complete } = useWorkspace();
   const now = useNow(1000);
   const { standings } = useStandings(setup, lots, false);
-  const all = useMemo(() => nowLots(lots, standings), [lots, standings]);
+  const corrections = useClockCorrections();
+  const all = useMemo(() => nowLots(lots, standings, corrections), [lots, standings, corrections]);
   const people = useMemo(() => peopleHandedTo(lots), [lots]);
   // Fifty thousand lots are not gone through every second: a close may move down the page a little after it.
   const slowly = instant(Math.floor(now / LIST_EVERY) * LIST_EVERY);

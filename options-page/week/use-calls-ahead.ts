@@ -1,5 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import { isAhead, momentsAhead, planOfLots } from '../../src/domain/alerts/lot-plan.ts';
+import { correctionsIn } from '../../src/domain/time/clock-correction.ts';
 import { type Instant, instant } from '../../src/domain/time/instant.ts';
 import { DAY } from '../../src/domain/time/units.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
@@ -25,13 +26,14 @@ export function useCallsAhead(from: Instant, to: Instant, now: Instant): CallsAh
   const { lots, setup } = useWorkspace();
   const shown = useShownAlerts();
   const works = useMemo(() => standingsUnder(setup), [setup]);
+  const corrections = useMemo(() => correctionsIn(shown?.keys() ?? []), [shown]);
   const rush = useMemo(() => ({ rules: setup.alerts, calendar: rushOf(setup), zone: setup.store.zone }), [setup]);
   const watched = useMemo(() => {
     const near = lots.filter(({ facts: { close } }) => {
       return close !== undefined && close.instant >= from - LATEST && close.instant < to + EARLIEST;
     });
-    return alertLots(near, works);
-  }, [lots, from, to, works]);
+    return alertLots(near, works, corrections);
+  }, [lots, from, to, works, corrections]);
   const moments = useMemo(
     () => (shown === null ? [] : [...momentsAhead(watched, rush, shown, now)].filter((at) => at >= from && at < to)),
     [watched, rush, shown, now, from, to],
@@ -39,11 +41,11 @@ export function useCallsAhead(from: Instant, to: Instant, now: Instant): CallsAh
   const ofLot = useMemo(
     () => (lot: LotState) => {
       if (shown === null) return [];
-      return planOfLots(alertLots([lot], works), rush, shown)
+      return planOfLots(alertLots([lot], works, corrections), rush, shown)
         .filter((call) => isAhead(call, now) && (call.step === 'before' || call.step === 'again'))
         .map(({ dueAt }) => instant(dueAt));
     },
-    [rush, shown, now, works],
+    [rush, shown, now, works, corrections],
   );
   return { moments, ofLot };
 }

@@ -30,12 +30,20 @@ export async function keepAtHand(world: World, sight: Sight, now: Instant): Prom
   const signature = hashOfText(`${sight.signature} ${lots.map(({ id }) => id).join()} ${shown.join()}`);
   const before = await world.recall<AtHand>(NAME);
   if (before?.signature === signature) return;
-  const { deadlines, setup, people } = sight;
+  const { deadlines, setup, people, again, corrections } = sight;
   await world.remember<AtHand>(NAME, {
     madeAt: now,
     signature,
     // A copy of a lot has its words, which it works out only when they are read.
-    sight: { lots: lots.map((lot) => ({ ...lot, bid: { ...lot.bid } })), deadlines, setup, people, shown },
+    sight: {
+      lots: lots.map((lot) => ({ ...lot, bid: { ...lot.bid } })),
+      deadlines,
+      setup,
+      people,
+      shown,
+      again,
+      corrections,
+    },
   });
 }
 

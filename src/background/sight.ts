@@ -2,9 +2,11 @@ import type { AlertPlan } from '../domain/alerts/alert.ts';
 import type { AlertLot } from '../domain/alerts/alert-lot.ts';
 import type { Deadline } from '../domain/alerts/deadline.ts';
 import { planAlerts } from '../domain/alerts/plan-alerts.ts';
+import { sayClockChange } from '../domain/alerts/say-clock.ts';
 import { rushCalendar } from '../domain/rush/rush-bands.ts';
 import type { Setup } from '../domain/setup/setup.ts';
 import { wholeSetup } from '../domain/setup/starting-setup.ts';
+import type { ClockCorrection } from '../domain/time/clock-correction.ts';
 import { type Instant, instant } from '../domain/time/instant.ts';
 import { DAY } from '../domain/time/units.ts';
 import type { Store } from '../store/store.ts';
@@ -13,7 +15,7 @@ import { standingsUnder } from '../views/lots/standing.ts';
 import { peopleHandedTo } from '../views/people.ts';
 import { deadlinesOf } from './deadlines.ts';
 import type { World } from './world.ts';
-import { honestlyShown } from './wrong-clock.ts';
+import { seeClock } from './wrong-clock.ts';
 
 /** What closed longer ago is history: the list of closings without a result says it better than a notice. */
 const LOOK_BACK = 14 * DAY;
@@ -28,6 +30,10 @@ export interface Sight {
   readonly people: readonly string[];
   /** The keys of what was said. */
   readonly shown: ReadonlySet<string>;
+  /** Those of what was said while the clock stood otherwise, and so is said again. */
+  readonly again: readonly string[];
+  /** When the clock was put back, the latest first. */
+  readonly corrections: readonly ClockCorrection[];
   /** Says when anything that the words of the lots depend on has changed. */
   readonly signature: string;
 }
@@ -40,19 +46,20 @@ export async function sightOf(store: Store, world: World, now: Instant): Promise
     store.lotsByClose({ from: instant(Math.max(0, now - LOOK_BACK)), before: instant(now + LOOK_AHEAD) }),
   ]);
   const setup = wholeSetup(kept, world.zone());
+  const clock = await seeClock(store, world, recorded, now);
   return {
-    lots: alertLots(lots, standingsUnder(setup)),
+    ...clock,
+    lots: alertLots(lots, standingsUnder(setup), clock.corrections),
     deadlines: await deadlinesOf({ store, setup, now }),
     setup,
     people: peopleHandedTo(lots),
-    shown: await honestlyShown(store, recorded, now),
     signature: JSON.stringify([setup, lots.map(({ id, changedAt }) => [id, changedAt])]),
   };
 }
 
 /** What is due, and when to look again. */
-export function planOf({ lots, deadlines, setup, people, shown }: Sight, now: Instant): AlertPlan {
-  return planAlerts({
+export function planOf({ lots, deadlines, setup, people, shown, again, corrections }: Sight, now: Instant): AlertPlan {
+  const plan = planAlerts({
     lots,
     deadlines,
     rules: setup.alerts,
@@ -62,4 +69,12 @@ export function planOf({ lots, deadlines, setup, people, shown }: Sight, now: In
     shownKeys: shown,
     now,
   });
+  const clock = sayClockChange(corrections, shown, now);
+  const repeated = new Set(again);
+  const due = plan.due.map((alert) =>
+    alert.keys.some((key) => repeated.has(key))
+      ? { ...alert, title: `Again, after the clock was put: ${alert.title}` }
+      : alert,
+  );
+  return { ...plan, due: clock === null ? due : [...due, clock] };
 }

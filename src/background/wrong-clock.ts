@@ -1,24 +1,75 @@
-import type { Instant } from '../domain/time/instant.ts';
+import { type ClockCorrection, correctionsIn } from '../domain/time/clock-correction.ts';
+import { type Instant, instant } from '../domain/time/instant.ts';
 import { MINUTE } from '../domain/time/units.ts';
 import type { Store } from '../store/store.ts';
+import type { World } from './world.ts';
 
-/** What was recorded this much later than now can't have been: the clock was wrong then and has gone back since. */
+/** What is written this much later than now can't have been: the clock stood otherwise then. */
 const TOLERANCE = MINUTE;
+/** Looks follow each other within two minutes, so a step of the clock is known that well. */
+const STEP_IS_KNOWN_TO = 5 * MINUTE;
+
+/** What the clock is known to have done. */
+export interface ClockSeen {
+  /** The keys that count as said. */
+  readonly shown: ReadonlySet<string>;
+  /** The keys of what was said while the clock stood otherwise, and so is said again. */
+  readonly again: readonly string[];
+  readonly corrections: readonly ClockCorrection[];
+}
+
+/** What lies in memory of the clock. */
+interface Before {
+  /** What it showed at the last look. */
+  readonly wall: Instant;
+  /** When it was last put back while the browser ran, and what was struck out then. */
+  readonly back?: ClockCorrection & { readonly keys: readonly string[] };
+}
+
+const NAME = 'clock';
 
 /**
- * The alerts that count as shown. What a clock that ran ahead made us say was said at the wrong time, and would be missed
- * at the right one, so it is struck out of the journal's count as soon as the clock is seen to have gone back.
+ * Finds out whether the clock was put. One that has gone back had stood ahead, as far as anyone can tell: what it made us
+ * say counts as said too early, and the journal keeps that. When it goes forward again by as much, the step back was the
+ * slip, and what was said before it counts again.
  */
-export async function honestlyShown(
+export async function seeClock(
   store: Store,
+  world: World,
   recorded: ReadonlyMap<string, Instant>,
   now: Instant,
-): Promise<ReadonlySet<string>> {
+): Promise<ClockSeen> {
+  const before = await world.recall<Before>(NAME);
+  const written = await store.lastWritten();
+  const showed = Math.max(before?.wall ?? 0, written ?? 0);
+  if (showed > now + TOLERANCE) return putBack(store, world, recorded, { showed: instant(showed), to: now });
+  const corrections = correctionsIn(recorded.keys());
+  const back = before?.back;
   const shown = new Set(recorded.keys());
-  const wrong = [...recorded].filter(([, at]) => at > now + TOLERANCE).map(([key]) => key);
-  if (wrong.length === 0) return shown;
-  for (const key of wrong) shown.delete(key);
-  const written = await store.voidShown(wrong);
-  if (!written.ok) throw new Error(written.message);
-  return shown;
+  if (before === undefined || back === undefined || !isForwardAgain(before.wall, back, now)) {
+    await world.remember<Before>(NAME, { wall: now, ...(back && { back }) });
+    return { shown, again: back?.keys ?? [], corrections };
+  }
+  await store.recordShown(back.keys);
+  await world.remember<Before>(NAME, { wall: now });
+  return { shown: new Set([...shown, ...back.keys]), again: [], corrections };
 }
+
+async function putBack(
+  store: Store,
+  world: World,
+  recorded: ReadonlyMap<string, Instant>,
+  correction: ClockCorrection,
+): Promise<ClockSeen> {
+  const keys = [...recorded].filter(([, at]) => at > correction.to + TOLERANCE).map(([key]) => key);
+  const struck = keys.filter((key) => correctionsIn([key]).length === 0);
+  const shown = new Set(recorded.keys());
+  for (const key of struck) shown.delete(key);
+  // Where it can't be written down, it is seen again at the next look.
+  const written = await store.putClockRight({ ...correction, keys: struck });
+  if (written.ok) await world.remember<Before>(NAME, { wall: correction.to, back: { ...correction, keys: struck } });
+  return { shown, again: struck, corrections: [correction, ...correctionsIn(recorded.keys())] };
+}
+
+const isForwardAgain = (wall: Instant, { showed, to }: ClockCorrection, now: Instant): boolean =>
+  now - wall > STEP_IS_KNOWN_TO && Math.abs(now - wall - (showed - to)) < STEP_IS_KNOWN_TO;

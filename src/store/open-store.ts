@@ -21,7 +21,7 @@ import { lotRevisions } from './views/lot-revisions.ts';
 import { allLots, disputedLots, lot, lotsAfterSale, lotsByClose, lotsByVin } from './views/read-lots.ts';
 import { rebuildViews } from './views/rebuild-views.ts';
 import { saveSetup, setup } from './views/setup-view.ts';
-import { recordShown, shownAlerts, voidShown } from './views/shown-alerts.ts';
+import { lastWritten, putClockRight, recordShown, shownAlerts } from './views/shown-alerts.ts';
 import { addLots } from './write/add-lots.ts';
 import { append } from './write/append.ts';
 import { readHead } from './write/head.ts';
@@ -79,7 +79,7 @@ function storeOf(session: Session, stopWatching: () => void): Store {
     saveSetup: (sections) => saveSetup(session, sections),
     recordShown: (keys) => recordShown(session, keys),
     keepAttachment: (lot, file) => keepAttachment(session, lot, file),
-    voidShown: (keys) => voidShown(session, keys),
+    putClockRight: (wrong) => putClockRight(session, wrong),
     undo: (...ids) => undoEntries(session, ids),
     lot: (id) => lot(session, id),
     lotsByClose: (options = {}) => lotsByClose(session, options),
@@ -92,6 +92,7 @@ function storeOf(session: Session, stopWatching: () => void): Store {
     room: () => session.room(),
     setup: () => setup(session),
     shownAlerts: () => shownAlerts(session),
+    lastWritten: () => lastWritten(session),
     books: () => readBooks(session),
     beliefs: (wanted) => readBeliefs(session, wanted),
     historyOfLot: (id) => historyOfLot(session, id),

@@ -30,6 +30,7 @@ import type { Evidence as LotEvidence } from './journal/evidence.ts';
 import type { HistoryItem } from './journal/history.ts';
 import type { FirstRowsOptions } from './views/first-rows.ts';
 import type { ByCloseOptions } from './views/read-lots.ts';
+import type { WrongClock } from './views/shown-alerts.ts';
 import type { AddLotsOptions, LotsAdded, LotToAdd } from './write/add-lots.ts';
 import type { StoreChange } from './write/touched.ts';
 
@@ -95,8 +96,8 @@ export interface Store {
   saveSetup(sections: Partial<Setup>): Written;
   /** Records alerts as shown; those that are recorded already make no entry. */
   recordShown(keys: readonly string[]): Written;
-  /** Says that alerts were shown by a wrong clock, so that they are shown again. */
-  voidShown(keys: readonly string[]): Written;
+  /** Says that the clock was put back, and which alerts it made us show too early, so that they are shown again. */
+  putClockRight(wrong: WrongClock): Written;
   /** Takes entries back, all or none. Undoing the entry that this returns brings them back again. */
   undo(...ids: readonly EntryId[]): Written;
 
@@ -123,8 +124,10 @@ export interface Store {
   books(): Promise<BooksState>;
   /** For lots, what was known and which setup held when each was first noted as won (else, when `at` was written). */
   beliefs(wanted: Iterable<{ readonly lot: LotId; readonly at: EntryId }>): Promise<Map<LotId, Belief>>;
-  /** When each alert was recorded as shown, by its stable key. */
+  /** When each alert was recorded as shown by this browser, by its stable key; and every correction of a clock, by its own. */
   shownAlerts(): Promise<ReadonlyMap<string, Instant>>;
+  /** What this browser's clock showed when it last wrote something; null when it never did. */
+  lastWritten(): Promise<Instant | null>;
   /** All that happened to a lot, the earliest first. */
   historyOfLot(id: LotId): Promise<HistoryItem[]>;
   /** The same, and what was booked for it. */

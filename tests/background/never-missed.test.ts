@@ -260,21 +260,3 @@ describe('no alert is missed', () => {
     store.close();
   });
 });
-
-test('what a wrong clock made us say is struck out of the journal once, and said again at its time', async () => {
-  const browser = new InventedBrowser(at(SATURDAY, '09:20'));
-  await setUp(browser, LOTS);
-  await browser.wake();
-  browser.clockAhead = 3 * HOUR;
-  await browser.wake();
-  expect(browser.said.length).toBeGreaterThan(1);
-  browser.clockAhead = 0;
-  await browser.wake();
-  await browser.wake();
-  const store = await browser.store();
-  // The list of the evening before was really due: it was said before the clock ran ahead.
-  expect([...(await store.shownAlerts()).keys()]).toEqual([`digest ${SATURDAY}`]);
-  const text = await (await store.backup()).blob.text();
-  expect(text.match(/"alerts-voided"/g)).toHaveLength(1);
-  store.close();
-});

@@ -10,10 +10,14 @@ import { HAPPENING_KINDS } from '../../src/journal/happening.ts';
 import { readEntry } from '../../src/journal/read-entry.ts';
 import { play, stepsOn, union } from './journal-arbitrary.ts';
 
+const devicesOf = (entries: readonly Entry[]) => [...new Set(entries.map(({ device }) => device))].sort();
+
 /** All that the journal says, in a form that can be compared. */
 function everything(entries: readonly Entry[]): object {
   const lots = [...foldLots(entries)].sort(([a], [b]) => (a < b ? -1 : 1));
-  const alerts = [...foldAlertsShown(entries)].sort(([a], [b]) => (a < b ? -1 : 1));
+  const alerts = devicesOf(entries).map((device) =>
+    [...foldAlertsShown(entries, device)].sort(([a], [b]) => (a < b ? -1 : 1)),
+  );
   return { lots, setup: foldSetup(entries), alerts, books: foldBooks(entries) };
 }
 
@@ -104,7 +108,7 @@ test('each field has the value of the last entry that set or emptied it and was 
   );
 });
 
-test('a setup section and an alert follow the last entry that counts', () => {
+test('a setup section follows the last entry that counts, and an alert the last one of the same browser', () => {
   fc.assert(
     fc.property(stepsOn(2), (steps) => {
       const all = union(play(steps, 2));
@@ -113,12 +117,16 @@ test('a setup section and an alert follow the last entry that counts', () => {
         h.kind === 'setup-changed' && h.set.store ? h.set.store.name : [],
       );
       expect(foldSetup(all)?.store?.name).toBe(names.at(-1));
-      const last = new Map<string, boolean>();
-      for (const { happening: h } of live)
-        if (h.kind === 'alerts-shown' || h.kind === 'alerts-voided')
-          for (const key of h.keys) last.set(key, h.kind === 'alerts-shown');
-      const keys = [...last].filter(([, shown]) => shown).map(([key]) => key);
-      expect(new Set(foldAlertsShown(all).keys())).toEqual(new Set(keys));
+      for (const own of devicesOf(all)) {
+        const last = new Map<string, boolean>();
+        for (const { happening: h, device } of live) {
+          if (h.kind === 'clock-put-right') last.set(`clock-put-right ${h.showed} ${h.to}`, true);
+          if ((h.kind === 'alerts-shown' || h.kind === 'alerts-voided') && device === own)
+            for (const key of h.keys) last.set(key, h.kind === 'alerts-shown');
+        }
+        const keys = [...last].filter(([, shown]) => shown).map(([key]) => key);
+        expect(new Set(foldAlertsShown(all, own).keys())).toEqual(new Set(keys));
+      }
     }),
     { numRuns: 100 },
   );

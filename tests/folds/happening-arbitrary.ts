@@ -7,6 +7,7 @@ import { standingCostsSchema } from '../../src/domain/setup/money-rules.ts';
 import { storeSchema } from '../../src/domain/setup/store.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import type { LocalDate } from '../../src/domain/time/local-date.ts';
+import { HOUR } from '../../src/domain/time/units.ts';
 import type { HappeningKind, HappeningOf } from '../../src/journal/happening.ts';
 import type { EntryId } from '../../src/journal/ids.ts';
 import { clockHappenings, someClose } from './clock-arbitrary.ts';
@@ -117,6 +118,9 @@ export const HAPPENINGS: { readonly [Kind in HappeningKind]: fc.Arbitrary<Tellin
     },
   })),
   'alerts-shown': alertKeys.map((keys) => () => ({ kind: 'alerts-shown', keys })),
+  'clock-put-right': fc
+    .integer({ min: 1, max: 3 })
+    .map((hours) => () => ({ kind: 'clock-put-right', showed: instant(WHEN + hours * HOUR), to: WHEN })),
   'alerts-voided': alertKeys.map((keys) => () => ({ kind: 'alerts-voided', keys })),
   'costs-booked': amount.map((of) => ({ lot }) => ({
     kind: 'costs-booked',

@@ -25,8 +25,9 @@ test('views kept up step by step are what the journal folds to from scratch, on 
         expect(await store.allLots()).toEqual(lots);
         expect(await store.setup()).toEqual(foldSetup(journal));
         expect(await store.books()).toEqual(foldBooks(journal));
+        const { device } = await store.about();
         expect([...(await store.shownAlerts()).values()]).toEqual(
-          [...foldAlertsShown(journal).values()].sort((a, b) => (a.key < b.key ? -1 : 1)).map(({ at }) => at),
+          [...foldAlertsShown(journal, device).values()].sort((a, b) => (a.key < b.key ? -1 : 1)).map(({ at }) => at),
         );
         expect(verifyChain(await storedEntries(name))).toEqual([]);
         const before = await dump(name);

@@ -2,6 +2,7 @@ import { useMemo } from 'preact/hooks';
 import { leadsOf } from '../../../src/domain/alerts/lot-calls.ts';
 import { type PlannedCall, planOfLots } from '../../../src/domain/alerts/lot-plan.ts';
 import type { Cents } from '../../../src/domain/money/cents.ts';
+import { correctionsIn } from '../../../src/domain/time/clock-correction.ts';
 import type { Instant } from '../../../src/domain/time/instant.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
 import { useLotAct } from '../../../src/ui/hooks/use-lot-act.ts';
@@ -32,7 +33,7 @@ export function CallsPart({ lot, stop, now }: CallsPartProps) {
   const act = useLotAct();
   const shown = useShownAlerts() ?? NOTHING;
   const works = useMemo(() => standingsUnder(setup), [setup]);
-  const alert = alertLot(lot, works);
+  const alert = alertLot(lot, works, correctionsIn(shown.keys()));
   if (alert === null) return null;
   const { rules, zone, calendar } = { rules: setup.alerts, zone: setup.store.zone, calendar: rushOf(setup) };
   const plan = planOfLots([alert], { rules, zone, calendar }, shown);

@@ -1,3 +1,4 @@
+import { sayDuration } from '../../domain/time/say-duration.ts';
 import type { CLOCK } from './clock.ts';
 import type { WordsFor } from './row.ts';
 
@@ -14,4 +15,5 @@ export const CLOCK_WORDS: WordsFor<typeof CLOCK> = {
   'alerts-shown': ({ keys }) => (keys.length === 1 ? 'A reminder was shown' : `${keys.length} reminders were shown`),
   'alerts-voided': ({ keys }) =>
     `The clock was wrong: ${keys.length === 1 ? 'a reminder' : `${keys.length} reminders`} will be shown again`,
+  'clock-put-right': ({ showed, to }) => `The computer’s clock was put back by ${sayDuration(showed - to)}`,
 };

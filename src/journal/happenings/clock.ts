@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { correctionKey } from '../../domain/time/clock-correction.ts';
 import { extendClose } from '../../domain/time/close-time.ts';
 import { instantSchema } from '../../domain/time/instant.ts';
 import { MINUTES_A_DAY } from '../../domain/time/units.ts';
@@ -73,11 +74,21 @@ export const CLOCK = [
     },
   ),
   /** Alerts that were shown, by their stable keys. */
-  aboutAlerts('alerts-shown', { keys }, { fold: (told) => ({ shown: told.keys }), undo: 'never', pack: 'everything' }),
+  aboutAlerts(
+    'alerts-shown',
+    { keys },
+    { counts: 'in its own browser', fold: (told) => ({ shown: told.keys }), undo: 'never', pack: 'everything' },
+  ),
   /** The clock went back: what was said by the wrong time does not count as said. */
   aboutAlerts(
     'alerts-voided',
     { keys },
-    { fold: (told) => ({ voided: told.keys }), undo: 'never', pack: 'everything' },
+    { counts: 'in its own browser', fold: (told) => ({ voided: told.keys }), undo: 'never', pack: 'everything' },
+  ),
+  /** The clock had come to show `showed` and was put back to `to`; see clock-correction.ts. */
+  aboutAlerts(
+    'clock-put-right',
+    { showed: instantSchema, to: instantSchema },
+    { counts: 'everywhere', fold: (told) => ({ shown: [correctionKey(told)] }), undo: 'never', pack: 'everything' },
   ),
 ] as const;

@@ -54,6 +54,8 @@ interface SetupTraits<Told> extends Traits<Told> {
 
 /** About the alerts as a whole. */
 interface AlertTraits<Told> extends Traits<Told> {
+  /** Where it counts: what one browser has said is not taken as said in another, before which somebody else sits. */
+  readonly counts: 'in its own browser' | 'everywhere';
   /** The keys of alerts that count from here on as shown, and as not shown. */
   readonly fold: (told: Told) => { readonly shown?: readonly string[]; readonly voided?: readonly string[] };
 }

@@ -8,12 +8,14 @@ import { readEntry } from '../../journal/read-entry.ts';
 import type { SetupState } from '../../journal/states/setup-state.ts';
 import type { Views, WriteTransaction } from '../connection/schema.ts';
 import { eachEntry } from '../journal/each-entry.ts';
+import { readHead } from '../write/head.ts';
 import { replaceAll } from '../write/write-all.ts';
 import { forgetFirstRows } from './first-rows.ts';
 import { everyUndone } from './refold.ts';
 
-/** Makes every view again from the journal alone, inside the caller's transaction. */
+/** Makes every view again from the journal alone, for this browser, inside the caller's transaction. */
 export async function foldIntoViews(tx: WriteTransaction): Promise<Views> {
+  const { device } = await readHead(tx);
   const undone = await everyUndone(tx);
   const lots = new Map<LotId, LotState>();
   const alerts = new Map<string, ShownAlert>();
@@ -27,7 +29,7 @@ export async function foldIntoViews(tx: WriteTransaction): Promise<Views> {
     if (read.as !== 'known' || undone.has(read.entry.id)) return;
     applyToLots(lots, read.entry);
     setup = setupAfter(setup, read.entry);
-    applyToAlerts(alerts, read.entry);
+    applyToAlerts(alerts, read.entry, device);
   });
   forgetFirstRows(tx);
   replaceAll(tx.objectStore('lots'), lots.values());

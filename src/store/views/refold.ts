@@ -10,6 +10,7 @@ import { type Envelope, readEntry } from '../../journal/read-entry.ts';
 import type { LotState } from '../../journal/states/lot-state.ts';
 import { ALERTS, lotOfSubject, SETUP, subjectOfLot } from '../../journal/subject.ts';
 import type { ReadTransaction, WriteTransaction } from '../connection/schema.ts';
+import { readHead } from '../write/head.ts';
 import type { Touched } from '../write/touched.ts';
 import { replaceAll } from '../write/write-all.ts';
 
@@ -45,7 +46,8 @@ export async function refoldAfterUndo(tx: WriteTransaction, target: EntryId, tou
       return;
     }
     case 'alerts': {
-      const shown = foldAlertsShown(await countingAbout(tx, ALERTS, undone));
+      const { device } = await readHead(tx);
+      const shown = foldAlertsShown(await countingAbout(tx, ALERTS, undone), device);
       replaceAll(tx.objectStore('alerts'), shown.values());
       touched.alerts = true;
       return;

@@ -13,7 +13,7 @@ import { addAll } from '../write/write-all.ts';
 import { refoldAfterUndo } from './refold.ts';
 
 /**
- * Brings the views up to date with an entry that was just written, and so sorts after every other.
+ * Brings the views up to date with an entry that this browser has just written, and so sorts after every other.
  * @throws Refused when it is about a lot that is not here.
  */
 export async function updateViews(tx: WriteTransaction, entry: Entry, touched: Touched): Promise<void> {
@@ -36,7 +36,7 @@ export async function updateViews(tx: WriteTransaction, entry: Entry, touched: T
     }
     case 'alerts': {
       const alerts = tx.objectStore('alerts');
-      const { shown, voided } = alertsIn(entry);
+      const { shown, voided } = alertsIn(entry, entry.device);
       const kept = await Promise.all(shown.map(({ key }) => alerts.getKey(key)));
       await Promise.all(shown.filter((_, i) => kept[i] === undefined).map((alert) => alerts.put(alert)));
       for (const key of voided) await alerts.delete(key);

@@ -1,6 +1,7 @@
 import type { AlertBid, AlertLot } from '../../domain/alerts/alert-lot.ts';
 import { bidSentence } from '../../domain/bid/bid-words.ts';
 import { lotTitle } from '../../domain/lot/car-name.ts';
+import { type ClockCorrection, putRight } from '../../domain/time/clock-correction.ts';
 import { lastReading } from '../../domain/time/close-time.ts';
 import { hasBid } from '../../folds/bid-given.ts';
 import type { LotState } from '../../folds/lot-state.ts';
@@ -9,13 +10,24 @@ import type { Bids } from './bids.ts';
 import type { LotWorks } from './standing.ts';
 import { stopWords } from './stop-words.ts';
 
-/** Lots as the alert plan sees them; those without a close, or no longer watched, are left out. */
-export function alertLots(lots: readonly LotState[], works: LotWorks): AlertLot[] {
-  return lots.flatMap((lot) => alertLot(lot, works) ?? []);
+/** Lots as the alert plan sees them; those without a close, or no longer watched, are left out. See `alertLot`. */
+export function alertLots(
+  lots: readonly LotState[],
+  works: LotWorks,
+  corrections: readonly ClockCorrection[] = [],
+): AlertLot[] {
+  return lots.flatMap((lot) => alertLot(lot, works, corrections) ?? []);
 }
 
-/** One lot in the words of an alert, which are worked out only when somebody reads them. */
-export function alertLot(lot: LotState, { of, bids }: LotWorks): AlertLot | null {
+/**
+ * One lot in the words of an alert, which are worked out only when somebody reads them.
+ * @param corrections when clocks were put back, so that what a wrong one put down counts by the right time
+ */
+export function alertLot(
+  lot: LotState,
+  { of, bids }: LotWorks,
+  corrections: readonly ClockCorrection[] = [],
+): AlertLot | null {
   const { facts, clock, sale, dropped } = lot;
   const close = facts.close?.instant;
   if (close === undefined || dropped) return null;
@@ -33,10 +45,10 @@ export function alertLot(lot: LotState, { of, bids }: LotWorks): AlertLot | null
     handedTo: clock?.handedTo?.to,
     // A bid that waits for the seller is a result for the clock: nothing is left to call for.
     ended: sale?.result !== undefined,
-    since: lot.addedAt,
+    since: putRight(lot.addedAt, corrections),
     done: clock?.doneFor === close,
     putOffUntil: clock?.putOffUntil,
-    extendedAt: clock?.extended?.to === close ? clock.extended.at : undefined,
+    extendedAt: clock?.extended?.to === close ? putRight(clock.extended.at, corrections) : undefined,
     ownLeads: clock?.leadMinutes,
   };
 }
