@@ -93,7 +93,7 @@ describe('no alert is missed', () => {
     }
     if (worst !== null)
       table.push({ fault: `worker killed at each of ${points} steps, every other life (worst)`, tally: worst });
-  });
+  }, 240_000);
 
   test.each([true, false])('when the browser is closed over closings, its alarms lost: %s', async (lost) => {
     const { result } = await play(
