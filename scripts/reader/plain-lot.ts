@@ -1,5 +1,7 @@
 /** A drafted lot in the terms of an expectation: dollars, ISO times, and only the fields that the page gives. */
-import type { DraftFieldName, DraftLot, DraftLots, Sure } from '../../src/capture/draft-lot.ts';
+
+import type { DraftFieldName, DraftLot, DraftLots, Sure } from '../../src/capture/draft/draft-lot.ts';
+import { MINUTE } from '../../src/domain/time/units.ts';
 
 /**
  * One lot as a careful person reads it. `unsettled` names fields that can be read in two ways or only loosely; `unread`
@@ -44,6 +46,6 @@ export function asRead({ unread, ...lot }: PlainLot): PlainLot {
 
 /** Whether two values of a field are the same reading; a countdown is only as fine as a minute. */
 export function isSameValue(field: string, expected: unknown, read: unknown): boolean {
-  if (field === 'close') return Math.abs(Date.parse(String(expected)) - Date.parse(String(read))) <= 60_000;
+  if (field === 'close') return Math.abs(Date.parse(String(expected)) - Date.parse(String(read))) <= MINUTE;
   return expected === read;
 }

@@ -1,5 +1,5 @@
 /** Compares what was read with what a careful person reads, field by field. */
-import type { DraftLots, Sure } from '../../src/capture/draft-lot.ts';
+import type { DraftLots, Sure } from '../../src/capture/draft/draft-lot.ts';
 import { isSameValue, type PlainLot, plainLot, sureness } from './plain-lot.ts';
 
 /**

@@ -1,5 +1,5 @@
 /** The scores of many pages as tables in Markdown. */
-import type { Sure } from '../../src/capture/draft-lot.ts';
+import type { Sure } from '../../src/capture/draft/draft-lot.ts';
 import type { Judged, Verdict } from './score-lots.ts';
 
 type Counts = Record<Verdict, number>;

@@ -2,9 +2,9 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { JSDOM, VirtualConsole } from 'jsdom';
-import type { DraftLots } from '../../src/capture/draft-lot.ts';
+import type { DraftLots } from '../../src/capture/draft/draft-lot.ts';
 import { readPage } from '../../src/capture/read-page.ts';
-import { waitUntilQuiet } from '../../src/capture/wait-until-quiet.ts';
+import { waitUntilQuiet } from '../../src/capture/watch/wait-until-quiet.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { zone } from '../../src/domain/time/zone.ts';
 import { type PlainLot, plainLot } from './plain-lot.ts';

@@ -1,26 +1,20 @@
-import { type Judged, judgePage } from '../reader/score-lots.ts';
-import { scoreTable, surenessTable } from '../reader/score-table.ts';
-import { expectedPage, PAGES, pageNames, readStoredPage } from '../reader/stored-page.ts';
+import { sayReaderScores } from '../reader/say-scores.ts';
+import { sayVisits } from '../reader/visits/say-visits.ts';
 
-/** `npm run scores`: how well the page reader reads the invented pages, field by field, as DEVELOPERS.md keeps it. */
+/** What `npm run scores -- NAME` can print; `reader` where no name is given. */
+const SCORES: Readonly<Record<string, (flags: readonly string[]) => Promise<void>>> = {
+  reader: sayReaderScores,
+  visits: sayVisits,
+};
+
+/** `npm run scores [-- NAME]`: how well a part of the program does what it is for, as the documents keep it. */
 export async function run(flags: readonly string[] = []): Promise<number> {
-  const folder = flags.find((flag) => !flag.startsWith('-') && flag !== 'reader') ?? PAGES;
-  const list = flags.includes('--list');
-  const all: Judged[] = [];
-  for (const name of pageNames(folder)) {
-    const expected = expectedPage(folder, name);
-    if (expected === null) throw new Error(`${name} has no expectation`);
-    const judged = judgePage(expected.lots, await readStoredPage(folder, name, expected));
-    all.push(...judged);
-    if (list) sayWhatIsNotRight(name, judged);
+  const [name = 'reader', ...more] = flags;
+  const say = Object.hasOwn(SCORES, name) ? SCORES[name] : undefined;
+  if (say === undefined) {
+    console.error(`There are no scores of “${name}”. There are: ${Object.keys(SCORES).join(', ')}.`);
+    return 1;
   }
-  console.log(`${scoreTable(all)}\n\n${surenessTable(all)}`);
+  await say(more);
   return 0;
-}
-
-function sayWhatIsNotRight(name: string, judged: readonly Judged[]): void {
-  for (const { field, verdict, sure, expected, read } of judged) {
-    if (verdict !== 'right')
-      console.log(`${name}  ${field}  ${verdict} ${sure ?? ''}  ${String(expected)} <- ${String(read)}`);
-  }
 }

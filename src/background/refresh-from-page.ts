@@ -2,16 +2,14 @@ import { clearTabBadge, showTabBadge } from '../browser/badge.ts';
 import { forgetPopupTask, preparedFor, preparePopup } from '../browser/popup.ts';
 import { mayRead } from '../browser/site-permission.ts';
 import { thisZone } from '../browser/this-zone.ts';
-import { type DraftFacts, factsOf } from '../capture/draft-facts.ts';
-import type { DraftLots } from '../capture/draft-lot.ts';
+import type { DraftLots } from '../capture/draft/draft-lot.ts';
 import type { LotFacts, LotId } from '../domain/lot/lot.ts';
-import type { Setup } from '../domain/setup/setup.ts';
 import { siteOf } from '../domain/setup/site.ts';
 import { wholeSetup } from '../domain/setup/starting-setup.ts';
 import { instant } from '../domain/time/instant.ts';
 import { DAY } from '../domain/time/units.ts';
+import type { LotState } from '../folds/lot-state.ts';
 import { isSameFact } from '../folds/same-fact.ts';
-import { lookUpSeen } from '../reading/look-up-seen.ts';
 import { readTab } from '../reading/read-tab.ts';
 import { readingContext, siteOfUrl } from '../reading/reading-context.ts';
 import { refreshPlan } from '../reading/refresh-plan.ts';
@@ -64,13 +62,14 @@ async function refresh(store: Store, { tab, url, isLast }: Visit, { lookAgain }:
   ]);
   const setup = wholeSetup(kept, thisZone());
   const site = siteOfUrl(url);
-  const read = await readTab(tab, readingContext(site, setup, recent));
+  const read = await readTab(tab, readingContext(site, setup, recent), 'steadily');
   // A page that was left again, or that the browser guards, is no news.
   if (!read.ok || !isLast()) return;
   const told = await preparedFor(tab);
-  const drafted = draftedOf(read.value, setup, site);
-  const seen = drafted === null ? null : await lookUpSeen(store, recent, drafted.facts, read.value.readAt);
-  if (drafted === null || seen?.kind !== 'same' || seen.lot.dropped) {
+  const { venueId } = siteOf(setup.sites, site);
+  const known = { venues: setup.venues, titles: setup.titles, siteVenueId: venueId };
+  const plan = refreshPlan(read.value, await perhapsWatched(store, recent, read.value), known);
+  if (plan === null) {
     // A page that changes without being left is another lot's now, or none's.
     if (told.has('lot')) {
       await clearTabBadge(tab);
@@ -78,29 +77,42 @@ async function refresh(store: Store, { tab, url, isLast }: Visit, { lookAgain }:
     }
     return;
   }
-  const { id } = seen.lot;
+  const { id } = plan.lot;
   const before = told.get('lot') === id ? told : new URLSearchParams({ lot: id });
-  const plan = refreshPlan(drafted, seen.changes);
-  const wanted = plan !== null && !(await wasTakenBack(store, id, before.get('entry'), plan.set));
+  const wanted = Object.keys(plan.set).length > 0 && !(await wasTakenBack(store, id, before.get('entry'), plan.set));
   const written = wanted ? await store.changeLot(id, { set: plan.set, evidence: plan.evidence }) : null;
   const entry = written?.ok === true ? written.value[0]?.id : undefined;
   // A page tells more than once that it was opened, with each address it gives itself; what it brought stays said.
   const news = new URLSearchParams(before);
-  if (entry !== undefined && plan !== null) {
+  if (entry !== undefined) {
     news.set('entry', entry);
     news.set('was', JSON.stringify(plan.was));
   }
-  const { text, title } = headroomBadge(standingsUnder(setup).of((await store.lot(id)) ?? seen.lot));
+  news.delete('asked');
+  if (plan.asked.length > 0) news.set('asked', JSON.stringify(plan.asked));
+  const { text, title } = headroomBadge(standingsUnder(setup).of((await store.lot(id)) ?? plan.lot));
   await preparePopup(tab, news.toString());
-  await showTabBadge(tab, text, news.has('entry') ? `${title}. Updated from this page.` : title);
+  await showTabBadge(tab, text, [title, ...newsInWords(news)].join('. '));
   if (entry !== undefined) await lookAgain();
 }
 
-/** The one lot that a page is about; null when it is about none, or about several. */
-function draftedOf({ kind, lots: [draft] }: DraftLots, setup: Setup, site: string): DraftFacts | null {
-  if (kind !== 'one' || draft === undefined) return null;
-  const { venueId } = siteOf(setup.sites, site);
-  return factsOf(draft, { venues: setup.venues, titles: setup.titles, siteVenueId: venueId });
+/** The lots that a page may be about: those with its VIN, and those that were watched lately. */
+async function perhapsWatched(
+  store: Store,
+  recent: readonly LotState[],
+  page: DraftLots,
+): Promise<readonly LotState[]> {
+  const vin = page.lots[0]?.fields.vin?.readings[0]?.value;
+  const byVin = vin === undefined ? [] : await store.lotsByVin(vin);
+  const known = new Set(byVin.map(({ id }) => id));
+  return [...byVin, ...recent.filter(({ id }) => !known.has(id))];
+}
+
+function newsInWords(news: URLSearchParams): readonly string[] {
+  return [
+    ...(news.has('entry') ? ['Updated from this page'] : []),
+    ...(news.has('asked') ? ['The page says something to check: press the button'] : []),
+  ];
 }
 
 /** Whether the user has undone this very change since the page was opened. */

@@ -2,11 +2,12 @@ import type { Instant } from '../domain/time/instant.ts';
 import { BUDGET, type Budget } from './budget.ts';
 import type { PageTree } from './dom/page-tree.ts';
 import { snapshot } from './dom/snapshot.ts';
-import type { DraftLot, DraftLots, PageNote } from './draft-lot.ts';
+import type { DraftLot, DraftLots, PageNote } from './draft/draft-lot.ts';
 import { lotLink, pageAddress } from './lots/lot-link.ts';
 import { pageFacts } from './lots/page-facts.ts';
 import { planLots } from './lots/plan-lots.ts';
 import { readLot } from './lots/read-lot.ts';
+import { type Tie, tiesOf } from './lots/tied-fields.ts';
 import type { ReadContext } from './read-context.ts';
 import { linesOf } from './text/lines.ts';
 import { pairsOf } from './text/pairs.ts';
@@ -24,9 +25,26 @@ export function readPage(
   context: ReadContext,
   budget: Budget = BUDGET,
 ): DraftLots {
+  return readPageWithTies(document, url, now, context, budget).draft;
+}
+
+/** A page as it was read, and for each of its lots what ties figures to the car, worked out only if it is asked for. */
+export interface PageReading {
+  readonly draft: DraftLots;
+  readonly ties: () => readonly (readonly Tie[])[];
+}
+
+/** The same, with what is needed to know whether a figure may be written down without being looked at. */
+export function readPageWithTies(
+  document: Document,
+  url: string,
+  now: Instant,
+  context: ReadContext,
+  budget: Budget = BUDGET,
+): PageReading {
   const pageUrl = pageAddress(url);
   const nothing: DraftLots = { kind: 'none', pageUrl: pageUrl ?? '', readAt: now, lots: [], notes: [] };
-  if (pageUrl === null) return { ...nothing, notes: [NOT_OUR_PAGE] };
+  if (pageUrl === null) return { draft: { ...nothing, notes: [NOT_OUR_PAGE] }, ties: () => [] };
   const tree = snapshot(document, budget);
   const facts = pageFacts(tree, pageUrl, now, context, budget);
   const plan = planLots(tree, facts.thisYear + 2, facts.makes);
@@ -34,16 +52,21 @@ export function readPage(
   const aroundPairs = plan.kind === 'many' ? pairsOf(plan.around, around) : [];
   const notes = pageNotes(tree);
   const lots: DraftLot[] = [];
+  const ties: (() => readonly Tie[])[] = [];
   for (const scope of plan.scopes.slice(0, budget.lots)) {
     const read = readLot(scope, plan.kind === 'one' ? 'page' : 'card', { facts, around, aroundPairs });
     notes.push(...read.notes);
     const link = plan.kind === 'one' ? pageUrl : (lotLink(scope, pageUrl, facts.base) ?? pageUrl);
-    if (read.isLot)
-      lots.push({ key: keyOf(read.lot, link, lots), heading: read.heading, pageUrl: link, fields: read.lot });
+    if (!read.isLot) continue;
+    lots.push({ key: keyOf(read.lot, link, lots), heading: read.heading, pageUrl: link, fields: read.lot, tied: [] });
+    ties.push(() => tiesOf(read.lot, read.candidates, facts.marks));
   }
   const kept = distinct(notes).slice(0, 40);
-  if (lots.length === 0) return { ...nothing, notes: kept };
-  return { kind: plan.kind === 'one' ? 'one' : 'many', pageUrl, readAt: now, lots, notes: kept };
+  if (lots.length === 0) return { draft: { ...nothing, notes: kept }, ties: () => [] };
+  return {
+    draft: { kind: plan.kind === 'one' ? 'one' : 'many', pageUrl, readAt: now, lots, notes: kept },
+    ties: () => ties.map((of) => of()),
+  };
 }
 
 const NOT_OUR_PAGE: PageNote = {

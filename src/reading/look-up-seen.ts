@@ -1,4 +1,4 @@
-import { compareWithWatched, type SeenBefore } from '../capture/seen-before.ts';
+import { compareWithWatched, type SeenBefore } from '../capture/draft/seen-before.ts';
 import type { LotFacts } from '../domain/lot/lot.ts';
 import type { Instant } from '../domain/time/instant.ts';
 import type { LotState } from '../folds/lot-state.ts';

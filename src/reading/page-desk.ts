@@ -1,5 +1,5 @@
 import { showTabBadge } from '../browser/badge.ts';
-import type { SeenBefore } from '../capture/seen-before.ts';
+import type { SeenBefore } from '../capture/draft/seen-before.ts';
 import type { Evidence } from '../domain/lot/evidence.ts';
 import type { LotFacts, LotId } from '../domain/lot/lot.ts';
 import { type Outcome, ok, refuse } from '../domain/outcome.ts';

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { injectFile, runInTab } from '../browser/page-access.ts';
-import { type DraftFieldName, type DraftLots, draftLotsSchema } from '../capture/draft-lot.ts';
+import { type DraftFieldName, type DraftLots, draftLotsSchema } from '../capture/draft/draft-lot.ts';
 import type { PageReader } from '../capture/page-reader.ts';
 import type { ReadContext } from '../capture/read-context.ts';
 import { type Outcome, ok, refuse } from '../domain/outcome.ts';
@@ -11,17 +11,25 @@ const READER = '/injected/reader.js';
 /** What the injected program leaves behind in the page's isolated world. */
 type World = typeof globalThis & { headroomReader?: PageReader };
 
-/** Reads the page in a tab. What comes back was made in the page's process, so it is checked like any stranger's word. */
-export async function readTab(tab: number, context: ReadContext): Promise<Outcome<DraftLots>> {
+/**
+ * Reads the page in a tab, at once or steadily: twice alike, with a rest between. What comes back was made in the page's
+ * process, so it is checked like any stranger's word.
+ */
+export async function readTab(
+  tab: number,
+  context: ReadContext,
+  how: 'at-once' | 'steadily',
+): Promise<Outcome<DraftLots>> {
   const injected = await injectFile(tab, READER);
   if (!injected.ok) return injected;
   const answer = await runInTab(
     tab,
-    (given: unknown) => {
+    (given: unknown, steadily: boolean) => {
       const world: World = globalThis;
-      return world.headroomReader?.read(given);
+      return steadily ? world.headroomReader?.readSteadily(given) : world.headroomReader?.read(given);
     },
     context,
+    how === 'steadily',
   );
   if (!answer.ok) return answer;
   const draft = draftLotsSchema.safeParse(answer.value);

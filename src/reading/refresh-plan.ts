@@ -1,32 +1,67 @@
-import type { DraftFacts } from '../capture/draft-facts.ts';
+import { type DraftFacts, factsOf, type KnownNames } from '../capture/draft/draft-facts.ts';
+import { type DraftLots, TIED_FIELDS, type TiedField } from '../capture/draft/draft-lot.ts';
+import { compareWithWatched } from '../capture/draft/seen-before.ts';
 import type { Evidence } from '../domain/lot/evidence.ts';
-import type { LotFacts, LotField } from '../domain/lot/lot.ts';
-import type { FactChange } from '../folds/fact-changes.ts';
+import type { LotFacts } from '../domain/lot/lot.ts';
+import type { LotState } from '../folds/lot-state.ts';
+import { type AskedChange, whyAsked } from './asked-change.ts';
 
-/** What a page may change of its lot without being asked each time. */
-const REFRESHED: ReadonlySet<LotField> = new Set(['priceNow', 'close']);
-
-/** The price now and the close as they are now, and as they were. */
+/** What opening a watched lot's own page brings up to date, and what it asks about first. */
 export interface Refresh {
+  readonly lot: LotState;
+  /** The facts to be written as they are now; empty when nothing is. */
   readonly set: LotFacts;
+  /** What they were before. */
   readonly was: LotFacts;
+  readonly asked: readonly AskedChange[];
+  /** Where on the page what is written was read. */
   readonly evidence: Readonly<Record<string, Evidence>>;
 }
 
 /**
- * What opening a watched lot's own page brings up to date: only the price now and the close, only where the page says so
- * without doubt, and never a lower bid. Null when there is nothing.
+ * What a page that was opened says of a watched lot. Only the price now and the close; only for a lot with the very VIN that
+ * the page shows; only what the page ties to that VIN and said twice alike; and nothing that doubles, jumps or falls.
+ * Null when the page is about no watched lot.
  */
-export function refreshPlan({ facts, evidence }: DraftFacts, changes: readonly FactChange[]): Refresh | null {
-  const taken = changes.filter(({ field, taken }) => {
-    const doubtful = evidence[field] === undefined || evidence[field].sure === 'doubtful';
-    const unclear = field === 'close' && (facts.close?.doubts.length ?? 0) > 0;
-    return taken && REFRESHED.has(field) && !doubtful && !unclear;
-  });
-  if (taken.length === 0) return null;
+export function refreshPlan(page: DraftLots, watched: readonly LotState[], known: KnownNames): Refresh | null {
+  const [draft] = page.lots;
+  if (page.kind !== 'one' || draft === undefined) return null;
+  // Of several VINs none is the page's until somebody has said so.
+  if (draft.fields.vin?.settled === false) return null;
+  const drafted = factsOf(draft, known);
+  const seen = compareWithWatched(drafted.facts, watched, page.readAt);
+  if (seen.kind !== 'same' || seen.lot.dropped) return null;
+  const nothing: Refresh = { lot: seen.lot, set: {}, was: {}, asked: [], evidence: {} };
+  if (drafted.facts.vin === undefined || drafted.facts.vin !== seen.lot.facts.vin) return nothing;
+  const changed = new Set(seen.changes.map(({ field }) => field));
+  const said = TIED_FIELDS.filter((field) => draft.tied.includes(field) && changed.has(field));
+  return said.reduce((plan, field) => withField(plan, field, drafted), nothing);
+}
+
+function withField(plan: Refresh, field: TiedField, { facts, evidence }: DraftFacts): Refresh {
+  const where = evidence[field];
+  if (where === undefined || where.sure === 'doubtful') return plan;
+  const known = plan.lot.facts;
+  const why = whyAsked(field, known, facts);
+  const asked = why === null ? null : askedAbout(field, facts, { why, evidence: where });
+  if (asked !== null) return { ...plan, asked: [...plan.asked, asked] };
+  if (field === 'close' && (facts.close?.doubts.length ?? 0) > 0) return plan;
   return {
-    set: Object.fromEntries(taken.map(({ field, after }) => [field, after])),
-    was: Object.fromEntries(taken.flatMap(({ field, before }) => (before === undefined ? [] : [[field, before]]))),
-    evidence: Object.fromEntries(taken.flatMap(({ field }) => (evidence[field] ? [[field, evidence[field]]] : []))),
+    ...plan,
+    set: { ...plan.set, ...only(field, facts) },
+    was: { ...plan.was, ...only(field, known) },
+    evidence: { ...plan.evidence, [field]: where },
   };
 }
+
+function askedAbout(
+  field: TiedField,
+  facts: LotFacts,
+  about: Pick<AskedChange, 'why' | 'evidence'>,
+): AskedChange | null {
+  if (field === 'priceNow') return facts.priceNow === undefined ? null : { field, after: facts.priceNow, ...about };
+  return facts.close === undefined ? null : { field, after: facts.close, ...about };
+}
+
+const only = (field: TiedField, facts: LotFacts): LotFacts =>
+  facts[field] === undefined ? {} : { [field]: facts[field] };

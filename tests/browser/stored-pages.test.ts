@@ -3,7 +3,7 @@ import path from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { asRead } from '../../scripts/reader/plain-lot.ts';
 import { expectedPage, PAGES, type PlainPage, pageNames, plainPage } from '../../scripts/reader/stored-page.ts';
-import { draftLotsSchema } from '../../src/capture/draft-lot.ts';
+import { draftLotsSchema } from '../../src/capture/draft/draft-lot.ts';
 import type { PageReader } from '../../src/capture/page-reader.ts';
 import { type PageServer, servePages } from './drivers/page-server.ts';
 import { useBrowser } from './drivers/use-browser.ts';

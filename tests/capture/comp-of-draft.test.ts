@@ -1,6 +1,6 @@
 import { JSDOM, VirtualConsole } from 'jsdom';
 import { describe, expect, test } from 'vitest';
-import { compOfDraft } from '../../src/capture/comp-of-draft.ts';
+import { compOfDraft } from '../../src/capture/draft/comp-of-draft.ts';
 import { readPage } from '../../src/capture/read-page.ts';
 import type { Comp } from '../../src/domain/retail/comp.ts';
 import { instant } from '../../src/domain/time/instant.ts';

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { JSDOM, VirtualConsole } from 'jsdom';
 import { describe, expect, test } from 'vitest';
-import { draftLotsSchema } from '../../src/capture/draft-lot.ts';
+import { draftLotsSchema } from '../../src/capture/draft/draft-lot.ts';
 import { readPage } from '../../src/capture/read-page.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { zone } from '../../src/domain/time/zone.ts';

@@ -3,7 +3,7 @@ import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { asRead, isSameValue, type PlainLot } from '../../scripts/reader/plain-lot.ts';
 import { expectedPage, PAGES, pageNames, plainPage, readStoredPage } from '../../scripts/reader/stored-page.ts';
-import { draftLotsSchema } from '../../src/capture/draft-lot.ts';
+import { draftLotsSchema } from '../../src/capture/draft/draft-lot.ts';
 
 const names = pageNames(PAGES);
 

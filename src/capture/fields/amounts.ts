@@ -3,11 +3,13 @@ import { parseMoney } from '../../domain/money/parse-money.ts';
 import type { DecimalMark } from '../../domain/money/written-number.ts';
 
 const FIGURE = String.raw`\d{1,3}(?:[,.']\d{3}){1,4}(?:[.,]\d{2})?|\d{1,9}(?:[.,]\d{1,2})?`;
+/** What may not follow a figure: it would be part of a longer one, or one of which a part is masked or misprinted. */
+const NO_MORE = String.raw`(?![\d]|[.,]\d| \d{3}(?!\d)|[.,']?(?!USD|US ?\$)[\p{L}*•●·#_?]|,\s*$)`;
 const SPACED = String.raw`\d{1,3}(?: \d{3}){1,3}(?:[.,]\d{2})?`;
 /** An amount of US dollars in running text, its sign before or after. */
-export const AMOUNT = String.raw`(?:(?<![\p{L}$])(?:US ?\$|USD|\$) ?(?:${FIGURE})(?: ?k\b)?|(?<![\d.,'])(?:${SPACED}|${FIGURE}) ?(?:USD\b|US ?\$|\$(?! ?\d)|dollars?\b))(?![\d]|[.,]\d| \d{3}(?!\d))`;
+export const AMOUNT = String.raw`(?:(?<![\p{L}$])(?:US ?\$|USD|\$) ?(?:${FIGURE})(?: ?k\b)?|(?<![\d.,'])(?:${SPACED}|${FIGURE}) ?(?:USD\b|US ?\$|\$(?! ?\d)|dollars?\b))${NO_MORE}`;
 const AMOUNTS = new RegExp(AMOUNT, 'giu');
-const BARE = new RegExp(String.raw`^(?:${SPACED}|${FIGURE})(?![\d%]|[.,]\d| ?(?:mi|km|miles|bids?)\b)`, 'iu');
+const BARE = new RegExp(String.raw`^(?:${SPACED}|${FIGURE})(?!%| ?(?:mi|km|miles|bids?)\b)${NO_MORE}`, 'iu');
 const OTHER_CURRENCY =
   /[€£¥₹₽₪]|\b(?:CAD|EUR|GBP|MXN|AUD|NZD|JPY|CHF|AED|SAR|ILS|pesos?|euros?)\b|(?<![\p{L}])(?:C|CA|CDN|MX|A|AU|NZ) ?\$|د\.إ|ر\.س/iu;
 

@@ -3,9 +3,9 @@ import { type Instant, instantSchema } from '../../domain/time/instant.ts';
 import { readCloseTime } from '../../domain/time/read-close-time.ts';
 import { DAY } from '../../domain/time/units.ts';
 import type { Zone } from '../../domain/time/zone.ts';
-import { attributeOf, elementsWithin, type PageElement } from '../dom/page-tree.ts';
-import type { ReadFrom, Sure } from '../draft-lot.ts';
-import type { Candidates } from '../lots/candidates.ts';
+import { attributeOf, elementsWithin, type PageElement, type PageNode } from '../dom/page-tree.ts';
+import type { Candidates } from '../draft/candidates.ts';
+import type { ReadFrom, Sure } from '../draft/draft-lot.ts';
 import type { MarkedUpClose } from '../structured/vehicle-readings.ts';
 import { isPassedOver, type Line, type Scope } from '../text/lines.ts';
 import { type Pair, pairText } from '../text/pair.ts';
@@ -43,7 +43,7 @@ export function readClose(sources: CloseSources, clock: ClockContext, into: Cand
   reader.dateAndTimeApart(sources.pairs);
   for (const line of sources.lines) {
     const phrase = closePhrase(line.text);
-    if (phrase !== null) reader.text(phrase, line.text, 'page-text', line.prose ? 'doubtful' : 'likely');
+    if (phrase !== null) reader.text(phrase, line.text, 'page-text', line.prose ? 'doubtful' : 'likely', line.element);
   }
   for (const root of sources.scope.roots) {
     for (const element of elementsWithin(root, (inner) => isPassedOver(inner, sources.scope)))
@@ -72,14 +72,14 @@ class CloseReader {
     const within = pair.node?.kind === 'element' ? elementsWithin(pair.node) : [];
     for (const element of within) {
       const at = element.tag === 'time' ? attributeOf(element, 'datetime') : '';
-      if (at !== '' && datePart(at)) this.text(at, `${pairText(pair)} (datetime="${at}")`, pair.from, most);
+      if (at !== '' && datePart(at)) this.text(at, `${pairText(pair)} (datetime="${at}")`, pair.from, most, element);
       if (pair.how !== 'run-on') this.attributes(element, pair);
     }
     const told = pair.value.split('\n').slice(0, 8).join(' ');
     const value = pair.meaning === 'time-left' ? withUnits(told) : told;
     const after = /^\(?[A-Z]{1,5}T?\)?$/.test(pair.after) ? ` ${pair.after}` : '';
     if (pair.meaning === 'time-left' ? isCountdown(value) : datePart(value) || isCountdown(value)) {
-      this.text(`${value}${after}`, pairText(pair), pair.from, most);
+      this.text(`${value}${after}`, pairText(pair), pair.from, most, pair.node);
     }
   }
 
@@ -106,8 +106,8 @@ class CloseReader {
           : Number.NaN;
       const most: Sure = label === undefined ? 'likely' : 'certain';
       if (Number.isNaN(moment)) {
-        if (/^\d{4}-\d\d-\d\dT\d/.test(value)) this.text(value, text, 'page-text', most);
-      } else this.moment(moment, text, most);
+        if (/^\d{4}-\d\d-\d\dT\d/.test(value)) this.text(value, text, 'page-text', most, element);
+      } else this.moment(moment, text, most, element);
     }
   }
 
@@ -116,7 +116,7 @@ class CloseReader {
     this.text(close.value, close.text, 'structured-data', close.own ? 'certain' : 'doubtful');
   }
 
-  text(value: string, cited: string, from: ReadFrom, most: Sure): void {
+  text(value: string, cited: string, from: ReadFrom, most: Sure, node: PageNode | null = null): void {
     // A countdown at nought has run out, or has not begun to run.
     if (/^\D*(?:0+\D+)*0+\D*$/.test(value)) return;
     const { now, storeZone, venueZone } = this.clock;
@@ -134,12 +134,12 @@ class CloseReader {
     for (const one of new Set(tries.map((text) => text.replace(/\s+/g, ' ').trim()))) {
       const read = one === '' ? undefined : readCloseTime(one, zones);
       if (read?.ok !== true) continue;
-      this.add({ ...read.value, text: value.slice(0, 200) }, cited, from, tidy.guessed ? 'doubtful' : most);
+      this.add({ ...read.value, text: value.slice(0, 200) }, cited, from, tidy.guessed ? 'doubtful' : most, node);
       return;
     }
   }
 
-  private moment(at: number, cited: string, most: Sure): void {
+  private moment(at: number, cited: string, most: Sure, node: PageNode): void {
     const instant = instantSchema.safeParse(at);
     if (!instant.success) return;
     const zone = this.clock.venueZone ?? this.clock.storeZone;
@@ -151,14 +151,14 @@ class CloseReader {
       doubts: [],
       otherwise: [],
     };
-    this.add(close, cited, 'page-text', most);
+    this.add(close, cited, 'page-text', most, node);
   }
 
   /** A moment far from now is something else: a build date, a cache key, a year misread. */
-  private add(close: CloseTime, text: string, from: ReadFrom, most: Sure): void {
+  private add(close: CloseTime, text: string, from: ReadFrom, most: Sure, node: PageNode | null): void {
     if (close.instant < this.clock.now - 60 * DAY || close.instant > this.clock.now + 200 * DAY) return;
     const sure = SURENESS[Math.min(SURENESS.indexOf(most), SURENESS.indexOf(surenessOf(close)))] ?? 'doubtful';
-    this.into.add('close', { value: close, from, text, sure });
+    this.into.add('close', { value: close, from, text, sure }, node);
   }
 }
 

@@ -1,4 +1,4 @@
-import type { Candidates } from '../lots/candidates.ts';
+import type { Candidates } from '../draft/candidates.ts';
 import { type Pair, pairText } from '../text/pair.ts';
 
 // One token with a digit in it: 12, #0042, A-113, B/17, 3.14 (lane and run).

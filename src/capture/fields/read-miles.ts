@@ -1,7 +1,7 @@
 import { parseMiles } from '../../domain/lot/parse-miles.ts';
 import type { DecimalMark } from '../../domain/money/written-number.ts';
-import type { Sure } from '../draft-lot.ts';
-import type { Candidates } from '../lots/candidates.ts';
+import type { Candidates } from '../draft/candidates.ts';
+import type { Sure } from '../draft/draft-lot.ts';
 import type { Line } from '../text/lines.ts';
 import { type Pair, pairText } from '../text/pair.ts';
 
@@ -81,7 +81,7 @@ function milesIn(text: string, decimal: DecimalMark | undefined): Miles | null {
 /** A bare figure is in the unit of its label; "odometer" alone means miles unless the page counts in kilometres. */
 function withoutUnit(pair: Pair, value: string, decimal: DecimalMark | undefined, metric: boolean): Miles | null {
   if (pair.how === 'trailing') return null;
-  const bare = new RegExp(String.raw`^(${FIGURE})( ?k\b)?(?=$|[\s(;,*])`, 'iu').exec(value);
+  const bare = new RegExp(String.raw`^(${FIGURE})( ?k\b)?(?=$|[\s(;]|,(?:\s|$)|\*(?:\s|$))`, 'iu').exec(value);
   if (bare === null || /^\s*\S*\d{3}/.test(value.slice(bare[0].length))) return null;
   const km = pair.meaning === 'kilometres';
   const read = parseMiles(`${bare[0]}${km ? ' km' : ''}`, decimal === undefined ? {} : { decimal });

@@ -1,8 +1,8 @@
 import type { Cents } from '../../domain/money/cents.ts';
 import type { DecimalMark } from '../../domain/money/written-number.ts';
 import { ancestorsOf, type PageNode } from '../dom/page-tree.ts';
-import type { PageNote, Sure } from '../draft-lot.ts';
-import type { Candidates } from '../lots/candidates.ts';
+import type { Candidates } from '../draft/candidates.ts';
+import type { PageNote, Sure } from '../draft/draft-lot.ts';
 import { labelKey, type Meaning } from '../text/labels.ts';
 import type { Line } from '../text/lines.ts';
 import { type Pair, pairText } from '../text/pair.ts';
@@ -38,7 +38,8 @@ export function readMoney(sources: MoneySources, into: Candidates): readonly Pag
     if (amount.kind === 'other-currency') foreign = true;
     // Nothing is bid yet, or the figure has not arrived: either way no price.
     if (amount.kind !== 'one' || amount.cents === 0) continue;
-    into.add(field, { value: amount.cents, from: pair.from, text: pairText(pair), sure: sureOf(pair, amount.signed) });
+    const sure = sureOf(pair, amount.signed);
+    into.add(field, { value: amount.cents, from: pair.from, text: pairText(pair), sure }, pair.node);
   }
   for (const line of lines) readPhrase(line, decimal, into);
   if (into.of('priceNow').length === 0) readPlainPrice(sources, into);
@@ -102,7 +103,7 @@ function readPhrase(line: Line, decimal: DecimalMark | undefined, into: Candidat
     const value = token === undefined ? undefined : amountsIn(token, decimal)[0];
     if (value === undefined) continue;
     const sure = line.prose && field === 'priceNow' ? 'doubtful' : 'likely';
-    into.add(field, { value, from: 'page-text', text: line.text, sure });
+    into.add(field, { value, from: 'page-text', text: line.text, sure }, line.element);
   }
 }
 
@@ -128,7 +129,7 @@ function readPlainPrice({ pairs, decimal }: MoneySources, into: Candidates): voi
       continue;
     const isBid = labelKey(pair.label) === 'bid';
     const sure: Sure = isBid || !isAuction ? 'likely' : 'doubtful';
-    into.add('priceNow', { value: amount.cents, from: pair.from, text: pairText(pair), sure });
+    into.add('priceNow', { value: amount.cents, from: pair.from, text: pairText(pair), sure }, pair.node);
   }
 }
 

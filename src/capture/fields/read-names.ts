@@ -1,8 +1,8 @@
 import { parseYear } from '../../domain/lot/parse-year.ts';
 import { readVin } from '../../domain/vin/read-vin.ts';
 import { modelYearOf } from '../../domain/vin/vin-year.ts';
-import type { ReadFrom } from '../draft-lot.ts';
-import type { Candidates } from '../lots/candidates.ts';
+import type { Candidates } from '../draft/candidates.ts';
+import type { ReadFrom } from '../draft/draft-lot.ts';
 import type { Line } from '../text/lines.ts';
 import { isSetApart, type Pair, pairText } from '../text/pair.ts';
 import { isPlainValue } from './read-words.ts';

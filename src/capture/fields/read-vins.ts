@@ -1,7 +1,7 @@
 import { checkDigitMatches } from '../../domain/vin/check-digit.ts';
 import { attributeOf, elementsWithin } from '../dom/page-tree.ts';
-import type { PageNote } from '../draft-lot.ts';
-import type { Candidates } from '../lots/candidates.ts';
+import type { Candidates } from '../draft/candidates.ts';
+import type { PageNote } from '../draft/draft-lot.ts';
 import { isPassedOver, type Line, type Scope } from '../text/lines.ts';
 import { type Pair, pairText } from '../text/pair.ts';
 import { bareVins, labelledVin, lookAlikePositions } from './find-vins.ts';
@@ -19,14 +19,15 @@ export function readVins(
     const vin = labelledVin(pair.value);
     if (vin !== null) {
       const sure = checkDigitMatches(vin) ? (pair.prose ? 'likely' : 'certain') : 'doubtful';
-      into.add('vin', { value: vin, from: pair.from, text: pairText(pair), sure });
+      into.add('vin', { value: vin, from: pair.from, text: pairText(pair), sure }, pair.node);
     }
     const foreign = lookAlikePositions(pair.value);
     if (foreign.length > 0) notes.push(lookAlikeNote(foreign));
   }
   for (const line of lines) {
     for (const value of bareVins(line.text)) {
-      into.add('vin', { value, from: 'page-text', text: aroundToken(line.text, value), sure: 'likely' });
+      const text = aroundToken(line.text, value);
+      into.add('vin', { value, from: 'page-text', text, sure: 'likely' }, line.element);
     }
   }
   if (into.of('vin').length === 0) readVinAttributes(lines, scope, into);

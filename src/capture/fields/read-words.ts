@@ -1,4 +1,4 @@
-import type { Candidates } from '../lots/candidates.ts';
+import type { Candidates } from '../draft/candidates.ts';
 import { cleanLine } from '../text/clean-text.ts';
 import { type Meaning, meaningOf } from '../text/labels.ts';
 import type { Line } from '../text/lines.ts';

@@ -40,13 +40,30 @@ function cardsAmong(parent: PageElement, within: ReadonlyMap<PageElement, readon
   const groups = alike(marked).filter((group) => areDifferentLots(group, within) && haveMarksAlike(group, within));
   const most = groups.reduce<readonly PageElement[]>((best, group) => (group.length > best.length ? group : best), []);
   if (most.length < 2) return [];
+  const even = areEvenlySpaced(most, children);
   const cards = most.map((start, at): LotCard => {
     const end = most[at + 1];
     const from = children.indexOf(start);
     const to = end === undefined ? endOfLast(children, from, most) : children.indexOf(end);
-    return { roots: children.slice(from, Math.max(to, from + 1)), marks: within.get(start) ?? [] };
+    const after = children.slice(from + 1, Math.max(to, from + 1));
+    return { roots: [start, ...(even ? after : untilNextLot(start, after))], marks: within.get(start) ?? [] };
   });
   return cards.every(saysMoreThanItsMark) ? cards : [];
+}
+
+/** Lots that take two rows each take two rows each. */
+function areEvenlySpaced(group: readonly PageElement[], children: readonly PageElement[]): boolean {
+  const places = group.map((one) => children.indexOf(one));
+  const gaps = places.slice(1).map((place, at) => place - (places[at] ?? 0));
+  return gaps.length > 1 && new Set(gaps).size === 1;
+}
+
+/** What follows a lot up to something built like one: that is another, of which only the VIN and the name are not known. */
+function untilNextLot(start: PageElement, after: readonly PageElement[]): readonly PageElement[] {
+  const parts = (element: PageElement) =>
+    element.children.filter((child) => child.kind === 'element' && textOf(child).trim() !== '').length;
+  const next = after.findIndex((one) => sameBuild(start, one) && parts(one) >= Math.max(2, parts(start) / 2));
+  return next < 0 ? after : after.slice(0, next);
 }
 
 const LONGEST_NAME = 60;

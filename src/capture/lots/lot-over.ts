@@ -1,7 +1,7 @@
-import type { PageNote } from '../draft-lot.ts';
+import type { Candidates } from '../draft/candidates.ts';
+import type { PageNote } from '../draft/draft-lot.ts';
 import { shorten } from '../text/clean-text.ts';
 import type { Line } from '../text/lines.ts';
-import type { Candidates } from './candidates.ts';
 
 const NOUN = '(?:lot|unit|vehicle|item|listing|auction|sale|bidding|bid)';
 const END =

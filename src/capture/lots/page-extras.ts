@@ -1,9 +1,9 @@
 import { parseMiles } from '../../domain/lot/parse-miles.ts';
 import { parseYear } from '../../domain/lot/parse-year.ts';
 import { parseMoney } from '../../domain/money/parse-money.ts';
+import type { Candidates } from '../draft/candidates.ts';
 import { readClose } from '../fields/read-close.ts';
 import type { OfferPrice } from '../fields/read-money.ts';
-import type { Candidates } from './candidates.ts';
 import type { PageFacts } from './page-facts.ts';
 
 /** The price in a page's Open Graph data. */

@@ -16,6 +16,10 @@ import { type Vehicle, vehiclesIn } from '../structured/vehicles.ts';
 import { linesOf } from '../text/lines.ts';
 import { numberStyle } from '../text/number-style.ts';
 import { baseOf } from './lot-link.ts';
+import { type LotMark, lotMarks } from './lot-marks.ts';
+
+/** More marks than this are not weighed: a page of so many lots is cut anyway. */
+const MOST_MARKS = 3000;
 
 /** What holds for the whole page, gathered once for all its lots. */
 export interface PageFacts {
@@ -30,6 +34,8 @@ export interface PageFacts {
   readonly openGraph: ReadonlyMap<string, string>;
   readonly records: readonly PageRecord[];
   readonly decimal: DecimalMark | undefined;
+  /** Every VIN and car's name on the page, also in the parts that are about others. */
+  readonly marks: readonly LotMark[];
   readonly budget: Budget;
 }
 
@@ -48,6 +54,7 @@ export function pageFacts(
   ].slice(0, budget.things);
   joinThings(things);
   const site = new URL(pageUrl).hostname;
+  const everyLine = linesOf({ roots: [tree.root], skip: new Set() });
   return {
     tree,
     pageUrl,
@@ -59,7 +66,8 @@ export function pageFacts(
     vehicles: vehiclesIn(things, thisYear + 2),
     openGraph: readOpenGraph(tree),
     records: readPageJson(tree.scripts, budget),
-    decimal: numberStyle(linesOf({ roots: [tree.root], skip: new Set() }), tree.lang),
+    decimal: numberStyle(everyLine, tree.lang),
+    marks: lotMarks(everyLine, thisYear + 2, context.makes ?? []).slice(0, MOST_MARKS),
     budget,
   };
 }

@@ -1,4 +1,5 @@
-import type { DraftFields, PageNote } from '../draft-lot.ts';
+import { Candidates } from '../draft/candidates.ts';
+import type { DraftFields, PageNote } from '../draft/draft-lot.ts';
 import { bareVins, labelledVin } from '../fields/find-vins.ts';
 import { readClose } from '../fields/read-close.ts';
 import { readLotNumber } from '../fields/read-lot-number.ts';
@@ -13,7 +14,6 @@ import { shorten } from '../text/clean-text.ts';
 import { type Line, linesOf, type Scope } from '../text/lines.ts';
 import type { Pair } from '../text/pair.ts';
 import { pairsOf } from '../text/pairs.ts';
-import { Candidates } from './candidates.ts';
 import { dropWhatIsOver } from './lot-over.ts';
 import { offerPrices, readRecord, siteName } from './page-extras.ts';
 import type { PageFacts } from './page-facts.ts';
@@ -22,6 +22,8 @@ import { vehiclesOf } from './vehicles-of.ts';
 
 export interface LotRead {
   readonly lot: DraftFields;
+  /** All that was read, and where. */
+  readonly candidates: Candidates;
   readonly heading: string;
   /** Whether there is enough to call it a lot at all. */
   readonly isLot: boolean;
@@ -61,6 +63,7 @@ export function readLot(scope: Scope, extent: 'page' | 'card', { facts, around, 
   const lot = into.settle();
   return {
     lot,
+    candidates: into,
     heading: headingOf(lines, facts, extent),
     isLot: isLot(lot, extent, vehicles, hasVinApart(visible, lines, lot)),
     notes,

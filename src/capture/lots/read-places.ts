@@ -1,6 +1,7 @@
 import type { PointedPlace } from '../../domain/setup/site.ts';
 import { type PageElement, textOf } from '../dom/page-tree.ts';
-import type { DraftFieldName, PageNote } from '../draft-lot.ts';
+import { Candidates } from '../draft/candidates.ts';
+import type { DraftFieldName, PageNote } from '../draft/draft-lot.ts';
 import { isCountdown } from '../fields/close-text.ts';
 import { readClose } from '../fields/read-close.ts';
 import { readLotNumber } from '../fields/read-lot-number.ts';
@@ -13,7 +14,7 @@ import { findPlace } from '../pointing/find-place.ts';
 import { cleanText } from '../text/clean-text.ts';
 import type { Line, Scope } from '../text/lines.ts';
 import type { Pair } from '../text/pair.ts';
-import { Candidates } from './candidates.ts';
+import { isAnothers, marksOfOthers } from './anothers-part.ts';
 import type { PageFacts } from './page-facts.ts';
 
 /** Reads what the user pointed at before on this site, and says where that is no longer what it was. */
@@ -26,6 +27,7 @@ export function readPlaces(
   return facts.places.flatMap((place): readonly PageNote[] => {
     const where = findPlace(facts.tree, place, aside);
     if (!where.found) return [{ reason: 'place-lost', message: where.message.slice(0, 400) }];
+    if (isOfAnother(where.element, facts, into)) return [{ reason: 'place-lost', message: anothersMessage(place) }];
     const value = cleanText(textOf(where.element)).slice(0, 2000);
     const pair: Pair = {
       meaning: place.field === 'close' ? (isCountdown(value) ? 'time-left' : 'closes-at') : place.field,
@@ -40,6 +42,16 @@ export function readPlaces(
     return readPointed(pair, place, facts, lines, into) ? [] : [unreadable(place, value)];
   });
 }
+
+/** Whether the place stands in a part of the page that tells of another car than the one whose VIN was read. */
+function isOfAnother(element: PageElement, facts: PageFacts, into: Candidates): boolean {
+  const [vin] = into.of('vin');
+  const at = vin === undefined ? [] : into.nodesOf('vin', vin.value);
+  return vin !== undefined && at.length > 0 && isAnothers(element, at, marksOfOthers(facts.marks, vin.value, at));
+}
+
+const anothersMessage = (place: PointedPlace): string =>
+  `The only "${place.label}" on this page stands with another car, so nothing was read from it. Point at the right one, or type it in.`;
 
 /** The very readers that read labelled text, on this one place. */
 function readPointed(

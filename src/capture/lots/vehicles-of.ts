@@ -1,7 +1,7 @@
 import { isWithin, type PageElement } from '../dom/page-tree.ts';
+import type { Candidates } from '../draft/candidates.ts';
 import type { Vehicle } from '../structured/vehicles.ts';
 import type { Scope } from '../text/lines.ts';
-import type { Candidates } from './candidates.ts';
 
 /**
  * The marked-up vehicles that are this lot. In a card: those marked up within it or with its VIN. On a page: those with
@@ -26,6 +26,8 @@ export function vehiclesOf(
     const nameless = candidates.filter((vehicle) => vehicle.vin === '');
     return nameless.length === 1 ? [...matching, ...nameless] : matching;
   }
+  // Markup with another VIN than the one to be seen is about another car, or was left over from one.
+  if (shown.size > 0 && candidates.some((vehicle) => vehicle.vin !== '')) return [];
   const kinds = new Set(candidates.map((vehicle) => vehicle.vin || vehicle.name.toLowerCase()));
   return kinds.size === 1 ? candidates : [];
 }

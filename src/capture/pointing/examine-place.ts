@@ -3,7 +3,7 @@ import type { PointedPlace } from '../../domain/setup/site.ts';
 import type { Instant } from '../../domain/time/instant.ts';
 import { textOf } from '../dom/page-tree.ts';
 import { snapshot } from '../dom/snapshot.ts';
-import type { DraftFieldName } from '../draft-lot.ts';
+import type { DraftFieldName } from '../draft/draft-lot.ts';
 import type { ReadContext } from '../read-context.ts';
 import { readPage } from '../read-page.ts';
 import { cleanLine, shorten } from '../text/clean-text.ts';

@@ -1,4 +1,4 @@
-import type { DraftFieldName } from '../draft-lot.ts';
+import type { DraftFieldName } from '../draft/draft-lot.ts';
 
 /**
  * What a label on a page names. `other-…` are labels that matter because they are *not* what we look for: a reserve or

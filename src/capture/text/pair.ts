@@ -1,5 +1,5 @@
 import type { PageNode } from '../dom/page-tree.ts';
-import type { ReadFrom } from '../draft-lot.ts';
+import type { ReadFrom } from '../draft/draft-lot.ts';
 import type { Meaning } from './labels.ts';
 
 /** A value and the label that names it. */

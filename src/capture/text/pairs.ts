@@ -21,7 +21,7 @@ export function pairsOf(scope: Scope, lines: readonly Line[]): readonly Pair[] {
 // A dash after nothing but a label is as good as a colon.
 const DASHED = /^([^|•·:–—]{2,60}) [–—] (?=\S)/u;
 
-const BETWEEN = /\s[|•·–—]\s|[|•·]|;(?=\s*[\p{L} ]{2,30}:)|\t/u;
+const BETWEEN = /\s[|•·–—]\s|(?<![•·*])[|•·](?![•·*])|;(?=\s*[\p{L} ]{2,30}:)|\t/u;
 
 /** Labels within one line: `Lot: 12 | Odometer: 45,210 mi`, `Current bid $12,500`, `$12,500 high bid`. */
 function linePairs(line: Line): readonly Pair[] {

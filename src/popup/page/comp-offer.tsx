@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { openCompanion } from '../../browser/pages.ts';
-import { compOfDraft } from '../../capture/comp-of-draft.ts';
-import type { DraftLot } from '../../capture/draft-lot.ts';
+import { compOfDraft } from '../../capture/draft/comp-of-draft.ts';
+import type { DraftLot } from '../../capture/draft/draft-lot.ts';
 import { carName, lotTitle } from '../../domain/lot/car-name.ts';
 import type { LotId } from '../../domain/lot/lot.ts';
 import { formatMoney } from '../../domain/money/format-money.ts';

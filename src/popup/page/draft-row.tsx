@@ -1,4 +1,4 @@
-import type { DraftField, DraftFieldName, FieldValue } from '../../capture/draft-lot.ts';
+import type { DraftField, DraftFieldName, FieldValue } from '../../capture/draft/draft-lot.ts';
 import type { CloseTime } from '../../domain/time/close-time.ts';
 import { pickCloseTime } from '../../domain/time/read-close-time.ts';
 import { sayTime } from '../../domain/time/say-time.ts';

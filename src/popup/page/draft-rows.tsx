@@ -1,8 +1,8 @@
-import type { DraftFieldName } from '../../capture/draft-lot.ts';
+import { type DraftEdit, withPicked, withTyped } from '../../capture/draft/draft-edit.ts';
+import type { DraftFieldName } from '../../capture/draft/draft-lot.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import { instant } from '../../domain/time/instant.ts';
 import { wallClock } from '../../domain/time/wall-clock.ts';
-import { type DraftEdit, withPicked, withTyped } from './draft-edit.ts';
 import { DraftRow } from './draft-row.tsx';
 import { DRAFT_FIELDS, WANTED } from './draft-words.ts';
 

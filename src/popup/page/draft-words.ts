@@ -1,4 +1,4 @@
-import type { DraftFieldName, FieldValue, ReadFrom, Reading, Sure } from '../../capture/draft-lot.ts';
+import type { DraftFieldName, FieldValue, ReadFrom, Reading, Sure } from '../../capture/draft/draft-lot.ts';
 import { formatMoney } from '../../domain/money/format-money.ts';
 import type { CloseTime } from '../../domain/time/close-time.ts';
 import { sayTime } from '../../domain/time/say-time.ts';

@@ -1,4 +1,4 @@
-import type { DraftFieldName, FieldValue } from '../../capture/draft-lot.ts';
+import type { DraftFieldName, FieldValue } from '../../capture/draft/draft-lot.ts';
 import { parseMiles } from '../../domain/lot/parse-miles.ts';
 import { parseYear } from '../../domain/lot/parse-year.ts';
 import type { Cents } from '../../domain/money/cents.ts';

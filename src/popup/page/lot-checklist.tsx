@@ -1,23 +1,25 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { factsOf } from '../../capture/draft-facts.ts';
-import type { DraftLots } from '../../capture/draft-lot.ts';
-import type { SeenBefore } from '../../capture/seen-before.ts';
+import { factsOf } from '../../capture/draft/draft-facts.ts';
+import type { DraftLots } from '../../capture/draft/draft-lot.ts';
+import type { SeenBefore } from '../../capture/draft/seen-before.ts';
 import { carName } from '../../domain/lot/car-name.ts';
 import type { LotFacts } from '../../domain/lot/lot.ts';
 import { formatMoney } from '../../domain/money/format-money.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import { sayTime } from '../../domain/time/say-time.ts';
+import { type ListedLot, newsOf, takeListed } from '../../reading/listed-lots.ts';
 import type { PageDesk } from '../../reading/page-desk.ts';
 import { CompOffer } from './comp-offer.tsx';
-import { type ListedLot, newsOf, takeListed } from './listed-lots.ts';
+import { type PageReading, STILL_WORDS } from './use-page-reading.ts';
 
 interface LotChecklistProps {
   readonly desk: PageDesk;
   readonly page: DraftLots;
+  readonly settled: PageReading['settled'];
 }
 
 /** The lots of a list page, to be ticked: new ones are watched, watched ones brought up to date. */
-export function LotChecklist({ desk, page }: LotChecklistProps) {
+export function LotChecklist({ desk, page, settled }: LotChecklistProps) {
   const { setup, venueOfSite } = desk;
   const [seen, setSeen] = useState<ReadonlyMap<string, SeenBefore>>(new Map());
   const [ticked, setTicked] = useState<ReadonlySet<string>>(new Set());
@@ -46,6 +48,9 @@ export function LotChecklist({ desk, page }: LotChecklistProps) {
   const open = listed.filter((lot) => newsOf(lot) !== 'nothing');
   const chosen = open.filter(({ key }) => ticked.has(key));
   const take = async () => {
+    setSaid('Checking that the page still says so…');
+    const now = await settled();
+    if (now !== 'same') return setSaid(STILL_WORDS[now]);
     const taken = await takeListed(desk, chosen);
     setSaid(taken.said);
     setUndo(() => async () => {

@@ -4,6 +4,7 @@ import { lotTitle } from '../../domain/lot/car-name.ts';
 import type { LotField } from '../../domain/lot/lot.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import type { Store } from '../../store/store.ts';
+import { AskedNote } from './asked-note.tsx';
 import { FACT_WORDS, factInWords } from './fact-words.ts';
 import type { PageNews } from './page-news.ts';
 import { StandingNow } from './standing-now.tsx';
@@ -60,6 +61,9 @@ export function NewsNote({ news, store, setup }: NewsNoteProps) {
           </button>
         </div>
       )}
+      {news.asked.map((asked) => (
+        <AskedNote key={asked.field} lot={lot} asked={asked} store={store} setup={setup} onTaken={setLot} />
+      ))}
       <span role="status" class="small">
         {said}
       </span>

@@ -1,7 +1,8 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { openCompanion } from '../../browser/pages.ts';
-import type { DraftFieldName, DraftLot } from '../../capture/draft-lot.ts';
-import type { SeenBefore } from '../../capture/seen-before.ts';
+import { type DraftEdit, editedFacts, unedited, withDraft } from '../../capture/draft/draft-edit.ts';
+import type { DraftFieldName, DraftLot } from '../../capture/draft/draft-lot.ts';
+import type { SeenBefore } from '../../capture/draft/seen-before.ts';
 import { carName, lotTitle } from '../../domain/lot/car-name.ts';
 import type { LotFacts, LotField } from '../../domain/lot/lot.ts';
 import type { Instant } from '../../domain/time/instant.ts';
@@ -10,22 +11,25 @@ import type { PageDesk } from '../../reading/page-desk.ts';
 import { ChoiceInput } from '../../ui/inputs/choice-input.tsx';
 import { ChangeList } from './change-list.tsx';
 import { CompOffer } from './comp-offer.tsx';
-import { type DraftEdit, editedFacts, unedited } from './draft-edit.ts';
 import { DraftRows } from './draft-rows.tsx';
 import { SiteOffer } from './site-offer.tsx';
 import { StandingNow } from './standing-now.tsx';
+import { type PageReading, STILL_WORDS } from './use-page-reading.ts';
 
 interface OneLotProps {
   readonly desk: PageDesk;
   readonly draft: DraftLot;
   readonly readAt: Instant;
+  readonly settled: PageReading['settled'];
   readonly onPoint: (name: DraftFieldName, what: string) => void;
 }
 
 /** The one lot of a page: what was read, what is known of it already, and one button to keep it. */
-export function OneLot({ desk, draft, readAt, onPoint }: OneLotProps) {
+export function OneLot({ desk, draft, readAt, settled, onPoint }: OneLotProps) {
   const { setup, site } = desk;
   const [edit, setEdit] = useState<DraftEdit>(() => ({ ...unedited(draft), venueId: undefined }));
+  // A page that changed after it was first read: what the user has put in stays.
+  useEffect(() => setEdit((before) => withDraft(before, draft)), [draft]);
   const [ownVenue, setOwnVenue] = useState(true);
   const [kept, setKept] = useState<{ readonly lot: LotState; readonly said: string; readonly undo: () => void }>();
   const [said, setSaid] = useState<string>();
@@ -34,7 +38,9 @@ export function OneLot({ desk, draft, readAt, onPoint }: OneLotProps) {
     () => editedFacts(edit, { venues: setup.venues, titles: setup.titles, siteVenueId }),
     [edit, setup, siteVenueId],
   );
-  const seen = useSeen(desk, facts, readAt);
+  // Which car it is of several is the user's to say, before it can be known or kept.
+  const vinOpen = edit.draft.fields.vin?.settled === false;
+  const seen = useSeen(desk, vinOpen ? undefined : facts, readAt);
   const [left, setLeft] = useState<ReadonlyMap<LotField, boolean>>(new Map());
   // A lot that was dropped is not brought back by an update; it can be watched anew.
   const watched = seen?.kind === 'same' && !seen.lot.dropped ? seen.lot : undefined;
@@ -54,11 +60,20 @@ export function OneLot({ desk, draft, readAt, onPoint }: OneLotProps) {
   const remember = async () => {
     if (edit.venueId !== undefined && ownVenue) await desk.rememberVenue(edit.venueId);
   };
+  /** Whether the page still says what is shown, so that it may be kept. */
+  const stillSo = async () => {
+    setSaid('Checking that the page still says so…');
+    const now = await settled();
+    setSaid(STILL_WORDS[now]);
+    return now === 'same';
+  };
   const watch = async () => {
+    if (!(await stillSo())) return;
     await remember();
     finish(await desk.watch({ facts, evidence }), 'Added to your list.');
   };
   const update = async (lot: LotState) => {
+    if (!(await stillSo())) return;
     await remember();
     const set: LotFacts = Object.fromEntries(Object.entries(facts).filter(([field]) => ticked.has(field as LotField)));
     const sources = Object.fromEntries(Object.entries(evidence).filter(([field]) => ticked.has(field as LotField)));
@@ -143,8 +158,8 @@ export function OneLot({ desk, draft, readAt, onPoint }: OneLotProps) {
       <CompOffer desk={desk} drafts={[edit.draft]} readAt={readAt} />
       <div class="page-keep row">
         {watched === undefined ? (
-          <button type="button" class="main" onClick={() => void watch()}>
-            Watch this lot
+          <button type="button" class="main" disabled={vinOpen} onClick={() => void watch()}>
+            {vinOpen ? 'Choose the VIN first' : 'Watch this lot'}
           </button>
         ) : (
           <button type="button" class="main" disabled={ticked.size === 0} onClick={() => void update(watched)}>
@@ -185,10 +200,14 @@ function EarlierLives({ lots }: { lots: readonly string[] }) {
 }
 
 /** What the watchlist knows of the lot, asked again when a fact that tells lots apart was put right. */
-function useSeen(desk: PageDesk, facts: LotFacts, readAt: Instant): SeenBefore | undefined {
+function useSeen(desk: PageDesk, facts: LotFacts | undefined, readAt: Instant): SeenBefore | undefined {
   const [seen, setSeen] = useState<SeenBefore>();
   useEffect(() => {
     let current = true;
+    if (facts === undefined) {
+      setSeen(undefined);
+      return;
+    }
     desk.seen(facts, readAt).then(
       (found) => current && setSeen(found),
       (error: unknown) => reportError(error),

@@ -1,15 +1,16 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import type { FrontTab } from '../../browser/page-access.ts';
-import type { DraftFieldName, DraftLots } from '../../capture/draft-lot.ts';
+import type { DraftFieldName, DraftLots } from '../../capture/draft/draft-lot.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import type { PointedPlace } from '../../domain/setup/site.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import { pageDesk, rememberPlaces } from '../../reading/page-desk.ts';
-import { readTab, startPointing, takePointed } from '../../reading/read-tab.ts';
+import { startPointing, takePointed } from '../../reading/read-tab.ts';
 import { readingContext } from '../../reading/reading-context.ts';
 import type { Store } from '../../store/store.ts';
 import { LotChecklist } from './lot-checklist.tsx';
 import { OneLot } from './one-lot.tsx';
+import { type PageReading, usePageReading } from './use-page-reading.ts';
 
 export interface PagePanelProps {
   readonly store: Store;
@@ -25,27 +26,15 @@ export interface PagePanelProps {
   readonly onLeave: () => void;
 }
 
-type Reading =
-  | { readonly at: 'reading' }
-  | { readonly at: 'failed'; readonly message: string }
-  | { readonly at: 'read'; readonly page: DraftLots };
-
 /** Reads the page in front, and shows what it found before anything is kept. */
 export function PagePanel({ store, setup, tab, site, recent, pointed, onSetup, onLeave }: PagePanelProps) {
-  const [reading, setReading] = useState<Reading>({ at: 'reading' });
   const [remembered, setRemembered] = useState<readonly PointedPlace[]>([]);
   const desk = useMemo(() => pageDesk({ store, setup, recent, tab: tab.id, site }), [store, setup, recent, tab, site]);
-
-  const fail = (error: unknown) => {
-    setReading({ at: 'failed', message: `The page could not be read: ${String(error)}` });
-    reportError(error);
-  };
-  const read = async () => {
+  const { reading, settled, fail } = usePageReading(tab.id, async () => {
     const places = pointed ? await takePointed(tab.id, site) : [];
     const known = places.length === 0 ? setup : await remember(places);
-    const page = await readTab(tab.id, readingContext(site, known, await recent()));
-    setReading(page.ok ? { at: 'read', page: page.value } : { at: 'failed', message: page.message });
-  };
+    return readingContext(site, known, await recent());
+  });
   const remember = async (places: readonly PointedPlace[]) => {
     const kept = await rememberPlaces(store, site, places);
     if (!kept.ok) throw new Error(kept.message);
@@ -54,19 +43,17 @@ export function PagePanel({ store, setup, tab, site, recent, pointed, onSetup, o
     onSetup(known);
     return known;
   };
-  const started = useRef(false);
-  useEffect(() => {
-    if (started.current) return;
-    started.current = true;
-    read().catch(fail);
-  });
   const point = (name: DraftFieldName, what: string) => {
     recent()
       .then((lots) => startPointing(tab.id, name, what, readingContext(site, setup, lots)))
       .then((begun) => {
         if (begun.ok) window.close();
-        else setReading({ at: 'failed', message: begun.message });
-      }, fail);
+        else fail(begun.message);
+      })
+      .catch((error: unknown) => {
+        fail(`Pointing did not begin: ${String(error)}`);
+        reportError(error);
+      });
   };
 
   return (
@@ -95,7 +82,12 @@ export function PagePanel({ store, setup, tab, site, recent, pointed, onSetup, o
               {message}
             </p>
           ))}
-          <Found page={reading.page} desk={desk} onPoint={point} />
+          {reading.changed && (
+            <p class="note warning" role="alert">
+              The page changed after it was first read. This is what it says now: check the price and the close.
+            </p>
+          )}
+          <Found page={reading.page} desk={desk} settled={settled} onPoint={point} />
         </>
       )}
     </div>
@@ -105,14 +97,15 @@ export function PagePanel({ store, setup, tab, site, recent, pointed, onSetup, o
 interface FoundProps {
   readonly page: DraftLots;
   readonly desk: ReturnType<typeof pageDesk>;
+  readonly settled: PageReading['settled'];
   readonly onPoint: (name: DraftFieldName, what: string) => void;
 }
 
-function Found({ page, desk, onPoint }: FoundProps) {
+function Found({ page, desk, settled, onPoint }: FoundProps) {
   const [only] = page.lots;
-  if (page.kind === 'many') return <LotChecklist desk={desk} page={page} />;
+  if (page.kind === 'many') return <LotChecklist desk={desk} page={page} settled={settled} />;
   if (only !== undefined) {
-    return <OneLot key={only.key} desk={desk} draft={only} readAt={page.readAt} onPoint={onPoint} />;
+    return <OneLot key={only.key} desk={desk} draft={only} readAt={page.readAt} settled={settled} onPoint={onPoint} />;
   }
   return (
     <p>

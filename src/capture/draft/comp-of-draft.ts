@@ -1,5 +1,5 @@
-import { type Comp, compSchema } from '../domain/retail/comp.ts';
-import type { LocalDate } from '../domain/time/local-date.ts';
+import { type Comp, compSchema } from '../../domain/retail/comp.ts';
+import type { LocalDate } from '../../domain/time/local-date.ts';
 import { settledReading } from './draft-facts.ts';
 import type { DraftLot } from './draft-lot.ts';
 

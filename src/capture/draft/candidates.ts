@@ -1,5 +1,6 @@
-import type { DraftFieldName, DraftFields, FieldValue, Reading } from '../draft-lot.ts';
+import type { PageNode } from '../dom/page-tree.ts';
 import { cleanLine, shorten } from '../text/clean-text.ts';
+import type { DraftFieldName, DraftFields, FieldValue, Reading } from './draft-lot.ts';
 import { settleReadings } from './settle-readings.ts';
 
 type Lists = { [Name in DraftFieldName]?: Reading<FieldValue<Name>>[] };
@@ -7,17 +8,30 @@ type Lists = { [Name in DraftFieldName]?: Reading<FieldValue<Name>>[] };
 /** Collects every reading of every field of one lot, then settles each field. */
 export class Candidates {
   private readonly lists: Lists = {};
+  private readonly nodes = new Map<unknown, PageNode>();
   private readonly most: number;
 
   constructor(most: number) {
     this.most = most;
   }
 
-  add<Name extends DraftFieldName>(name: Name, reading: Reading<FieldValue<Name>>): void {
+  /** @param node where on the page it stands; null for what the page does not show */
+  add<Name extends DraftFieldName>(name: Name, reading: Reading<FieldValue<Name>>, node: PageNode | null = null): void {
     const list: Reading<FieldValue<Name>>[] = this.lists[name] ?? [];
     if (list.length >= this.most) return;
-    list.push({ ...reading, text: shorten(cleanLine(reading.text), 400) });
+    const kept = { ...reading, text: shorten(cleanLine(reading.text), 400) };
+    list.push(kept);
+    if (node !== null) this.nodes.set(kept, node);
     this.lists[name] = list as Lists[Name];
+  }
+
+  /** Every place on the page that says this of a field. */
+  nodesOf<Name extends DraftFieldName>(name: Name, value: FieldValue<Name>): readonly PageNode[] {
+    const same = SAME[name] ?? sameValue;
+    return this.of(name).flatMap((reading) => {
+      const node = this.nodes.get(reading);
+      return node !== undefined && same(reading.value, value) ? [node] : [];
+    });
   }
 
   of<Name extends DraftFieldName>(name: Name): readonly Reading<FieldValue<Name>>[] {

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
-import { positiveCentsSchema } from '../domain/money/cents.ts';
-import { closeTimeSchema } from '../domain/time/close-time.ts';
-import { instantSchema } from '../domain/time/instant.ts';
+import { positiveCentsSchema } from '../../domain/money/cents.ts';
+import { closeTimeSchema } from '../../domain/time/close-time.ts';
+import { instantSchema } from '../../domain/time/instant.ts';
 
 /** Where a reading came from; the same words as the journal's evidence uses. */
 export const readFromSchema = z.enum(['structured-data', 'page-text', 'pointed']);
@@ -94,6 +94,7 @@ export const pageNoteSchema = z.strictObject({
     'frame-elsewhere',
     'page-too-large',
     'still-changing',
+    'moved-on',
     'place-lost',
     'lot-over',
     'not-our-page',
@@ -101,6 +102,10 @@ export const pageNoteSchema = z.strictObject({
   message: z.string().check(z.maxLength(400)),
 });
 export type PageNote = z.infer<typeof pageNoteSchema>;
+
+/** The fields that a page of an allowed site may bring up to date by itself. */
+export const TIED_FIELDS = ['priceNow', 'close'] as const;
+export type TiedField = (typeof TIED_FIELDS)[number];
 
 export const draftLotSchema = z.strictObject({
   /** Tells the lots of one page apart, and stays the same when the same page is read again. */
@@ -110,6 +115,11 @@ export const draftLotSchema = z.strictObject({
   /** The page about this lot: the page itself, or the lot's own link on a list. */
   pageUrl: z.string().check(z.maxLength(2000)),
   fields: draftFieldsSchema,
+  /**
+   * Fields that the page ties to this lot's very VIN, and that stayed the same while it was quiet. Filled only by the
+   * reading that waits for that.
+   */
+  tied: z.array(z.enum(TIED_FIELDS)).check(z.maxLength(2)),
 });
 export type DraftLot = z.infer<typeof draftLotSchema>;
 

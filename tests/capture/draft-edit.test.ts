@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import type { DraftLot } from '../../src/capture/draft-lot.ts';
+import { editedFacts, unedited, withPicked, withTyped } from '../../src/capture/draft/draft-edit.ts';
+import type { DraftLot } from '../../src/capture/draft/draft-lot.ts';
 import { cents } from '../../src/domain/money/cents.ts';
-import { editedFacts, unedited, withPicked, withTyped } from '../../src/popup/page/draft-edit.ts';
 
 const KNOWN = {
   venues: [{ id: 'salt', name: 'Saltgrass' }],
@@ -19,6 +19,7 @@ const reading = <Value>(value: Value, text: string) => ({
 const DRAFT: DraftLot = {
   key: 'k',
   heading: 'h',
+  tied: [],
   pageUrl: 'https://sales.saltgrass.example/lot/1',
   fields: {
     miles: { settled: true, readings: [reading(45_210, 'Odometer: 45,210')] },

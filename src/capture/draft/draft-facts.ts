@@ -1,11 +1,12 @@
-import type { Evidence } from '../domain/lot/evidence.ts';
-import type { LotFacts } from '../domain/lot/lot.ts';
-import type { Outcome } from '../domain/outcome.ts';
-import { matchTitle } from '../domain/setup/match-title.ts';
-import { matchVenue } from '../domain/setup/match-venue.ts';
-import type { TitleBrand } from '../domain/setup/money-rules.ts';
-import type { Venue } from '../domain/setup/venue.ts';
+import type { Evidence } from '../../domain/lot/evidence.ts';
+import type { LotFacts } from '../../domain/lot/lot.ts';
+import type { Outcome } from '../../domain/outcome.ts';
+import { matchTitle } from '../../domain/setup/match-title.ts';
+import { matchVenue } from '../../domain/setup/match-venue.ts';
+import type { TitleBrand } from '../../domain/setup/money-rules.ts';
+import type { Venue } from '../../domain/setup/venue.ts';
 import type { DraftFieldName, DraftFields, DraftLot, FieldValue } from './draft-lot.ts';
+import { FACT_FIELDS } from './fact-fields.ts';
 
 /** A drafted lot in the journal's own terms, ready to be added once it has an id. */
 export interface DraftFacts {
@@ -40,26 +41,13 @@ export function factsOf(draft: DraftLot, known: KnownNames): DraftFacts {
     facts[field] = fact;
     evidence[field] = { from: reading.from, text: reading.text, sure: reading.sure };
   };
-  put('vin', 'vin', (vin) => vin);
-  put('year', 'year', (year) => year);
-  put('make', 'make', (make) => make);
-  put('model', 'model', (model) => model);
-  put('trim', 'trim', (trim) => trim);
-  put('miles', 'miles', (miles) => miles);
-  put('lotNumber', 'lotNumber', (number) => number);
-  put('runNumber', 'lotNumber', (number) => number);
-  put('venueName', 'venueName', (name) => name);
+  // Both schemas give a field of that name the same values, which the compiler can't follow through a table.
+  for (const [name, field] of FACT_FIELDS) put(name, field, (value) => value as LotFacts[typeof field]);
   if (known.siteVenueId !== undefined) {
     facts.venueId = known.siteVenueId;
     evidence.venueId = { from: 'typed', text: 'the venue of this site', sure: 'certain' };
   }
   put('venueName', 'venueId', (name) => idOf(matchVenue(name, known.venues)));
-  put('sale', 'sale', (sale) => sale);
-  put('seller', 'seller', (seller) => seller);
-  put('location', 'location', (location) => location);
-  put('close', 'close', (close) => close);
-  put('priceNow', 'priceNow', (price) => price);
-  put('increment', 'increment', (increment) => (increment >= 1 ? increment : undefined));
   put('title', 'titleId', (title) => idOf(matchTitle(title, known.titles)));
   // A lot without a title is taken as clean. One whose title nobody understands must not be.
   put('title', 'titleId', (title) => title.slice(0, 200));

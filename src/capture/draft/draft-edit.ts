@@ -1,6 +1,6 @@
-import { type DraftFacts, factsOf, type KnownNames } from '../../capture/draft-facts.ts';
-import type { DraftFieldName, DraftFields, DraftLot, FieldValue } from '../../capture/draft-lot.ts';
-import type { LotField } from '../../domain/lot/lot.ts';
+import { type DraftFacts, factsOf, type KnownNames } from './draft-facts.ts';
+import type { DraftFieldName, DraftFields, DraftLot, FieldValue } from './draft-lot.ts';
+import { FACT_FIELDS } from './fact-fields.ts';
 
 /** A draft as the user has put it right so far. Nothing is kept by this. */
 export interface DraftEdit {
@@ -13,6 +13,15 @@ export interface DraftEdit {
 }
 
 export const unedited = (draft: DraftLot): DraftEdit => ({ draft, typed: new Set() });
+
+/** The same corrections on the page as it was read again. */
+export function withDraft(edit: DraftEdit, draft: DraftLot): DraftEdit {
+  if (edit.draft === draft) return edit;
+  const fields: Record<string, unknown> = { ...draft.fields };
+  for (const name of edit.typed) fields[name] = edit.draft.fields[name];
+  // Each field was taken from a draft under its own name.
+  return { ...edit, draft: { ...draft, fields: fields as DraftFields } };
+}
 
 /** With a value typed in; undefined empties the field. */
 export function withTyped<Name extends DraftFieldName>(
@@ -44,25 +53,6 @@ export function withPicked(edit: DraftEdit, name: DraftFieldName, at: number): D
   return { ...edit, draft: { ...edit.draft, fields: fields as DraftFields } };
 }
 
-/** Which fact of a lot a field of a page becomes; what is not here goes into the notes or is only shown. */
-export const FACT_OF: Partial<Record<DraftFieldName, LotField>> = {
-  vin: 'vin',
-  year: 'year',
-  make: 'make',
-  model: 'model',
-  trim: 'trim',
-  miles: 'miles',
-  lotNumber: 'lotNumber',
-  runNumber: 'lotNumber',
-  venueName: 'venueName',
-  sale: 'sale',
-  seller: 'seller',
-  location: 'location',
-  close: 'close',
-  priceNow: 'priceNow',
-  increment: 'increment',
-};
-
 const TYPED = { from: 'typed', text: '', sure: 'certain' } as const;
 
 /** The facts to be kept, each with where it came from: the page, or the user. */
@@ -70,9 +60,8 @@ export function editedFacts(edit: DraftEdit, known: KnownNames): DraftFacts {
   const { facts, evidence } = factsOf(edit.draft, known);
   const chosen = { ...facts };
   const sources = { ...evidence };
-  for (const name of edit.typed) {
-    const field = FACT_OF[name];
-    if (field !== undefined && chosen[field] !== undefined) sources[field] = TYPED;
+  for (const [name, field] of FACT_FIELDS) {
+    if (edit.typed.has(name) && chosen[field] !== undefined) sources[field] = TYPED;
   }
   for (const field of ['venueId', 'titleId'] as const) {
     if (edit[field] === undefined) continue;

@@ -1,4 +1,4 @@
-import type { DraftField, ReadFrom, Reading, Sure } from '../draft-lot.ts';
+import type { DraftField, ReadFrom, Reading, Sure } from './draft-lot.ts';
 
 const RANK: Readonly<Record<Sure, number>> = { doubtful: 0, likely: 1, certain: 2 };
 const KEPT = 6;

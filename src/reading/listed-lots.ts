@@ -1,8 +1,8 @@
-import type { DraftFacts } from '../../capture/draft-facts.ts';
-import type { SeenBefore } from '../../capture/seen-before.ts';
-import type { LotFacts, LotField } from '../../domain/lot/lot.ts';
-import { type Outcome, ok } from '../../domain/outcome.ts';
-import type { PageDesk } from '../../reading/page-desk.ts';
+import type { DraftFacts } from '../capture/draft/draft-facts.ts';
+import type { SeenBefore } from '../capture/draft/seen-before.ts';
+import type { LotFacts, LotField } from '../domain/lot/lot.ts';
+import { type Outcome, ok } from '../domain/outcome.ts';
+import type { PageDesk } from './page-desk.ts';
 
 /** One lot of a list page, with what is known of it. */
 export interface ListedLot extends DraftFacts {

@@ -1,8 +1,8 @@
-import type { LotFacts, LotId } from '../domain/lot/lot.ts';
-import type { Instant } from '../domain/time/instant.ts';
-import { changesTo, type FactChange } from '../folds/fact-changes.ts';
-import type { LotState } from '../folds/lot-state.ts';
-import { isSamePage, isSameSale } from '../folds/same-sale.ts';
+import type { LotFacts, LotId } from '../../domain/lot/lot.ts';
+import type { Instant } from '../../domain/time/instant.ts';
+import { changesTo, type FactChange } from '../../folds/fact-changes.ts';
+import type { LotState } from '../../folds/lot-state.ts';
+import { isSamePage, isSameSale } from '../../folds/same-sale.ts';
 
 /**
  * What the watchlist already knows of a drafted lot:

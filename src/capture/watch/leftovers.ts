@@ -1,0 +1,71 @@
+import type { SafeDom } from '../dom/safe-dom.ts';
+import {
+  type DraftField,
+  type DraftLot,
+  type DraftLots,
+  type PageNote,
+  type Sure,
+  TIED_FIELDS,
+  type TiedField,
+} from '../draft/draft-lot.ts';
+import type { Tie } from '../lots/tied-fields.ts';
+import type { PageWatch } from './page-watch.ts';
+import { figuresIn, saidIn } from './said-in.ts';
+
+/** For each lot the fields whose figures came onto the page with the lot's VIN, and are not left over from another's. */
+export function tiedFields(
+  { lots }: DraftLots,
+  ties: readonly (readonly Tie[])[],
+  watch: PageWatch,
+  dom: SafeDom,
+): readonly (readonly TiedField[])[] {
+  return lots.map((lot, at) =>
+    (ties[at] ?? []).filter((tie) => cameWithVin(tie, lot, watch, dom)).map((tie) => tie.field),
+  );
+}
+
+function cameWithVin({ field, figure, vin }: Tie, { fields }: DraftLot, watch: PageWatch, dom: SafeDom): boolean {
+  const known = fields.vin?.readings[0]?.value;
+  if (known === undefined) return false;
+  const vins = vin.flatMap((node) => saidIn(node, known, dom));
+  // A clock that runs down is made anew each second, whoever's it is.
+  if (field === 'close' && fields.close?.readings[0]?.value.how === 'countdown' && watch.movedOn() !== 'no')
+    return false;
+  const dollars = String(Math.floor((fields.priceNow?.readings[0]?.value ?? 0) / 100));
+  return figure.every((node) =>
+    watch.cameWith(field === 'close' ? figuresIn(node, dom) : saidIn(node, dollars, dom), vins, known),
+  );
+}
+
+const CHECK_BOTH: PageNote = {
+  reason: 'moved-on',
+  message:
+    'This page went from one lot to another without loading anew, so its price and close may still be the other lot’s. Check both, or reload the page and read it again.',
+};
+
+/**
+ * The lot of a page that has gone from one to another. What was seen to stay from the other is doubtful, and that is said;
+ * where nobody saw it go, nothing is certain.
+ */
+export function withoutLeftovers(draft: DraftLots, tied: readonly TiedField[], moved: 'seen' | 'before'): DraftLots {
+  const left = TIED_FIELDS.filter((field) => !tied.includes(field) && draft.lots[0]?.fields[field] !== undefined);
+  if (left.length === 0) return draft;
+  const most: Sure = moved === 'seen' ? 'doubtful' : 'likely';
+  const lots = draft.lots.map((lot): DraftLot => {
+    const { priceNow, close } = lot.fields;
+    return {
+      ...lot,
+      fields: {
+        ...lot.fields,
+        ...(left.includes('priceNow') && priceNow && { priceNow: atMost(most, priceNow) }),
+        ...(left.includes('close') && close && { close: atMost(most, close) }),
+      },
+    };
+  });
+  return { ...draft, lots, notes: moved === 'seen' ? [...draft.notes, CHECK_BOTH].slice(0, 40) : draft.notes };
+}
+
+const atMost = <Value>(most: Sure, { settled, readings }: DraftField<Value>) => ({
+  settled,
+  readings: readings.map((reading) => ({ ...reading, sure: reading.sure === 'doubtful' ? reading.sure : most })),
+});
