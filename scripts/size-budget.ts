@@ -24,8 +24,9 @@ const LIMITS = {
   // With the words of receipts and results, which stand beside each lot there.
   popup: 250 * KB,
   // Half of it is what others keep better than we could: the dates of a natural-language library (48 KB) and the schemas
-  // that bound every value (26 KB). It is loaded from disk on the user's click and takes some ten milliseconds.
-  'page reader': 190 * KB,
+  // that bound every value (26 KB). It is loaded from disk on the user's click and takes some ten milliseconds. It may grow
+  // to what it takes to read pages that nobody here has written.
+  'page reader': 260 * KB,
   // What is drawn before anything can be worked out, so it is to stay small: two thirds of it are style sheets.
   'companion page, its first rows': 16 * KB,
   // The list works out max bids, whether each listing fits its VIN and its earlier life, and how each close stands to the
