@@ -11,7 +11,7 @@ export function NoDisputes() {
         <caption class="small quiet">A made-up example</caption>
         <tbody>
           <tr>
-            <td>in 2 d 3 h</td>
+            <td>in 2 days 3 h</td>
             <td>Undisclosed defect: file the claim with the venue</td>
             <td class="number">$2,200 claimed</td>
           </tr>

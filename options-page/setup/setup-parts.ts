@@ -36,7 +36,7 @@ export const SETUP_PARTS: readonly SetupPart[] = [
   { id: 'holding', title: 'Holding', sections: ['carrying', 'stock'] },
   { id: 'titles', title: 'Titles', sections: ['titles'] },
   { id: 'busy', title: 'Busy hours', sections: ['rush'] },
-  { id: 'alerts', title: 'Alerts', sections: ['alerts'] },
+  { id: 'alerts', title: 'Reminders', sections: ['alerts'] },
   { id: 'after', title: 'After the sale', sections: ['venues'] },
   { id: 'estimating', title: 'Estimating', sections: ['estimation'] },
   { id: 'sites', title: 'Sites', sections: ['sites'] },

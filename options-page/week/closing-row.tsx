@@ -28,7 +28,7 @@ export function ClosingRow({ closing, standing, zone, bracket }: ClosingRowProps
         <td rowSpan={bracket.rows} class="day-bracket">
           <span>
             {bracket.count.toLocaleString('en-US')}
-            <span class="visually-hidden"> close too close together for one person</span>
+            <span class="visually-hidden"> closings too close together for one person</span>
           </span>
         </td>
       )}

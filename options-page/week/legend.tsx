@@ -4,12 +4,12 @@ const ENTRIES: readonly { readonly need: Need; readonly words: string }[] = [
   { need: 'danger', words: 'in busy hours: no proxy yet, outbid or over max' },
   { need: 'bare', words: 'no proxy yet' },
   { need: 'outbid', words: 'outbid, with room left' },
-  { need: 'over-max', words: 'over max' },
+  { need: 'over-max', words: 'bid over max' },
   { need: 'check', words: 'placed, to check' },
   { need: 'placed', words: 'proxy placed' },
   { need: 'past-stop', words: 'price over max' },
   { need: 'unsaid', words: 'closed, no result yet' },
-  { need: 'over', words: 'over' },
+  { need: 'over', words: 'closed' },
 ];
 
 /** How to read the line. */
@@ -28,7 +28,7 @@ export function Legend() {
         <span class="week-hatch" aria-hidden="true" /> your busy hours
       </li>
       <li>
-        <span class="week-bracket" aria-hidden="true" /> 2× close too close together for one person
+        <span class="week-bracket" aria-hidden="true" /> 2× too close together for one person
       </li>
       <li>
         <span class="week-tick" aria-hidden="true" /> a reminder

@@ -30,7 +30,7 @@ test('says why the number is what it is before anything is opened, and every par
   await page.sees('Expected retail is about');
   await page.sees('One step higher');
   await page.sees('Look first');
-  await page.sees('Ceiling: New');
+  await page.sees('Capped by a substitute: New');
   for (const part of PARTS) expect((await page.text(`#part-${part} .fold-result`)).length).toBeGreaterThan(10);
   expect(await page.text('#part-matters .fold-result')).toMatch(/the max bid is \$[\d,]+ to \$[\d,]+|Working it out/);
   expect(await page.count('.fold-body')).toBe(0);

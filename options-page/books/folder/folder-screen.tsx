@@ -56,8 +56,8 @@ export function FolderScreen({ id }: { id: string }) {
           <OutcomeForm folder={folder} />
         </div>
         <p class="quiet small prose">
-          Your accountant decides what counts as inventory, when income is earned and how it is taxed. Account names are
-          under <a href="#/setup/accounts">Setup</a>.
+          Your accountant decides what counts as inventory, when income is earned and how it is taxed. The names of the
+          accounts are in <a href="#/setup/accounts">Setup › Accounts</a>.
         </p>
       </section>
     </>

@@ -79,8 +79,8 @@ function Together({ grid, guess }: AdjustmentGridProps) {
         Take the logarithm of each of the {counted} counted figures
         {guess && (
           <>
-            , and of your guess of {formatMoney(guess.likely)}, which counts as {round(guessCounts, 3)} of a comparable
-            because of its range
+            , and of your estimate of {formatMoney(guess.likely)}, which counts as {round(guessCounts, 3)} of a
+            comparable because of its range
           </>
         )}
         .

@@ -51,14 +51,14 @@ export function RangeCurve({ retail, guess }: { retail: AppraisedRetail; guess: 
           <g>
             <line class="range-cap" x1={x(cap)} x2={x(cap)} y1={MARGIN.top - 6} y2={floor} />
             <text class="range-mark" x={x(cap)} y={12} text-anchor={x(cap) > width * 0.6 ? 'end' : 'start'}>
-              ceiling {whole(cap)}
+              cap {whole(cap)}
             </text>
           </g>
         )}
         <line class="range-mean" x1={x(mean)} x2={x(mean)} y1={MARGIN.top} y2={floor + 6} />
         {guess !== undefined && (
           <path class="range-guess" d={`M${x(guess)} ${floor + 8}l6 8h-12z`}>
-            <title>Your guess: {whole(guess)}</title>
+            <title>Your estimate: {whole(guess)}</title>
           </path>
         )}
         {grid?.comps.map((one, i) => {
@@ -92,7 +92,7 @@ export function RangeCurve({ retail, guess }: { retail: AppraisedRetail; guess: 
 function marksWords({ grid }: AppraisedRetail, guess: Cents | undefined): string {
   const comps =
     (grid?.comps.length ?? 0) > 0 ? 'Filled dots sold, hollow ones are asking prices, each adjusted to this lot.' : '';
-  return `${comps}${guess === undefined ? '' : ' The triangle is your guess.'}`.trim();
+  return `${comps}${guess === undefined ? '' : ' The triangle is your estimate.'}`.trim();
 }
 
 /** The middle of the curve with some room on both sides, wide enough for every mark. */

@@ -10,9 +10,9 @@ export function basisWords({ basis, grid, ceilings, cap, uncapped, mean }: Appra
   const counted = grid?.counted ?? 0;
   const comps = counted === 1 ? '1 comparable' : `${counted} comparables`;
   const words = {
-    guess: 'Your guess alone',
+    guess: 'Your estimate alone',
     comps: comps.charAt(0).toUpperCase() + comps.slice(1),
-    'guess-and-comps': `${comps.charAt(0).toUpperCase()}${comps.slice(1)} and your guess`,
+    'guess-and-comps': `${comps.charAt(0).toUpperCase()}${comps.slice(1)} and your estimate`,
   }[basis];
   const alone = basis === 'guess' || (basis === 'comps' && counted === 1);
   const lowest = ceilings.find((one) => one.lowest);

@@ -14,7 +14,7 @@ export const SECTION_WORDS: Readonly<Record<SetupSection, string>> = {
   estimation: 'Estimating',
   titles: 'Titles',
   rush: 'Busy hours',
-  alerts: 'Alerts',
+  alerts: 'Reminders',
   sites: 'Sites',
   books: 'Accounts',
 };

@@ -27,11 +27,11 @@ export function walkOf({ result, appraisal: { retail } }: Pick<Worksheet, 'resul
   if (retail === undefined || off === 0 || lowest === undefined) {
     return { from: breakdown.retail, steps, to: breakdown.price };
   }
-  const label = `Ceiling: ${lowest.ceiling.label}, ${formatMoney(lowest.cap, { cents: 'never' })}`;
+  const label = `Capped by a substitute: ${lowest.ceiling.label}, ${formatMoney(lowest.cap, { cents: 'never' })}`;
   return {
     from: {
       ...breakdown.retail,
-      label: 'Retail before any ceiling',
+      label: 'Retail before the cap',
       cents: retail.uncapped,
       range: uncappedRange(retail),
     },

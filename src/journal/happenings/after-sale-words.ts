@@ -35,8 +35,7 @@ export const AFTER_SALE_WORDS: WordsFor<typeof AFTER_SALE> = {
 /** One line of a dispute's history. */
 export function sayStep({ what, who, need, cents, words }: DisputeStep): string {
   const first = [
-    STEP_WORDS[what],
-    need ?? '',
+    need === undefined ? STEP_WORDS[what] : `${STEP_WORDS[what]}: ${need.charAt(0).toLowerCase()}${need.slice(1)}`,
     cents === undefined ? '' : formatMoney(cents),
     who === undefined ? '' : `(${who})`,
   ];

@@ -32,12 +32,16 @@ export function DueText({ due, now, place }: DueTextProps) {
   );
 }
 
-/** "in 2 d 3 h", or "late by 5 h". */
+/** "in 2 days 3 h", or "5 h overdue". */
 export function leftWords(at: Instant, now: Instant): { readonly late: boolean; readonly words: string } {
   return at >= now
-    ? { late: false, words: `in ${sayDuration(at - now)}` }
-    : { late: true, words: `${sayDuration(now - at)} overdue` };
+    ? { late: false, words: `in ${inDays(at - now)}` }
+    : { late: true, words: `${inDays(now - at)} overdue` };
 }
+
+/** Deadlines are days away, so the days are written out. */
+const inDays = (ms: number): string =>
+  sayDuration(ms).replace(/^(\d+) d\b/, (_, days: string) => (days === '1' ? '1 day' : `${days} days`));
 
 /** ", 5:00 PM there" where the venue's clock shows another time. */
 function venueClock(at: Instant, zone: Zone, storeZone: Zone): string {

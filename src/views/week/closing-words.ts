@@ -101,7 +101,7 @@ const COUNT_WORDS: Record<Need, string> = {
   danger: 'to act on in busy hours',
   unsaid: 'without a result',
   outbid: 'outbid',
-  'over-max': 'over max',
+  'over-max': 'bid over max',
   bare: 'no proxy yet',
   check: 'to check',
   'past-stop': 'price over max',

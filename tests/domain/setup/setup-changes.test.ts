@@ -78,7 +78,7 @@ describe('what a loaded setup would change', () => {
       },
       {
         section: 'alerts',
-        place: 'Alerts › reminders before a close',
+        place: 'Reminders › reminders before a close',
         what: 'changed',
         before: '60, 15, 5',
         after: '30',

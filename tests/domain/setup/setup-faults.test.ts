@@ -151,14 +151,14 @@ describe('a fault in a setup file', () => {
       'calls out of order',
       'alerts.leadMinutes.2',
       30,
-      'Alerts › reminders before a close › reminder 3: 30 minutes before the close is not later than 15 minutes before it. Put the reminders in order, from the earliest to the last.',
+      'Reminders › reminders before a close › reminder 3: 30 minutes before the close is not later than 15 minutes before it. Put the reminders in order, from the earliest to the last.',
     ],
-    ['no call at all', 'alerts.leadMinutes', [], 'Alerts › reminders before a close: add at least one.'],
+    ['no call at all', 'alerts.leadMinutes', [], 'Reminders › reminders before a close: add at least one.'],
     [
       'a call days ahead',
       'alerts.leadMinutes.0',
       4000,
-      'Alerts › reminders before a close › reminder 1: must be at most 1,440 minutes.',
+      'Reminders › reminders before a close › reminder 1: must be at most 1,440 minutes.',
     ],
     [
       'dollars where cents belong',

@@ -14,8 +14,8 @@ describe('the walk from retail down to the max bid', () => {
   test('has a step of its own for the ceiling, with its reason and the price it stops at', () => {
     const sheet = sheetOf(van({ ceilings: [NEW_ONE] }));
     const { from, steps } = walkOf(sheet);
-    expect(from).toMatchObject({ label: 'Retail before any ceiling', cents: 18_000_00 });
-    expect(steps[0]).toMatchObject({ group: 'ceiling', label: 'Ceiling: This year’s, new, $18,000' });
+    expect(from).toMatchObject({ label: 'Retail before the cap', cents: 18_000_00 });
+    expect(steps[0]).toMatchObject({ group: 'ceiling', label: 'Capped by a substitute: This year’s, new, $18,000' });
     expect(from.cents - (steps[0]?.cents ?? 0)).toBe(sheet.deal.retail);
     expect(from.range?.high ?? 0).toBeGreaterThan(18_000_00);
   });

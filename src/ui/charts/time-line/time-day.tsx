@@ -27,7 +27,7 @@ interface TimeDayProps<Mark extends TimeMark> {
 /** Wide enough for a fingertip and for the time in it. */
 const MARK_WIDTH = 42;
 const MARK_HEIGHT = 25;
-/** Room over the marks for ticks and the word for the rush, and under them for brackets. */
+/** Room over the marks for ticks and the word for the busy hours, and under them for brackets. */
 const ABOVE = 26;
 const BELOW = 20;
 /** Of a higher pile only the count is drawn; a narrow line has fewer piles, and they may be higher. */
@@ -36,7 +36,7 @@ const NARROW = 500;
 /** Percent of the day after which the word beside the rule has its room before it. */
 const LATE = 85;
 
-/** One day: its hatched rush, its closings, and the rule where now is. */
+/** One day: its hatched busy hours, its closings, and the rule where now is. */
 export function TimeDay<Mark extends TimeMark>(props: TimeDayProps<Mark>) {
   const { row, alerts, words, now, track, ownHours, tabStop, onRead } = props;
   const { frame } = row;
@@ -110,7 +110,7 @@ function Band({ band, frame, track }: { band: RushBand; frame: DayFrame; track: 
   const room = ((to - from) / 100) * track;
   return (
     <span class="time-band" style={{ left: `${from}%`, width: `${to - from}%` }} aria-hidden="true">
-      {room > 44 && <span class="small">{band.note !== '' && room > 120 ? band.note : 'rush'}</span>}
+      {room > 44 && <span class="small">{band.note !== '' && room > 120 ? band.note : 'busy'}</span>}
     </span>
   );
 }
