@@ -1,3 +1,4 @@
+import { LotsApartNote } from '../../src/ui/lots-apart-note.tsx';
 import { FolderScreen } from './folder/folder-screen.tsx';
 import { FolderList } from './folder-list.tsx';
 import { InvoicesPart } from './invoices/invoices-part.tsx';
@@ -45,6 +46,7 @@ export function BooksScreen({ part, more }: BooksScreenProps) {
         </div>
       ) : (
         <BooksContext.Provider value={books}>
+          <LotsApartNote lots={books.apart} />
           <Part key={part} part={part} more={more} />
         </BooksContext.Provider>
       )}

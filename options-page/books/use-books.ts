@@ -2,7 +2,6 @@ import { createContext } from 'preact';
 import { useContext, useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { type Bookkeeping, STARTING_BOOKKEEPING } from '../../src/domain/accounts/accounts.ts';
 import type { ExpectedPurchase } from '../../src/domain/books/folder/expected.ts';
-import type { PurchaseFolder } from '../../src/domain/books/folder/folder.ts';
 import type { PostedBooks } from '../../src/domain/books/post/post-months.ts';
 import type { LocalDate } from '../../src/domain/time/local-date.ts';
 import { dateIn } from '../../src/domain/time/wall-clock.ts';
@@ -11,13 +10,12 @@ import type { EntryId } from '../../src/journal/ids.ts';
 import type { BooksState } from '../../src/journal/states/books-state.ts';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import { expectedAt, foldersOf, hasFolder, lotsInBooks } from '../../src/views/books/folders-of.ts';
+import { expectedAt, type Folders, foldersOf, hasFolder, lotsInBooks } from '../../src/views/books/folders-of.ts';
 import { postedBooks } from '../../src/views/books/posted-books.ts';
 
 /** What every part of the Books screen looks at. */
-export interface Books {
+export interface Books extends Folders {
   readonly state: BooksState;
-  readonly folders: readonly PurchaseFolder[];
   readonly posted: PostedBooks;
   readonly bookkeeping: Bookkeeping;
   readonly today: LocalDate;
@@ -86,7 +84,7 @@ export function useReadBooks(): Books | null {
     const folders = foldersOf(all, state, expected, setup, today);
     const bookkeeping = setup.books ?? STARTING_BOOKKEEPING;
     const posted = postedBooks(folders, state, bookkeeping);
-    return { state, folders, posted, bookkeeping, today, lots: all };
+    return { state, ...folders, posted, bookkeeping, today, lots: all };
   }, [state, dropped, complete, all, expected, setup, today]);
 }
 

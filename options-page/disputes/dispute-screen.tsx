@@ -5,6 +5,7 @@ import { instant } from '../../src/domain/time/instant.ts';
 import { sayWhen } from '../../src/domain/time/say-time.ts';
 import { MINUTE } from '../../src/domain/time/units.ts';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
+import { LotsApartNote } from '../../src/ui/lots-apart-note.tsx';
 import { StillReading } from '../../src/ui/still-reading.tsx';
 import type { ShownDispute } from '../../src/views/after-sale/shown-dispute.ts';
 import { Changes } from './changes.tsx';
@@ -19,12 +20,13 @@ import './disputes.css';
 
 /** One dispute: what is to be done until when, what is missing, what was said and done, and how it ends. */
 export function DisputeScreen({ id }: { id: string }) {
-  const disputes = useDisputes();
-  if (disputes === null) return <StillReading title="Dispute" words="Reading the dispute…" />;
-  const shown = disputes.find(({ dispute }) => dispute.entry === id);
+  const found = useDisputes();
+  if (found === null) return <StillReading title="Dispute" words="Reading the dispute…" />;
+  const shown = found.disputes.find(({ dispute }) => dispute.entry === id);
   if (shown !== undefined) return <OneDispute key={id} shown={shown} />;
   return (
     <section class="stack">
+      <LotsApartNote lots={found.apart} />
       <h1>This dispute is not here</h1>
       <p>It was undone, or the address is from another browser.</p>
       <p>

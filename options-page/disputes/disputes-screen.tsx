@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { instant } from '../../src/domain/time/instant.ts';
 import { MINUTE } from '../../src/domain/time/units.ts';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
+import { LotsApartNote } from '../../src/ui/lots-apart-note.tsx';
 import { StillReading } from '../../src/ui/still-reading.tsx';
 import { type DisputeFilter, filterDisputes } from '../../src/views/after-sale/shown-dispute.ts';
 import { countWords } from '../../src/views/words/count-words.ts';
@@ -25,10 +26,11 @@ const SIDES = [
 /** The disputes by their deadlines, each with what is still missing. */
 export function DisputesScreen() {
   const now = instant(Math.floor(useNow(15_000) / MINUTE) * MINUTE);
-  const disputes = useDisputes();
+  const found = useDisputes();
   const [filter, setFilter] = useState<DisputeFilter>({ show: 'open', side: 'any', search: '' });
-  if (disputes === null) return <StillReading title="Disputes" words="Reading the disputes…" />;
-  if (disputes.length === 0) return <NoDisputes />;
+  if (found === null) return <StillReading title="Disputes" words="Reading the disputes…" />;
+  const { disputes, apart } = found;
+  if (disputes.length + apart.length === 0) return <NoDisputes />;
   const shown = filterDisputes(disputes, filter);
   return (
     <section class="stack">
@@ -43,6 +45,7 @@ export function DisputesScreen() {
           </a>
         </div>
       </header>
+      <LotsApartNote lots={apart} />
       <div class="row no-print">
         <PressedChoice
           legend="Show"

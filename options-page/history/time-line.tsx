@@ -3,7 +3,8 @@ import { dateIn } from '../../src/domain/time/wall-clock.ts';
 import type { Entry } from '../../src/journal/entry.ts';
 import type { HistoryItem } from '../../src/store/journal/history.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import { doneAt, sayHappening } from '../../src/views/history/say-happening.ts';
+import { doneAt } from '../../src/views/history/say-happening.ts';
+import { sayItem } from '../../src/views/history/say-item.ts';
 import { correctionsIn } from './corrections.ts';
 import { KeptFile } from './kept-file.tsx';
 
@@ -11,7 +12,10 @@ import { KeptFile } from './kept-file.tsx';
 export function TimeLine({ history }: { history: readonly HistoryItem[] }) {
   const corrections = correctionsIn(history);
   const words = new Map(
-    history.map((item) => [item.id as string, `${corrections.has(item.id) ? 'Correction: ' : ''}${wordsOf(item)}`]),
+    history.map((item) => [
+      item.id as string,
+      `${corrections.has(item.id) ? 'Correction: ' : ''}${sayItem(item.read)}`,
+    ]),
   );
   return (
     <section class="stack" aria-label="What happened, in order">
@@ -90,9 +94,4 @@ function More({ entry: { happening }, words }: { entry: Entry; words: ReadonlyMa
     default:
       return null;
   }
-}
-
-function wordsOf({ read }: HistoryItem): string {
-  if (read.as === 'unreadable') return `An entry that can’t be read: ${read.message}`;
-  return read.as === 'unknown' ? 'Something a newer Headroom wrote' : sayHappening(read.entry.happening);
 }

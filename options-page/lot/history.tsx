@@ -6,7 +6,7 @@ import type { EntryId } from '../../src/journal/ids.ts';
 import type { HistoryItem } from '../../src/store/journal/history.ts';
 import { ScrollX } from '../../src/ui/tables/scroll-x.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import { sayHappening } from '../../src/views/history/say-happening.ts';
+import { sayItem } from '../../src/views/history/say-item.ts';
 
 /** Everything the journal says about this lot, the latest first, each with its undo. */
 export function History({ lot }: { lot: LotState }) {
@@ -47,7 +47,7 @@ export function History({ lot }: { lot: LotState }) {
             {items.map((item) => (
               <tr key={item.id}>
                 <td>{item.read.as === 'unreadable' ? '' : sayTime(item.read.raw.at, setup.store.zone)}</td>
-                <td>{item.counts ? wordsOf(item) : <del>{wordsOf(item)}</del>}</td>
+                <td>{item.counts ? sayItem(item.read) : <del>{sayItem(item.read)}</del>}</td>
                 <td>{item.read.as === 'unreadable' ? '' : item.read.raw.author}</td>
                 <td>
                   {item.counts &&
@@ -65,9 +65,4 @@ export function History({ lot }: { lot: LotState }) {
       </ScrollX>
     </details>
   );
-}
-
-function wordsOf({ read }: HistoryItem): string {
-  if (read.as === 'unreadable') return `An entry that can’t be read: ${read.message}`;
-  return read.as === 'unknown' ? 'Something a newer Headroom wrote' : sayHappening(read.entry.happening);
 }

@@ -19,7 +19,9 @@ interface IncompleteProps {
 export function Incomplete({ facts, problems, edit }: IncompleteProps) {
   return (
     <section class="stack">
-      <h2>No max bid yet</h2>
+      <h2>
+        {problems.some(({ short }) => short !== undefined) ? 'The max bid can’t be worked out' : 'No max bid yet'}
+      </h2>
       <ul class="plain-list">
         {problems.map((problem) => (
           <li key={problem.message}>
@@ -34,7 +36,9 @@ export function Incomplete({ facts, problems, edit }: IncompleteProps) {
           </li>
         ))}
       </ul>
-      <p class="quiet">Fill in what is missing on this page, and the number appears at once.</p>
+      <p class="quiet">
+        Fill in what is missing on this page, and the number appears at once. Reminders for this lot come either way.
+      </p>
     </section>
   );
 }

@@ -113,7 +113,7 @@ function HeadFact(props: { term: TermId; label: string; value: string; loud?: bo
 }
 
 function stopWords(sheet: WorksheetHeadProps['sheet']): string {
-  if (!sheet.ok) return 'not yet';
+  if (!sheet.ok) return sheet.problems.some(({ short }) => short !== undefined) ? 'can’t be worked out' : 'not yet';
   const { maxBid } = sheet.value.result;
   return maxBid === null ? 'Don’t bid' : formatMoney(maxBid);
 }

@@ -1,9 +1,9 @@
+import type { ComponentChildren } from 'preact';
 import { useMemo } from 'preact/hooks';
-import { appraise } from '../../src/domain/appraisal/appraise.ts';
-import { riskAt } from '../../src/domain/risk/risk-at.ts';
 import { pricingContext } from '../../src/domain/worksheet/pricing-context.ts';
-import { worksheetOf } from '../../src/domain/worksheet/worksheet-of.ts';
+import { wholeSheet } from '../../src/domain/worksheet/whole-sheet.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
+import { Contained } from '../../src/ui/contained.tsx';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { PriceSteps } from './answer/price-steps.tsx';
@@ -51,56 +51,61 @@ function Worksheet({ lot }: { lot: LotState }) {
   const earlier = useEarlierLives(lot);
   const { facts, addedAt } = lot;
   const context = useMemo(() => pricingContext(setup), [setup]);
-  const appraisal = useMemo(() => appraise(facts, setup, { now: addedAt, earlier }), [facts, setup, addedAt, earlier]);
-  const outcome = useMemo(() => worksheetOf(facts, context, appraisal), [facts, context, appraisal]);
+  const { appraisal, outcome, risk } = useMemo(
+    () => wholeSheet(facts, context, { now: addedAt, earlier }),
+    [facts, context, addedAt, earlier],
+  );
   const sheet = outcome.ok ? outcome.value : undefined;
-  const risk = useMemo(
-    () =>
-      sheet?.appraisal.risk === undefined || sheet.result.maxBid === null
-        ? undefined
-        : riskAt(sheet.deal, sheet.result.maxBid, sheet.appraisal.risk),
-    [sheet],
+  const part = (what: string, children: ComponentChildren) => (
+    <Contained what={what} of={outcome}>
+      {children}
+    </Contained>
   );
   return (
     <article class="worksheet">
       <WorksheetHead lot={lot} sheet={outcome} now={now} />
       <div class="worksheet-body">
         <div class="stack loose">
-          <EarlierLives lot={lot} />
+          {part('What this car was before', <EarlierLives lot={lot} />)}
           <ContradictionsNote contradictions={appraisal.contradictions} />
-          {sheet ? (
-            <>
-              <WhyThisNumber sheet={sheet} checks={appraisal.checks} risk={risk} priceNow={facts.priceNow} />
-              <Walk sheet={sheet} />
-            </>
-          ) : (
-            !outcome.ok && <Incomplete facts={facts} problems={outcome.problems} edit={edit} />
-          )}
+          {sheet &&
+            part(
+              'Why it is this number',
+              <WhyThisNumber sheet={sheet} checks={appraisal.checks} risk={risk} priceNow={facts.priceNow} />,
+            )}
+          {sheet && part('The way from retail to the max bid', <Walk sheet={sheet} />)}
+          {!outcome.ok && <Incomplete facts={facts} problems={outcome.problems} edit={edit} />}
           <div class="folds">
-            <RetailPart lot={lot} edit={edit} appraisal={appraisal} now={now} />
-            <ClaimsPart
-              lot={lot}
-              edit={edit}
-              appraisal={appraisal}
-              context={context}
-              maxBid={sheet?.result.maxBid ?? null}
-            />
+            {part('Retail', <RetailPart lot={lot} edit={edit} appraisal={appraisal} now={now} />)}
+            {part(
+              'Doubts',
+              <ClaimsPart
+                lot={lot}
+                edit={edit}
+                appraisal={appraisal}
+                context={context}
+                maxBid={sheet?.result.maxBid ?? null}
+              />,
+            )}
             {sheet && (
               <>
-                <RiskPart sheet={sheet} risk={risk} priceNow={facts.priceNow} />
-                <WhatMatters facts={facts} context={context} sheet={sheet} />
-                <TitlePart facts={facts} context={context} sheet={sheet} />
-                <DaysPart context={context} sheet={sheet} appraisal={appraisal} />
-                <PriceSteps result={sheet.result} />
+                {part('Risk', <RiskPart sheet={sheet} risk={risk} priceNow={facts.priceNow} />)}
+                {part('What matters most', <WhatMatters facts={facts} context={context} sheet={sheet} />)}
+                {part('Title and cash', <TitlePart facts={facts} context={context} sheet={sheet} />)}
+                {part('Days to sell', <DaysPart context={context} sheet={sheet} appraisal={appraisal} />)}
+                {part('Price steps', <PriceSteps result={sheet.result} />)}
               </>
             )}
           </div>
           <div class="folds">
-            <CallsPart lot={lot} stop={outcome.ok ? outcome.value.result.maxBid : null} now={now} />
+            {part(
+              'Reminders',
+              <CallsPart lot={lot} stop={outcome.ok ? outcome.value.result.maxBid : null} now={now} />,
+            )}
           </div>
-          <History lot={lot} />
+          {part('What happened to this lot', <History lot={lot} />)}
         </div>
-        <LotInputs lot={lot} edit={edit} />
+        {part('What is known of this lot', <LotInputs lot={lot} edit={edit} />)}
       </div>
     </article>
   );

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { LotAct } from '../../src/acts/lot-acts.ts';
 import { bidWords, priceWords } from '../../src/domain/bid/bid-words.ts';
+import { ZERO } from '../../src/domain/money/cents.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
 import { sayTime } from '../../src/domain/time/say-time.ts';
@@ -9,6 +10,7 @@ import { useLotAct } from '../../src/ui/hooks/use-lot-act.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { RUSH_WORDS, rushOf } from '../../src/views/lots/rush-words.ts';
 import type { Standing } from '../../src/views/lots/standing.ts';
+import { noStopWords } from '../../src/views/lots/stop-words.ts';
 import { actWords } from '../../src/views/words/act-words.ts';
 import { timeLeft } from '../../src/views/words/close-words.ts';
 import { LotActs } from './lot-acts.tsx';
@@ -90,16 +92,18 @@ function CloseLine({ lot }: { lot: NowLot }) {
   );
 }
 
-function stopFigure({ maxBid, missing }: Standing): string {
-  if (missing.length > 0) return 'no max bid yet';
-  return maxBid === null ? 'Don’t bid' : formatMoney(maxBid);
+function stopFigure(standing: Standing): string {
+  const none = noStopWords(standing);
+  return none === 'not yet' ? 'no max bid yet' : (none ?? formatMoney(standing.maxBid ?? ZERO));
 }
 
 /** What stands at the sale, as far as we know. */
 function standWords(lot: NowLot, now: Instant): string {
   const { priceNow } = lot.state.facts;
   const bid = lot.bidAt(now);
+  const { why } = lot.standing;
   return [
+    why === undefined ? '' : `can’t be worked out: ${why}`,
     bidWords(bid),
     priceWords(bid),
     priceNow === undefined ? '' : `now ${formatMoney(priceNow)}`,

@@ -3,6 +3,7 @@ import { nowList } from '../../src/domain/alerts/now-list.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { sayClock } from '../../src/domain/time/say-time.ts';
 import type { Zone } from '../../src/domain/time/zone.ts';
+import { Contained } from '../../src/ui/contained.tsx';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { useClockCorrections } from '../../src/ui/hooks/use-shown-alerts.ts';
 import { useStandings } from '../../src/ui/hooks/use-standings.ts';
@@ -38,7 +39,11 @@ export function NowScreen({ id }: { id: string }) {
     if (there) document.getElementById(`now-${id}`)?.focus();
   }, [id, there]);
   const cards = (list: readonly NowLot[]) =>
-    list.map((lot) => <NowCard key={lot.id} lot={lot} people={people} now={now} open={lot.id === wanted} />);
+    list.map((lot) => (
+      <Contained key={lot.id} what={lot.name} of={lot}>
+        <NowCard lot={lot} people={people} now={now} open={lot.id === wanted} />
+      </Contained>
+    ));
 
   return (
     <section class="now">

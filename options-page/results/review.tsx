@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { totalResults } from '../../src/domain/sale/result-totals.ts';
 import { useMedia } from '../../src/ui/hooks/use-media.ts';
+import { LotsApartNote } from '../../src/ui/lots-apart-note.tsx';
 import { FIRST_VIEW, groupsOf, type ResultView, rowsInView } from '../../src/views/results/result-view.ts';
 import { GroupTable } from './group-table.tsx';
 import { PrintedResults } from './printed-results.tsx';
@@ -17,7 +18,7 @@ interface ReviewProps {
 
 /** The results in the chosen view: what they come to, by week or venue or outcome, and each one. */
 export function Review({ complete, open }: ReviewProps) {
-  const rows = useResultRows();
+  const { rows, apart } = useResultRows();
   const [view, setView] = useState<ResultView>(FIRST_VIEW);
   const shown = useMemo(() => rowsInView(rows, view), [rows, view]);
   const totals = useMemo(() => totalResults(shown), [shown]);
@@ -32,9 +33,10 @@ export function Review({ complete, open }: ReviewProps) {
   }, [printing]);
 
   if (!complete) return <p role="status">Reading your lots…</p>;
-  if (rows.length === 0) return <NoResults open={open} />;
+  if (rows.length + apart.length === 0) return <NoResults open={open} />;
   return (
     <>
+      <LotsApartNote lots={apart} />
       <ResultTools rows={rows} view={view} onView={setView} shown={shown.length} onPrint={() => setPrinting(true)} />
       <Totals totals={totals} />
       <GroupTable groups={groups} view={view} onView={setView} />

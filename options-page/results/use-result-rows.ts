@@ -1,14 +1,18 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
+import { eachLot, type LotApart } from '../../src/views/lots-apart.ts';
 import { type ResultRow, rowsUnder } from '../../src/views/results/result-row.ts';
 
 /** Every lot with a result, those no longer watched too: what happened stays, whoever still looks at the lot. */
-export function useResultRows(): readonly ResultRow[] {
+export function useResultRows(): { readonly rows: readonly ResultRow[]; readonly apart: readonly LotApart[] } {
   const { lots, setup, store, say } = useWorkspace();
   const dropped = useDroppedWithResult(lots.length, store, say);
   const rowOf = useMemo(() => rowsUnder(setup), [setup]);
-  return useMemo(() => [...lots, ...dropped].flatMap((lot) => rowOf(lot) ?? []), [lots, dropped, rowOf]);
+  return useMemo(() => {
+    const { done, apart } = eachLot([...lots, ...dropped], rowOf);
+    return { rows: done.filter((row) => row !== null), apart };
+  }, [lots, dropped, rowOf]);
 }
 
 function useDroppedWithResult(

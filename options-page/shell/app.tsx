@@ -1,4 +1,5 @@
 import { useEffect } from 'preact/hooks';
+import { Contained } from '../../src/ui/contained.tsx';
 import { Lazy } from '../../src/ui/lazy.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { WatchlistScreen } from '../lots/watchlist-screen.tsx';
@@ -51,13 +52,16 @@ const TITLES: Record<Route['screen'], string> = {
 /** The screen the address asks for, in its frame. */
 export function App() {
   const route = useRoute();
+  const workspace = useWorkspace();
   useEffect(() => {
     document.title = `${TITLES[route.screen]} · Headroom`;
   }, [route.screen]);
-  const { store } = useWorkspace().setup;
+  const { store } = workspace.setup;
   return (
     <Frame screen={route.screen} clock={<StoreClock zone={store.zone} name={store.name} />}>
-      <Screen route={route} />
+      <Contained key={route.screen} what="This screen" of={workspace}>
+        <Screen route={route} />
+      </Contained>
     </Frame>
   );
 }

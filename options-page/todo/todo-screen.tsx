@@ -5,6 +5,7 @@ import { type Instant, instant } from '../../src/domain/time/instant.ts';
 import { MINUTE } from '../../src/domain/time/units.ts';
 import { useAfterLots } from '../../src/ui/hooks/use-after-lots.ts';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
+import { LotsApartNote } from '../../src/ui/lots-apart-note.tsx';
 import { StillReading } from '../../src/ui/still-reading.tsx';
 import { ShowAll } from '../../src/ui/tables/show-all.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
@@ -22,15 +23,18 @@ export function ToDoScreen() {
   const { setup } = useWorkspace();
   const now = instant(Math.floor(useNow(15_000) / MINUTE) * MINUTE);
   // Only whether a win is final depends on the time here; thousands of them are not worked out anew every minute.
-  const lots = useAfterLots(instant(Math.floor(now / QUARTER_HOUR) * QUARTER_HOUR));
+  const after = useAfterLots(instant(Math.floor(now / QUARTER_HOUR) * QUARTER_HOUR));
   const [search, setSearch] = useState('');
   const items = useMemo(
     () =>
-      (lots ?? []).flatMap((lot) => lot.toDos.map((toDo): ToDoItem => ({ lot, toDo, due: toDo.due }))).sort(bySoonest),
-    [lots],
+      (after?.done ?? [])
+        .flatMap((lot) => lot.toDos.map((toDo): ToDoItem => ({ lot, toDo, due: toDo.due })))
+        .sort(bySoonest),
+    [after],
   );
-  if (lots === null) return <StillReading title="To do" words="Reading what was won…" />;
-  if (lots.length === 0) return <NothingToDo />;
+  if (after === null) return <StillReading title="To do" words="Reading what was won…" />;
+  const { done: lots, apart } = after;
+  if (lots.length + apart.length === 0) return <NothingToDo />;
   const shown = items.filter((item) => fits(item, search));
   const groups = groupsByDate(shown, now, setup.store.zone);
   return (
@@ -50,8 +54,11 @@ export function ToDoScreen() {
           </button>
         </div>
       </header>
+      <LotsApartNote lots={apart} />
       <MoneyOpen lots={lots} />
-      {items.length === 0 && <p>Nothing left to do. Every won lot is paid, delivered and has its title.</p>}
+      {items.length === 0 && apart.length === 0 && (
+        <p>Nothing left to do. Every won lot is paid, delivered and has its title.</p>
+      )}
       {items.length > 0 && shown.length === 0 && <p>Nothing to do matches “{search}”.</p>}
       {groups.map(({ title, items: each, folded }) =>
         folded ? (

@@ -41,9 +41,14 @@ function cellsOf(answer: LotAnswer): string[] {
     money(answer.headroom),
     money(pays ? answer.expectedProfit : null),
     money(pays ? answer.allIn : null),
-    answer.limitedBy === null ? 'something is missing' : STOPPED_BY[answer.limitedBy],
+    answer.limitedBy === null ? whyNone(answer) : STOPPED_BY[answer.limitedBy],
   ];
 }
+
+const whyNone = ({ problems }: LotAnswer): string =>
+  problems.some(({ reason }) => reason === 'not-meant' || reason === 'cant-work-out')
+    ? 'can’t be worked out'
+    : 'something is missing';
 
 const money = (dollars: number | null) => (dollars === null ? '–' : formatMoney(cents(Math.round(dollars * 100))));
 

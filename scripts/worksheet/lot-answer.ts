@@ -2,9 +2,10 @@ import type { Line } from '../../src/domain/deal/price-breakdown.ts';
 import { carName } from '../../src/domain/lot/car-name.ts';
 import type { Cents } from '../../src/domain/money/cents.ts';
 import { FACTOR_UNIT } from '../../src/domain/money/rate.ts';
+import { ok } from '../../src/domain/outcome.ts';
 import type { PricingContext } from '../../src/domain/worksheet/pricing-context.ts';
 import { walkOf } from '../../src/domain/worksheet/walk-of.ts';
-import { type Worksheet, worksheetOf } from '../../src/domain/worksheet/worksheet-of.ts';
+import { orWhyNot, type Worksheet, worksheetOf } from '../../src/domain/worksheet/worksheet-of.ts';
 import type { CellFault } from '../../src/intake/rows/row-reading.ts';
 import type { LotRow } from './read-rows.ts';
 
@@ -13,12 +14,15 @@ export type LotAnswer = ReturnType<typeof lotAnswer>;
 
 /** Prices one row, or says why it can't be priced. */
 export function lotAnswer({ row, facts, faults, barring }: LotRow, context: PricingContext) {
-  const outcome = worksheetOf(facts, context);
+  const outcome = orWhyNot(facts, () => {
+    const sheet = worksheetOf(facts, context);
+    return sheet.ok ? ok(figuresOf(sheet.value, context)) : sheet;
+  });
   const problems = [
     ...barring.map((fault) => ({ reason: 'no-lot', message: faultWords(fault) })),
     ...(outcome.ok ? [] : outcome.problems.map(({ reason, message }) => ({ reason, message }))),
   ];
-  const figures = outcome.ok && barring.length === 0 ? figuresOf(outcome.value, context) : NO_FIGURES;
+  const figures = outcome.ok && barring.length === 0 ? outcome.value : NO_FIGURES;
   return {
     row,
     vin: facts.vin ?? null,

@@ -27,6 +27,18 @@ const afterSale: DeadlineSource = async ({ store, setup, now }) => {
 /** Add a source here, and its deadlines are called like closings: at every wake they are worked out anew. */
 const DEADLINE_SOURCES: readonly DeadlineSource[] = [afterSale];
 
-/** Every deadline of every source. */
-export const deadlinesOf: DeadlineSource = async (given) =>
-  (await Promise.all(DEADLINE_SOURCES.map((source) => source(given)))).flat();
+/**
+ * Every deadline of every source.
+ * @param report told when a source fails, which costs neither the other sources nor the calls of lots
+ */
+export async function deadlinesOf(
+  given: Parameters<DeadlineSource>[0],
+  report: (error: unknown) => void,
+): Promise<readonly Deadline[]> {
+  const answers = await Promise.allSettled(DEADLINE_SOURCES.map((source) => source(given)));
+  return answers.flatMap((answer) => {
+    if (answer.status === 'fulfilled') return answer.value;
+    report(answer.reason);
+    return [];
+  });
+}

@@ -1,3 +1,4 @@
+import { cantWorkOut } from '../domain/attempt.ts';
 import type { Refusal } from '../domain/outcome.ts';
 import { type Instant, instant } from '../domain/time/instant.ts';
 import { MINUTE } from '../domain/time/units.ts';
@@ -67,8 +68,10 @@ async function look(world: World, because: Because, callSoon: (ms: number) => vo
     await world.cancelWake(UNFINISHED);
     return said;
   } catch (error) {
-    if (!(error instanceof StoreUnavailable)) throw error;
-    return withoutStore(world, error, because, wakeFor);
+    if (error instanceof StoreUnavailable) return withoutStore(world, error, because, wakeFor);
+    // A look that fails must not be silent: whoever relies on the reminders has to know. It is taken again soon.
+    world.report(error);
+    return withoutStore(world, { reason: 'failed', message: cantWorkOut(error).message }, because, wakeFor);
   } finally {
     store.close();
   }

@@ -49,7 +49,8 @@ interface Circumstances {
 }
 
 async function sayFrom(sight: Sight, world: World, { now, wakeFor, record }: Circumstances) {
-  const { due, next } = planOf(sight, now);
+  const { due, next, failed = [] } = planOf(sight, now);
+  for (const { cause } of failed) world.report(cause);
   await wakeFor(next);
   const allowed = await world.noticesAllowed();
   await world.showBadge(badgeFor({ lots: sight.lots, due, allowed, now }));

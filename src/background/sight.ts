@@ -50,7 +50,7 @@ export async function sightOf(store: Store, world: World, now: Instant): Promise
   return {
     ...clock,
     lots: alertLots(lots, standingsUnder(setup), clock.corrections),
-    deadlines: await deadlinesOf({ store, setup, now }),
+    deadlines: await deadlinesOf({ store, setup, now }, world.report),
     setup,
     people: peopleHandedTo(lots),
     signature: JSON.stringify([setup, lots.map(({ id, changedAt }) => [id, changedAt])]),

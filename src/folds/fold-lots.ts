@@ -1,3 +1,4 @@
+import { attempt } from '../domain/attempt.ts';
 import type { LotId } from '../domain/lot/lot.ts';
 import type { Entry } from '../journal/entry.ts';
 import { rowOf } from '../journal/happening.ts';
@@ -17,13 +18,19 @@ export function foldLots(entries: Iterable<Entry>): Map<LotId, LotState> {
   return lots;
 }
 
-/** Applies an entry that counts, and sorts after all that were applied before. */
-export function applyToLots(lots: Map<LotId, LotState>, entry: Entry): void {
+/**
+ * Applies an entry that counts, and sorts after all that were applied before.
+ * @returns false when it could not be applied: then it costs only itself, and the lot stays as it was
+ */
+export function applyToLots(lots: Map<LotId, LotState>, entry: Entry): boolean {
   for (const lot of lotsBornIn(entry)) if (!lots.has(lot.id)) lots.set(lot.id, lot);
   const id = lotOfSubject(entry.subject);
   const before = id === null ? undefined : lots.get(id);
   // A change to a lot that is not here (its arrival was undone, or is still on another device) waits in the journal.
-  if (before !== undefined) lots.set(before.id, changedLot(before, entry));
+  if (before === undefined) return true;
+  const after = attempt(() => changedLot(before, entry));
+  if (after.ok) lots.set(before.id, after.value);
+  return after.ok;
 }
 
 /** The lots that an entry brings in; none when it is of another kind. */
@@ -34,7 +41,11 @@ export function lotsBornIn(entry: Entry): LotState[] {
 
 /** One lot, from the state it was born in and every entry about it that counts, in the order of their ids. */
 export function foldLot(born: LotState, entries: readonly Entry[]): LotState {
-  return entries.filter((entry) => entry.id > born.bornIn).reduce(changedLot, born);
+  const apply = (lot: LotState, entry: Entry): LotState => {
+    const after = attempt(() => changedLot(lot, entry));
+    return after.ok ? after.value : lot;
+  };
+  return entries.filter((entry) => entry.id > born.bornIn).reduce(apply, born);
 }
 
 /** A lot after an entry about it that counts; the same object when the entry changes nothing of it. */

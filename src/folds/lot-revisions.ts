@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { type LotId, lotIdSchema } from '../domain/lot/lot.ts';
-import { type Instant, instant, instantSchema } from '../domain/time/instant.ts';
+import { type Instant, instant, instantSchema, shifted } from '../domain/time/instant.ts';
 import { MINUTE } from '../domain/time/units.ts';
 import type { Envelope } from '../journal/read-entry.ts';
 import { lotOfSubject, SETUP } from '../journal/subject.ts';
@@ -67,7 +67,7 @@ function newClose({ happening }: Envelope): Instant | undefined {
   const changed = change.safeParse(happening);
   if (changed.success) return changed.data.set.close?.instant;
   const later = extension.safeParse(happening);
-  return later.success ? instant(later.data.from + later.data.minutes * MINUTE) : undefined;
+  return later.success ? shifted(later.data.from, later.data.minutes * MINUTE) : undefined;
 }
 
 function written(about: Gathered, entry: Envelope, close?: Instant): void {

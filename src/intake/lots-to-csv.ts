@@ -1,3 +1,4 @@
+import { attempt, type CantWorkOut } from '../domain/attempt.ts';
 import type { LotFacts, LotField } from '../domain/lot/lot.ts';
 import type { LotState } from '../folds/lot-state.ts';
 import { isSameFact } from '../folds/same-fact.ts';
@@ -41,8 +42,18 @@ export function* lotsToCsv(
   yield `\ufeff${csvRow(texts([...COLUMNS.map(({ label }) => label), ...extra.map(({ heading }) => heading)]))}`;
   const readBack = rowReader(CHOICES, { ...context, from: 'file' });
   for (const lot of lots) {
-    yield csvRow([...cellsOf(lot.facts, context, readBack), ...extra.map(({ cell }) => cell(lot))]);
+    const cells = attempt(() => cellsOf(lot.facts, context, readBack));
+    yield csvRow([...(cells.ok ? cells.value : bareCells(lot.facts, cells)), ...extra.map(({ cell }) => cell(lot))]);
   }
+}
+
+/** A row that says which lot it is and why there is no more of it, so that none is missing from the file without a word. */
+function bareCells({ vin, make, model, lotNumber }: LotFacts, { message }: CantWorkOut): (LotCell | undefined)[] {
+  const known: Partial<Record<string, string | undefined>> = { vin, make, model, lotNumber, notes: message };
+  return COLUMNS.map(({ id }) => {
+    const text = known[id];
+    return text === undefined ? undefined : { text, kind: 'text' };
+  });
 }
 
 function cellsOf(facts: LotFacts, context: CsvContext, readBack: RowReader): (LotCell | undefined)[] {

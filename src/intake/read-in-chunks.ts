@@ -1,9 +1,11 @@
+import { attempt, type CantWorkOut } from '../domain/attempt.ts';
 import { readRecords } from './csv/records.ts';
 import { isBlankRow, type Table } from './open-table.ts';
 import { type Pause, pauseForPage } from './pause.ts';
 import type { ReadContext } from './rows/read-context.ts';
 import { type ColumnChoice, rowReader } from './rows/read-row.ts';
 import type { RowReading } from './rows/row-reading.ts';
+import { shorten } from './rows/shorten.ts';
 
 export interface ChunkOptions {
   /** How many rows are read before the page gets its turn. */
@@ -32,7 +34,8 @@ export async function* readInChunks(
     for (const [i, cells] of records.entries()) {
       const row = firstRow + i;
       if (row < table.firstRow || isBlankRow(cells)) continue;
-      chunk.push(read(cells, row, problems.get(row)));
+      const reading = attempt(() => read(cells, row, problems.get(row)));
+      chunk.push(reading.ok ? reading.value : unread(row, cells, reading));
       if (chunk.length < rowsAtOnce) continue;
       yield chunk;
       chunk = [];
@@ -41,4 +44,11 @@ export async function* readInChunks(
     }
   }
   if (chunk.length > 0) yield chunk;
+}
+
+/** A row that can't be read by a mistake of ours costs only itself. */
+function unread(row: number, cells: readonly string[], { short }: CantWorkOut): RowReading {
+  const message = `This row can’t be read: ${short}. Add its lot by hand; the other rows are taken.`;
+  const fault = { column: null, heading: '', text: shorten(cells.join(' | '), 200), message, severity: 'row' } as const;
+  return { row, facts: {}, evidence: {}, faults: [fault], usable: false };
 }

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { openCompanion } from '../browser/pages.ts';
 import { bidWords } from '../domain/bid/bid-words.ts';
 import { lotTitle } from '../domain/lot/car-name.ts';
+import { ZERO } from '../domain/money/cents.ts';
 import { formatMoney } from '../domain/money/format-money.ts';
 import type { Setup } from '../domain/setup/setup.ts';
 import { sayTime } from '../domain/time/say-time.ts';
@@ -11,6 +12,7 @@ import type { Store } from '../store/store.ts';
 import { useNow } from '../ui/hooks/use-now.ts';
 import { Lazy } from '../ui/lazy.tsx';
 import { standingsUnder } from '../views/lots/standing.ts';
+import { noStopWords } from '../views/lots/stop-words.ts';
 import { timeLeft } from '../views/words/close-words.ts';
 import { QuickAdd } from './quick-add.tsx';
 import { WaitingNote } from './sale/waiting-note.tsx';
@@ -68,13 +70,7 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
               <li key={lot.id}>
                 <button type="button" class="popup-lot" onClick={() => open(`#/lot/${lot.id}`)}>
                   <span class="popup-name">{lotTitle(lot.facts)}</span>
-                  <span class="popup-max">
-                    {standing.missing.length > 0
-                      ? 'not yet'
-                      : standing.maxBid === null
-                        ? 'Don’t bid'
-                        : formatMoney(standing.maxBid)}
-                  </span>
+                  <span class="popup-max">{noStopWords(standing) ?? formatMoney(standing.maxBid ?? ZERO)}</span>
                   <span class="small quiet">
                     {close !== undefined && (
                       <>
@@ -84,7 +80,9 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
                       </>
                     )}
                   </span>
-                  <span class={bid.loud ? 'small popup-state act' : 'small popup-state'}>{bidWords(bid)}</span>
+                  <span class={bid.loud ? 'small popup-state act' : 'small popup-state'}>
+                    {[standing.why, bidWords(bid)].filter(Boolean).join(' · ')}
+                  </span>
                 </button>
                 <button
                   type="button"

@@ -1,3 +1,4 @@
+import { FIRST_YEAR } from '../../../src/domain/lot/parse-year.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
 import { NumberInput } from '../../../src/ui/inputs/number-input.tsx';
 import { TextInput } from '../../../src/ui/inputs/text-input.tsx';
@@ -15,7 +16,7 @@ export function CarInputs({ lot, edit }: { lot: LotState; edit: LotEdit }) {
         <NumberInput
           label="Year"
           value={facts.year}
-          least={1886}
+          least={FIRST_YEAR}
           most={2100}
           grouped={false}
           onCommit={(year) => edit.commit('year', year, 'Year saved.')}

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { rangeFault } from '../../../src/domain/lot/not-meant.ts';
 import type { Cents } from '../../../src/domain/money/cents.ts';
 import type { Estimate } from '../../../src/domain/money/estimate.ts';
 import { MoneyInput } from '../../../src/ui/inputs/money-input.tsx';
@@ -9,10 +10,12 @@ interface EstimateInputsProps {
   readonly likelyHint?: string;
   /** Room for three short labels only. */
   readonly narrow?: boolean;
+  /** What it is the price of, for a price: then its ends can't be nothing, nor as far apart as a missing digit puts them. */
+  readonly priceOf?: string;
 }
 
 /** Low, likely and high. Low and high are one in ten on either side; the likely figure alone is enough. */
-export function EstimateInputs({ value, onCommit, likelyHint, narrow = false }: EstimateInputsProps) {
+export function EstimateInputs({ value, onCommit, likelyHint, narrow = false, priceOf }: EstimateInputsProps) {
   // Low or high may be typed before likely: they wait here, because an estimate without its middle is not one yet.
   const [waiting, setWaiting] = useState<{ low?: Cents; high?: Cents }>({});
   const [fault, setFault] = useState<string>();
@@ -32,23 +35,18 @@ export function EstimateInputs({ value, onCommit, likelyHint, narrow = false }: 
       if (value !== undefined) onCommit(undefined);
       return;
     }
-    if ((next.low ?? likely) > likely || likely > (next.high ?? likely)) {
-      setFault(
-        'Low can’t be above likely, and likely can’t be above high. The old figures stay until these are fixed.',
-      );
-      setWaiting({
-        ...(next.low === undefined ? {} : { low: next.low }),
-        ...(next.high === undefined ? {} : { high: next.high }),
-      });
-      return;
-    }
-    setFault(undefined);
-    setWaiting({});
-    onCommit({
-      likely,
+    const ends = {
       ...(next.low === undefined ? {} : { low: next.low }),
       ...(next.high === undefined ? {} : { high: next.high }),
-    });
+    };
+    const estimate = { likely, ...ends };
+    const fault =
+      (next.low ?? likely) > likely || likely > (next.high ?? likely)
+        ? 'Low can’t be above likely, and likely can’t be above high.'
+        : priceOf && rangeFault(estimate, priceOf)?.message;
+    setFault(fault && `${fault} The old figures stay until these are fixed.`);
+    setWaiting(fault ? ends : {});
+    if (!fault) onCommit(estimate);
   };
 
   return (

@@ -19,6 +19,7 @@ export function SealedInput({ sealed, edit }: { sealed: LotFacts['sealed']; edit
           <p class="small strong">Best other bid</p>
           <EstimateInputs
             narrow
+            priceOf="the best other bid"
             value={sealed.rival}
             onCommit={(rival) => edit.commit('sealed', rival === undefined ? {} : { rival }, 'Other bids saved.')}
           />

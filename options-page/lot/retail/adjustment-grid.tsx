@@ -49,7 +49,7 @@ function CompSteps({ index, one }: { index: number; one: AdjustedComp }) {
       <tr>
         <th scope="rowgroup" rowSpan={steps.length + 1}>
           {index + 1}
-          {comp.leftOut ? ', left out' : ''}
+          {comp.leftOut ? ', left out' : one.tooFar === undefined ? '' : ', not counted'}
         </th>
         <td>{comp.kind === 'sold' ? 'Sold at' : 'Asking'}</td>
         <td />

@@ -1,4 +1,5 @@
-import type { AdjustedComp } from '../../../src/domain/retail/adjusted-comp.ts';
+import { FIRST_YEAR } from '../../../src/domain/lot/parse-year.ts';
+import { type AdjustedComp, counts } from '../../../src/domain/retail/adjusted-comp.ts';
 import type { OddComp } from '../../../src/domain/retail/odd-comps.ts';
 import type { RetailHint } from '../../../src/domain/retail/retail-hints.ts';
 import { ChoiceInput } from '../../../src/ui/inputs/choice-input.tsx';
@@ -65,7 +66,7 @@ export function CompRow({ index, comp, adjusted, odd, hints, fault, onChange, on
           <NumberInput
             label={`Year, ${of}`}
             value={comp.year}
-            least={1886}
+            least={FIRST_YEAR}
             most={2100}
             grouped={false}
             onCommit={(year) => onChange(withField(comp, 'year', year))}
@@ -98,7 +99,7 @@ export function CompRow({ index, comp, adjusted, odd, hints, fault, onChange, on
           {adjusted === undefined ? (
             <span class="missing">no price</span>
           ) : (
-            <span class={comp.leftOut ? 'quiet' : 'strong'}>{whole(adjusted.adjusted)}</span>
+            <span class={counts(adjusted) ? 'strong' : 'quiet'}>{whole(adjusted.adjusted)}</span>
           )}
         </td>
         <td class="cell-act">
@@ -113,6 +114,11 @@ export function CompRow({ index, comp, adjusted, odd, hints, fault, onChange, on
           {fault && (
             <p class="fault" role="alert">
               {fault}
+            </p>
+          )}
+          {adjusted?.tooFar && (
+            <p class="small note warning" role="alert">
+              {adjusted.tooFar}
             </p>
           )}
           {odd && (

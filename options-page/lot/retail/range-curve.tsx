@@ -3,6 +3,7 @@ import type { AppraisedRetail } from '../../../src/domain/appraisal/appraised-re
 import { retailCurve } from '../../../src/domain/appraisal/retail-curve.ts';
 import { type Cents, cents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
+import { counts } from '../../../src/domain/retail/adjusted-comp.ts';
 import { useWidth } from '../../../src/ui/hooks/use-width.ts';
 import { rangeWords, whole } from './retail-words.ts';
 import './range-curve.css';
@@ -64,7 +65,7 @@ export function RangeCurve({ retail, guess }: { retail: AppraisedRetail; guess: 
         {grid?.comps.map((one, i) => {
           const isOdd = odd.some(({ index }) => index === i);
           return (
-            <g key={i} class={one.comp.leftOut ? 'range-left-out' : undefined}>
+            <g key={i} class={counts(one) ? undefined : 'range-left-out'}>
               <circle
                 class={one.comp.kind === 'sold' ? 'range-comp' : 'range-comp asking'}
                 cx={x(one.adjusted)}

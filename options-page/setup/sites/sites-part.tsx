@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { allowedSites, onSitesChanged } from '../../../src/browser/site-permission.ts';
 import { siteOf, withSite } from '../../../src/domain/setup/site.ts';
+import { Contained } from '../../../src/ui/contained.tsx';
 import { PartFrame } from '../part-frame.tsx';
 import { useSetupEdit } from '../setup-edit.ts';
 import type { SetupPart } from '../setup-parts.ts';
@@ -24,13 +25,14 @@ export function SitesPart({ part }: { part: SetupPart }) {
           </p>
         )}
         {names.map((name) => (
-          <SiteEntry
-            key={name}
-            site={siteOf(setup.sites, name)}
-            venues={setup.venues}
-            allowed={allowed.includes(name)}
-            onChange={(site, said) => change({ sites: withSite(setup.sites, site) }, said)}
-          />
+          <Contained key={name} what={name} of={setup}>
+            <SiteEntry
+              site={siteOf(setup.sites, name)}
+              venues={setup.venues}
+              allowed={allowed.includes(name)}
+              onChange={(site, said) => change({ sites: withSite(setup.sites, site) }, said)}
+            />
+          </Contained>
         ))}
       </div>
     </PartFrame>

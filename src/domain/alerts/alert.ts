@@ -1,3 +1,4 @@
+import type { CantWorkOut } from '../attempt.ts';
 import type { Instant } from '../time/instant.ts';
 import type { Offer } from './offer.ts';
 
@@ -24,4 +25,6 @@ export interface AlertPlan {
   readonly due: readonly Alert[];
   /** When to look again; null when nothing is ahead. */
   readonly next: Instant | null;
+  /** What could not be planned, by a mistake of ours; all the rest is. Absent where everything could. */
+  readonly failed?: readonly CantWorkOut[];
 }

@@ -1,4 +1,5 @@
 import type { AlertRules } from '../setup/alert-rules.ts';
+import { shifted } from '../time/instant.ts';
 import { MINUTE } from '../time/units.ts';
 import type { AlertBid, AlertLot } from './alert-lot.ts';
 
@@ -34,7 +35,7 @@ export function callsOfLot(lot: AlertLot, rules: LadderRules): LotCall[] {
       lot,
       key: afterKey(lot),
       step: 'after',
-      dueAt: lot.close + rules.afterCloseMinutes * MINUTE,
+      dueAt: shifted(lot.close, rules.afterCloseMinutes * MINUTE),
     });
   return calls;
 }
@@ -60,7 +61,9 @@ export function earliestCall(lot: AlertLot, rules: LadderRules): number {
   if (lot.extendedAt !== undefined || lot.putOffUntil !== undefined) return Number.NEGATIVE_INFINITY;
   const leads = lot.ownLeads ?? [...rules.leadMinutes, ...rules.placedLeadMinutes];
   if (leads.length > 0) return lot.close - Math.max(...leads) * MINUTE;
-  return rules.afterCloseMinutes === null ? Number.POSITIVE_INFINITY : lot.close + rules.afterCloseMinutes * MINUTE;
+  return rules.afterCloseMinutes === null
+    ? Number.POSITIVE_INFINITY
+    : shifted(lot.close, rules.afterCloseMinutes * MINUTE);
 }
 
 /** What came up about the bid on an open lot, as a call; null when there is nothing that was not said. */

@@ -1,3 +1,4 @@
+import { attempt, attemptEach, type CantWorkOut } from '../attempt.ts';
 import { closeTogether } from '../rush/collisions.ts';
 import type { RushCalendar } from '../rush/rush-bands.ts';
 import type { AlertRules } from '../setup/alert-rules.ts';
@@ -10,7 +11,7 @@ import type { Deadline } from './deadline.ts';
 import { planDeadlines } from './deadline-calls.ts';
 import { afterKey, callsOfLot, earliestCall, type LotCall, newsOf } from './lot-calls.ts';
 import { roundUps } from './round-ups.ts';
-import { type DueCall, type Saying, sayMany, sayOne, sayTogether } from './say-lots.ts';
+import { type DueCall, type Saying, sayBare, sayMany, sayOne, sayTogether } from './say-lots.ts';
 import { sayRoundUp } from './say-round-up.ts';
 
 export interface PlanInput {
@@ -38,52 +39,72 @@ const MOST_AT_ONCE = 3;
 export function planAlerts(input: PlanInput): AlertPlan {
   const { lots, rules, calendar, zone, people, shownKeys, now } = input;
   const saying: Saying = { zone, now, people };
-  const { due, next: nextCall } = dueCalls(input);
-  const deadlines = planDeadlines(input.deadlines, shownKeys, now);
-  const rounds = roundUps(lots, { rules, calendar, zone }).filter(
-    ({ key, staleAt }) => staleAt > now && !shownKeys.has(key),
+  const { due, next: nextCall, failed } = dueCalls(input);
+  // The calls of the lots come first: neither a deadline nor a list of them may take any away.
+  const deadlines = attempt(() => planDeadlines(input.deadlines, shownKeys, now));
+  const planned = attempt(() => roundUps(lots, { rules, calendar, zone }));
+  const rounds = planned.ok ? planned.value.filter(({ key, staleAt }) => staleAt > now && !shownKeys.has(key)) : [];
+  const said = attemptEach(
+    rounds.filter(({ dueAt }) => dueAt <= now),
+    (round) => sayRoundUp(round, zone, now),
   );
   const alerts: Alert[] = [
     ...sayLots(due, lots, rules.reactionMinutes, saying),
-    ...rounds.filter(({ dueAt }) => dueAt <= now).map((round) => sayRoundUp(round, zone, now)),
-    ...deadlines.due,
+    ...said.done,
+    ...(deadlines.ok ? deadlines.value.due : []),
   ];
-  const next = Math.min(nextCall, deadlines.next, ...rounds.map(({ dueAt }) => dueAt).filter((dueAt) => dueAt > now));
+  const next = Math.min(
+    nextCall,
+    deadlines.ok ? deadlines.value.next : Number.POSITIVE_INFINITY,
+    ...rounds.map(({ dueAt }) => dueAt).filter((dueAt) => dueAt > now),
+  );
+  const mistakes = [
+    ...failed,
+    ...said.failed.map(({ why }) => why),
+    ...[deadlines, planned].flatMap((each) => (each.ok ? [] : [each])),
+  ];
   return {
     due: alerts.sort((a, b) => a.rank[0] - b.rank[0] || a.rank[1] - b.rank[1]),
     next: Number.isFinite(next) ? instant(next) : null,
+    ...(mistakes.length > 0 && { failed: mistakes }),
   };
 }
 
-function dueCalls({ lots, rules, shownKeys, now }: PlanInput): { due: readonly DueCall[]; next: number } {
+interface DueCalls {
+  readonly due: readonly DueCall[];
+  readonly next: number;
+  readonly failed: readonly CantWorkOut[];
+}
+
+function dueCalls({ lots, rules, shownKeys, now }: PlanInput): DueCalls {
   const due: DueCall[] = [];
   const ahead: LotCall[] = [];
   let later = Number.POSITIVE_INFINITY;
-  for (const lot of lots) {
+  const { failed } = attemptEach(lots, (lot) => {
     // What was asked after its close leaves nothing to say, and its bid need not be worked out.
-    if (lot.close <= now && shownKeys.has(afterKey(lot))) continue;
+    if (lot.close <= now && shownKeys.has(afterKey(lot))) return;
     const news = lot.close > now ? newsOf(lot, shownKeys) : null;
     const earliest = earliestCall(lot, rules);
     if (news === null && earliest > now + rules.reactionMinutes * MINUTE) {
       later = Math.min(later, earliest);
-      continue;
+      return;
     }
     const calls = callsOfLot(lot, rules);
     const ready = calls.filter(({ dueAt }) => dueAt <= now);
     for (const call of calls) if (call.dueAt > now && !shownKeys.has(call.key)) ahead.push(call);
     const last = news ?? ready.at(-1);
-    if (last === undefined || shownKeys.has(last.key)) continue;
+    if (last === undefined || shownKeys.has(last.key)) return;
     const before = news === null ? ready.slice(0, -1) : ready;
     due.push({
       ...last,
       passed: before.filter(({ key }) => !shownKeys.has(key)).map(({ key }) => key),
       told: before.some(({ key, step }) => step !== 'after' && shownKeys.has(key)),
     });
-  }
+  });
   const pulled = pullForward(due, ahead, lots, rules.reactionMinutes, now);
   const taken = new Set(pulled.map(({ key }) => key));
   const next = ahead.reduce((soonest, { key, dueAt }) => (taken.has(key) ? soonest : Math.min(soonest, dueAt)), later);
-  return { due: [...due, ...pulled], next };
+  return { due: [...due, ...pulled], next, failed: failed.map(({ why }) => why) };
 }
 
 /** Calls that would follow within the reaction time, for lots that collide with one that is due: one call names them all. */
@@ -119,12 +140,24 @@ function sayLots(due: readonly DueCall[], lots: readonly AlertLot[], reactionMin
     if (calls === undefined) together.set(group, [call]);
     else calls.push(call);
   }
-  if (together.size > MOST_AT_ONCE) return [sayMany(due, saying)];
-  return [...together.values()].map((calls) => {
-    const [only] = calls;
-    if (calls.length > 1 || only === undefined) return sayTogether(calls, saying);
-    const group = groupOf.get(only.lot.id);
-    return sayOne(only, only.lot.close > saying.now ? (group?.length ?? 1) - 1 : 0, saying);
+  if (together.size > MOST_AT_ONCE) return sayOrEach(due, saying, () => sayMany(due, saying));
+  return [...together.values()].flatMap((calls) =>
+    sayOrEach(calls, saying, () => {
+      const [only] = calls;
+      if (calls.length > 1 || only === undefined) return sayTogether(calls, saying);
+      const group = groupOf.get(only.lot.id);
+      return sayOne(only, only.lot.close > saying.now ? (group?.length ?? 1) - 1 : 0, saying);
+    }),
+  );
+}
+
+/** Says calls in one; where that fails for one of them, each by itself, and what can't be said at least that it is due. */
+function sayOrEach(calls: readonly DueCall[], saying: Saying, say: () => Alert): Alert[] {
+  const said = attempt(say);
+  if (said.ok) return [said.value];
+  return calls.map((call) => {
+    const one = attempt(() => sayOne(call, 0, saying));
+    return one.ok ? one.value : sayBare(call, one.message);
   });
 }
 

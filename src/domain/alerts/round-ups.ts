@@ -1,3 +1,4 @@
+import { attemptEach } from '../attempt.ts';
 import type { RushBand, RushCalendar, RushStanding } from '../rush/rush-bands.ts';
 import type { AlertRules } from '../setup/alert-rules.ts';
 import { addDays } from '../time/calendar-day.ts';
@@ -36,16 +37,20 @@ export interface RushRules {
 /** Every round-up for these lots, worked out from the busy hours and the zone as they are now. */
 export function roundUps(lots: readonly AlertLot[], { rules, calendar, zone }: RushRules): RoundUp[] {
   if (rules.digestAt === null && rules.beforeRushMinutes === null) return [];
-  const days = new Map<LocalDate, AlertLot[]>();
-  for (const lot of lots) {
-    if (lot.ended || lot.done === true || lot.since >= lot.close) continue;
-    const date = dateIn(zone, lot.close);
+  const days = new Map<LocalDate, PlacedLot[]>();
+  const live = lots.filter((lot) => !lot.ended && lot.done !== true && lot.since < lot.close);
+  // A lot that closes on no day of any calendar keeps its own calls, and costs no list of the others.
+  const { done } = attemptEach(live, (lot) => ({
+    date: dateIn(zone, lot.close),
+    placed: { lot, rush: calendar.of(lot.close) },
+  }));
+  for (const { date, placed } of done) {
     const ofDay = days.get(date);
-    if (ofDay === undefined) days.set(date, [lot]);
-    else ofDay.push(lot);
+    if (ofDay === undefined) days.set(date, [placed]);
+    else ofDay.push(placed);
   }
   return [...days].flatMap(([date, ofDay]) => {
-    const placed = ofDay.toSorted((a, b) => a.close - b.close).map((lot) => ({ lot, rush: calendar.of(lot.close) }));
+    const placed = ofDay.toSorted((a, b) => a.lot.close - b.lot.close);
     const reminders = remindersOf(date, placed, rules);
     const digest = digestOf(date, placed, reminders, rules, zone);
     return digest === null ? reminders : [digest, ...reminders];

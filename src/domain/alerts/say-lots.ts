@@ -71,6 +71,20 @@ function sayNews(call: DueCall, news: BidNews, { zone, now }: Saying): Alert {
   };
 }
 
+/** The call of a lot that can't be put into words: it is due, and somebody has to look. */
+export function sayBare({ key, passed, lot }: DueCall, why: string): Alert {
+  return {
+    about: `lot-${lot.id}`,
+    keys: [key, ...passed],
+    title: 'A reminder for a lot is due',
+    body: why,
+    loudness: 'loud',
+    route: `#/lot/${lot.id}`,
+    offers: [],
+    rank: [NEEDS.open, lot.close],
+  };
+}
+
 /** Lots that close too near to each other to be watched one by one: one call that names them all. */
 export function sayTogether(calls: readonly DueCall[], saying: Saying): Alert {
   const { zone, now } = saying;

@@ -1,5 +1,5 @@
 import type { LotFacts } from '../lot/lot.ts';
-import { type Cents, cents } from '../money/cents.ts';
+import { type Cents, roundedCents } from '../money/cents.ts';
 import { PPM } from '../money/rate.ts';
 import { type AppliedCeiling, applyCeilings, cappedMean } from '../retail/ceiling.ts';
 import type { Estimation } from '../retail/estimation.ts';
@@ -74,8 +74,8 @@ function fromGrid({ middle, low, high, sigma, guessCounts }: RetailFromComps): P
 function fromGuess(guess: NonNullable<LotFacts['retail']>, settings: Estimation): Plain {
   const sigma = typedSpread(guess) ?? settings.guessSpreadPpm / PPM;
   const reach = Math.exp(sigma * normalQuantile(0.9));
-  const low = guess.low ?? cents(Math.round(guess.likely / reach));
-  const high = guess.high ?? cents(Math.round(guess.likely * reach));
+  const low = guess.low ?? roundedCents(guess.likely / reach);
+  const high = guess.high ?? roundedCents(guess.likely * reach);
   return { mean: guess.likely, low, high, sigma, basis: 'guess' };
 }
 

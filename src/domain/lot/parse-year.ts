@@ -1,8 +1,8 @@
 import { tidyFigure } from '../money/written-number.ts';
 import { type Outcome, ok, refuse } from '../outcome.ts';
 
-/** The first year in which a car was made. */
-export const FIRST_YEAR = 1886;
+/** Older cars stand in museums, and 1900 and 1904 are what spreadsheets make of an empty date. */
+export const FIRST_YEAR = 1920;
 /** Older cars are rare enough here that two digits are more likely a slip; from this year on VINs have 17 characters. */
 const FIRST_VIN_YEAR = 1981;
 

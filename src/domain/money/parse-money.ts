@@ -1,6 +1,9 @@
 import { type Outcome, ok, refuse } from '../outcome.ts';
-import { type Cents, cents, LARGEST_CENTS } from './cents.ts';
+import { type Cents, cents } from './cents.ts';
 import { type DecimalMark, LONGEST_FIGURE, readWrittenNumber, tidyFigure } from './written-number.ts';
+
+/** Ten million dollars. Every amount here is about one car or its bill, so more than that is a slip of the keyboard. */
+export const MOST_WRITTEN = cents(1_000_000_000);
 
 const CURRENCY = String.raw`us ?\$|usd|\$|(?:us )?dollars?`;
 const AMOUNT = new RegExp(
@@ -14,7 +17,8 @@ const TWO_AMOUNTS = /\d ?k? ?(?:-|to|or|\/|\.\.) ?\$? ?\d/i;
 
 /**
  * Reads an amount of US dollars the way people and files write it: "$12,345", "12345.50", "12.5k", "USD 9,500",
- * "(1,200)" and "1,200-" for less than nothing. What could mean two amounts is refused, with what to write instead.
+ * "(1,200)" and "1,200-" for less than nothing. What could mean two amounts is refused, with what to write instead, and so
+ * is more than {@link MOST_WRITTEN}.
  * @param options.decimal says which mark stands before the decimals where it is known; "3.456" and "1.234,56" then read
  */
 export function parseMoney(text: string, options: { readonly decimal?: DecimalMark } = {}): Outcome<Cents> {
@@ -32,7 +36,7 @@ export function parseMoney(text: string, options: { readonly decimal?: DecimalMa
   if (!number.ok) return number;
   const size = inCents(number.value.whole, number.value.fraction, thousands === undefined ? 2 : 5);
   if (size === 'too-fine') return refuse('too-fine', `“${tidy}” has fractions of a cent. Write at most two decimals.`);
-  if (size === 'too-large') return refuse('too-large', `“${tidy}” is more than Headroom handles. Check the digits.`);
+  if (size === 'too-large') return refuse('too-large', `“${tidy}” is more than any car costs. Check the digits.`);
   return ok(brackets !== undefined || signs === '-' ? cents(-size) : size);
 }
 
@@ -41,7 +45,7 @@ function inCents(whole: string, fraction: string, decimals: number): Cents | 'to
   const kept = fraction.replace(/0+$/, '');
   if (kept.length > decimals) return 'too-fine';
   const value = Number(whole + kept.padEnd(decimals, '0'));
-  return value <= LARGEST_CENTS ? cents(value) : 'too-large';
+  return value <= MOST_WRITTEN ? cents(value) : 'too-large';
 }
 
 function whyNot(tidy: string) {

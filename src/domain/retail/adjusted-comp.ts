@@ -1,4 +1,4 @@
-import { type Cents, cents } from '../money/cents.ts';
+import { type Cents, cents, roundedCents } from '../money/cents.ts';
 import { PPM } from '../money/rate.ts';
 import type { Comp } from './comp.ts';
 import type { Estimation } from './estimation.ts';
@@ -23,6 +23,8 @@ export interface CompStep {
 
 export interface AdjustedComp {
   readonly comp: Comp;
+  /** Why it is set aside although it is not left out, in a sentence; absent while it can count. */
+  readonly tooFar?: string;
   readonly steps: readonly CompStep[];
   /** What this comparable says the lot would sell for; its price and the changes of the steps add up to it. */
   readonly adjusted: Cents;
@@ -34,9 +36,13 @@ export interface AdjustedComp {
   readonly yearsOlder: number;
 }
 
+/** A car that miles and age alone make worth this many times more or less is another kind of car. */
+const FARTHEST = 5;
+
 /**
  * Brings a comparable's price to what this lot would have sold for: asking price to selling price, differences in
- * dollars, then mileage and age by multiplying with e^(slope × difference).
+ * dollars, then mileage and age by multiplying with e^(slope × difference). One that is too far from the lot for that is
+ * not adjusted, and says so.
  */
 export function adjustedComp(comp: Comp, subject: Subject, settings: Estimation): AdjustedComp {
   const steps: CompStep[] = [];
@@ -44,7 +50,7 @@ export function adjustedComp(comp: Comp, subject: Subject, settings: Estimation)
   let shown = comp.price;
   const take = (kind: CompStep['kind'], label: string, result: number, multiplier?: number) => {
     amount = Math.max(1, result);
-    const rounded = cents(Math.round(amount));
+    const rounded = roundedCents(amount);
     const step = { kind, label, change: cents(rounded - shown), result: rounded };
     steps.push(multiplier === undefined ? step : { ...step, multiplier });
     shown = rounded;
@@ -55,13 +61,18 @@ export function adjustedComp(comp: Comp, subject: Subject, settings: Estimation)
   }
   for (const difference of comp.differences) take('difference', difference.label, amount + difference.cents);
   const moreMiles = difference(comp.miles, subject.miles) / 10_000;
+  const yearsOlder = difference(subject.year, comp.year);
+  const reach = (settings.milesSlopePpm / PPM) * moreMiles + (settings.yearSlopePpm / PPM) * yearsOlder;
+  if (Math.abs(reach) > Math.log(FARTHEST)) {
+    const tooFar = `Not counted: ${apart(moreMiles, yearsOlder)} is too far to compare. Check its year and miles, or leave it out.`;
+    return { comp, tooFar, steps, adjusted: shown, log: Math.log(amount), moreMiles, yearsOlder };
+  }
   if (moreMiles !== 0) {
     const multiplier = Math.exp((settings.milesSlopePpm / PPM) * moreMiles);
     const miles = Math.abs(moreMiles * 10_000).toLocaleString('en-US');
     const label = `${miles} miles ${moreMiles > 0 ? 'more' : 'fewer'}, ${percent(settings.milesSlopePpm)} for each 10,000, × ${plain(multiplier)}`;
     take('miles', label, amount * multiplier, multiplier);
   }
-  const yearsOlder = difference(subject.year, comp.year);
   if (yearsOlder !== 0) {
     const multiplier = Math.exp((settings.yearSlopePpm / PPM) * yearsOlder);
     const years = Math.abs(yearsOlder);
@@ -69,6 +80,21 @@ export function adjustedComp(comp: Comp, subject: Subject, settings: Estimation)
     take('year', label, amount * multiplier, multiplier);
   }
   return { comp, steps, adjusted: shown, log: Math.log(amount), moreMiles, yearsOlder };
+}
+
+/** Whether it counts: nobody left it out, and it is near enough. */
+export const counts = ({ comp, tooFar }: Pick<AdjustedComp, 'comp' | 'tooFar'>): boolean =>
+  !comp.leftOut && tooFar === undefined;
+
+/** "119 years older and 30,000 miles more than this car". */
+function apart(moreMiles: number, yearsOlder: number): string {
+  const years = Math.abs(yearsOlder);
+  const parts = [
+    years > 0 && `${years} ${years === 1 ? 'year' : 'years'} ${yearsOlder > 0 ? 'older' : 'newer'}`,
+    moreMiles !== 0 &&
+      `${Math.abs(moreMiles * 10_000).toLocaleString('en-US')} miles ${moreMiles > 0 ? 'more' : 'fewer'}`,
+  ];
+  return `${parts.filter(Boolean).join(' and ')} than this car`;
 }
 
 const difference = (one: number | undefined, other: number | undefined): number =>

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { type Cents, cents, centsSchema, positiveCentsSchema, ZERO } from '../money/cents.ts';
+import { type Cents, cents, centsSchema, positiveCentsSchema, roundedCents, ZERO } from '../money/cents.ts';
 import { ppm, sharePpmSchema } from '../money/rate.ts';
 import { rateOf } from '../money/rounding.ts';
 import { type Lognormal, meanBelowCap } from '../statistics/lognormal.ts';
@@ -80,5 +80,5 @@ function stepsOf({ list, markup, rebate, cheaperBy }: Ceiling): readonly Ceiling
  * two would keep upside that no customer pays, and would be too high by some 3% where mean and cap meet.
  */
 export function cappedMean(retail: Lognormal, cap: Cents): Cents {
-  return cents(Math.round(meanBelowCap(retail, cap)));
+  return roundedCents(meanBelowCap(retail, cap));
 }

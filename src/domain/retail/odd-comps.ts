@@ -1,6 +1,7 @@
-import { type Cents, cents } from '../money/cents.ts';
+import { type Cents, roundedCents } from '../money/cents.ts';
 import type { Estimate } from '../money/estimate.ts';
 import { tCdf } from '../statistics/student-t.ts';
+import { counts } from './adjusted-comp.ts';
 import type { Estimation } from './estimation.ts';
 import { posteriorOf, type RetailFromComps } from './retail-from-comps.ts';
 
@@ -24,9 +25,9 @@ export function oddComps(
   guess: Estimate | undefined,
   settings: Estimation,
 ): readonly OddComp[] {
-  const counted = retail.comps.filter(({ comp }) => !comp.leftOut);
+  const counted = retail.comps.filter(counts);
   return retail.comps.flatMap((one, index) => {
-    if (one.comp.leftOut) return [];
+    if (!counts(one)) return [];
     const others = posteriorOf(
       guess,
       counted.filter((other) => other !== one),
@@ -36,7 +37,7 @@ export function oddComps(
     const t = (one.log - others.mean) / others.scale;
     const chance = 2 * tCdf(-Math.abs(t), others.freedom);
     if (chance >= ODD) return [];
-    const withoutIt = cents(Math.round(Math.exp(others.mean)));
+    const withoutIt = roundedCents(Math.exp(others.mean));
     return [{ index, chance, side: t > 0 ? ('above' as const) : ('below' as const), withoutIt }];
   });
 }

@@ -1,9 +1,9 @@
-import { type Cents, cents, LARGEST_CENTS } from '../money/cents.ts';
+import { type Cents, roundedCents } from '../money/cents.ts';
 import type { Estimate } from '../money/estimate.ts';
 import { PPM } from '../money/rate.ts';
 import { normalQuantile } from '../statistics/normal.ts';
 import { tQuantile } from '../statistics/student-t.ts';
-import { type AdjustedComp, adjustedComp, type Subject } from './adjusted-comp.ts';
+import { type AdjustedComp, adjustedComp, counts, type Subject } from './adjusted-comp.ts';
 import type { Comp } from './comp.ts';
 import type { Estimation } from './estimation.ts';
 import { guessSpread } from './guess.ts';
@@ -46,11 +46,7 @@ export function retailFromComps(input: {
 }): RetailFromComps | undefined {
   const { guess, subject, settings } = input;
   const comps = input.comps.map((comp) => adjustedComp(comp, subject, settings));
-  const posterior = posteriorOf(
-    guess,
-    comps.filter(({ comp }) => !comp.leftOut),
-    settings,
-  );
+  const posterior = posteriorOf(guess, comps.filter(counts), settings);
   if (posterior === undefined) return undefined;
   const { mean, scale, freedom } = posterior;
   const reach = tQuantile(0.9, freedom) * scale;
@@ -69,7 +65,7 @@ export function retailFromComps(input: {
 }
 
 /** A log price in cents turned back into money. */
-const dollarsOf = (log: number): Cents => cents(Math.min(LARGEST_CENTS, Math.round(Math.exp(log))));
+const dollarsOf = (log: number): Cents => roundedCents(Math.exp(log));
 
 /** The t distribution of the log price, in cents, of one more car like the lot. */
 export interface LogPrice {

@@ -1,7 +1,7 @@
 import type { HoldCase } from '../carrying/hold-spread.ts';
 import type { Deal, Funding } from '../deal/deal.ts';
 import { type DealTotals, dealTotals, sumsAt } from '../deal/price-sums.ts';
-import { type Cents, cents } from '../money/cents.ts';
+import { type Cents, roundedCents } from '../money/cents.ts';
 import { PPM, type Ppm } from '../money/rate.ts';
 import type { Accepts } from '../price/accepted-intervals.ts';
 import { type CostGrid, costGrid, gridStep, type UncertainCost } from './cost-grid.ts';
@@ -43,9 +43,9 @@ export function riskAt(deal: Deal, price: Cents, inputs: RiskInputs): Risk {
   const worst = worstCases(0.1, cases, retail, 0.01);
   return {
     lossChance: Math.min(1, chanceOfProfitBelow(0, cases, retail)),
-    expectedProfit: cents(Math.round(expectedProfit(cases, retail))),
-    oneInTen: cents(Math.round(worst.begin)),
-    worstTenth: cents(Math.round(worst.average)),
+    expectedProfit: roundedCents(expectedProfit(cases, retail)),
+    oneInTen: roundedCents(worst.begin),
+    worstTenth: roundedCents(worst.average),
   };
 }
 

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { type Instant, instant, instantSchema } from './instant.ts';
+import { type Instant, instantSchema, shifted } from './instant.ts';
 import { MINUTE } from './units.ts';
 import { zoneSchema } from './zone.ts';
 
@@ -31,7 +31,7 @@ export type CloseTime = z.infer<typeof closeTimeSchema>;
 
 /** The same close with time added by the sale: what the page said stays, and every other reading moves along. */
 export function extendClose(close: CloseTime, minutes: number): CloseTime {
-  const later = (at: Instant) => instant(at + minutes * MINUTE);
+  const later = (at: Instant) => shifted(at, minutes * MINUTE);
   return { ...close, instant: later(close.instant), otherwise: close.otherwise.map(later) };
 }
 

@@ -1,16 +1,26 @@
 import type { LotFacts } from '../lot/lot.ts';
+import type { AdjustedComp } from '../retail/adjusted-comp.ts';
 import type { PricingContext } from './pricing-context.ts';
 
 /** Something that was taken for granted because the lot does not say, in a sentence. */
 export interface Assumption {
-  readonly about: 'title' | 'recon' | 'fees' | 'funding' | 'close';
+  readonly about: 'title' | 'recon' | 'fees' | 'funding' | 'close' | 'comps';
   readonly message: string;
 }
 
-/** What the max bid of a lot rests on without anybody having said so. */
-export function assumptionsOf(facts: LotFacts, context: PricingContext): readonly Assumption[] {
+/**
+ * What the max bid of a lot rests on without anybody having said so.
+ * @param comps its comparables, as they were adjusted
+ */
+export function assumptionsOf(
+  facts: LotFacts,
+  context: PricingContext,
+  comps: readonly AdjustedComp[] = [],
+): readonly Assumption[] {
   const { setup } = context;
-  const found: Assumption[] = [];
+  const found: Assumption[] = comps.flatMap(({ tooFar }, i) =>
+    tooFar === undefined ? [] : [{ about: 'comps' as const, message: `Comparable ${i + 1}: ${tooFar}` }],
+  );
   if (facts.titleId === undefined) found.push({ about: 'title', message: 'No title is set: assumed clean.' });
   if ((facts.recon ?? []).length === 0) {
     found.push(

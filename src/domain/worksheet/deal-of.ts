@@ -3,6 +3,7 @@ import type { Deal, Funding } from '../deal/deal.ts';
 import { editionAt } from '../fees/edition-at.ts';
 import type { Charge, FeeTable } from '../fees/fee-schedule.ts';
 import type { LotFacts } from '../lot/lot.ts';
+import { notMeant } from '../lot/not-meant.ts';
 import { type UnreadCell, unreadSentence } from '../lot/unread-cell.ts';
 import { ZERO } from '../money/cents.ts';
 import { factor, PPM, ppm } from '../money/rate.ts';
@@ -23,9 +24,13 @@ export interface DealProblem extends Refusal {
     | 'unknown-title'
     | 'unknown-fees'
     | 'no-edition'
-    | 'needs-date';
+    | 'needs-date'
+    | 'not-meant'
+    | 'cant-work-out';
   /** The fact that it is about, where there is one to be settled. */
   readonly field?: UnreadCell['field'];
+  /** Why it can't be worked out, to stand behind a colon; of the last two reasons only. */
+  readonly short?: string;
 }
 
 /** Why a lot has no deal: everything that is missing at once, so that it can be put right in one go. */
@@ -33,6 +38,15 @@ export interface DealRefusal extends Refusal {
   readonly reason: 'incomplete';
   readonly problems: readonly DealProblem[];
 }
+
+/** A refusal that says all of its problems in one go. */
+export function incomplete(problems: readonly DealProblem[]): { readonly ok: false } & DealRefusal {
+  return { ok: false, reason: 'incomplete', message: problems.map(({ message }) => message).join(' '), problems };
+}
+
+/** What of a lot's facts can't be meant, as problems of its deal. */
+export const notMeantOf = (facts: LotFacts): readonly DealProblem[] =>
+  notMeant(facts).map(({ message, short }) => ({ reason: 'not-meant', message, short }));
 
 /**
  * From what is known of a lot and the setup to the numbers of a deal.
@@ -44,7 +58,7 @@ export function dealOf(
   appraisal: Appraisal = {},
 ): Outcome<Deal, DealRefusal> {
   const { setup } = context;
-  const problems: DealProblem[] = [];
+  const problems: DealProblem[] = [...notMeantOf(facts)];
   const retail = retailOf(facts, appraisal);
   if (retail === undefined) problems.push(NO_RETAIL);
   for (const cell of facts.unread ?? [])
@@ -53,8 +67,7 @@ export function dealOf(
   const venue = venueOf(facts, context, problems);
   const bill = venue && billOf(facts, venue, context, problems);
   if (retail === undefined || venue === undefined || bill === undefined || problems.length > 0) {
-    const message = problems.map((problem) => problem.message).join(' ');
-    return { ok: false, reason: 'incomplete', message, problems };
+    return incomplete(problems);
   }
   const { low, high } = retail;
   const kind = fundingKind(facts, context, title);

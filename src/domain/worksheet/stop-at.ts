@@ -2,10 +2,11 @@ import type { Deal } from '../deal/deal.ts';
 import { type MaxBid, maxBid, maxBidOnly } from '../deal/max-bid.ts';
 import { breakdownOf } from '../deal/price-breakdown.ts';
 import { type DealTotals, dealTotals, sumsAt } from '../deal/price-sums.ts';
+import { feeDrops } from '../fees/fee-edges.ts';
 import type { LotFacts } from '../lot/lot.ts';
 import type { Cents } from '../money/cents.ts';
 import type { Accepts } from '../price/accepted-intervals.ts';
-import { priceGrid } from '../price/price-grid.ts';
+import { type PriceGrid, priceGrid } from '../price/price-grid.ts';
 import { sealedBid } from '../risk/sealed-bid.ts';
 import { beatsRival } from '../risk/sealed-sale.ts';
 
@@ -39,9 +40,17 @@ export function stopAt(deal: Deal, { riskCapOf, sealed }: StopRules, priceNow: C
  */
 function sealedStop(totals: DealTotals, most: Cents, sealed: LotFacts['sealed']): Cents | undefined {
   if (sealed?.rival === undefined) return undefined;
-  let left = Number.POSITIVE_INFINITY;
-  return sealedBid(priceGrid(totals.deal.increments, most), beatsRival(sealed.rival), (price) => {
-    left = Math.min(left, sumsAt(totals, price).slack);
-    return left;
-  })?.bid;
+  const grid = priceGrid(totals.deal.increments, most);
+  return sealedBid(grid, beatsRival(sealed.rival), leftUpTo(totals, grid))?.bid;
+}
+
+/** The least that is left at any price of the grid up to the one asked about: it can only rise where a fee falls. */
+function leftUpTo(totals: DealTotals, grid: PriceGrid): (price: Cents) => number {
+  const slackAt = (price: Cents) => sumsAt(totals, price).slack;
+  const before = feeDrops(totals.deal.fees).flatMap((drop) => {
+    const index = grid.indexFrom(drop);
+    return index === 0 || index >= grid.size ? [] : [{ drop, left: slackAt(grid.priceAt(index - 1)) }];
+  });
+  return (price) =>
+    before.reduce((least, { drop, left }) => (drop <= price ? Math.min(least, left) : least), slackAt(price));
 }

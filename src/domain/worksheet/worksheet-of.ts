@@ -1,4 +1,5 @@
 import { appraiseMoney, type MoneyAppraisal, riskCapOf } from '../appraisal/appraise.ts';
+import { attempt } from '../attempt.ts';
 import type { Deal } from '../deal/deal.ts';
 import { goOnTo } from '../deal/go-on-to.ts';
 import { type MaxBid, maxBidOnly } from '../deal/max-bid.ts';
@@ -7,7 +8,7 @@ import { type Cents, cents } from '../money/cents.ts';
 import { type Outcome, ok } from '../outcome.ts';
 import { nextPrice } from '../price/price-grid.ts';
 import { type Assumption, assumptionsOf } from './assumptions.ts';
-import { type DealRefusal, dealOf } from './deal-of.ts';
+import { type DealRefusal, dealOf, incomplete, notMeantOf } from './deal-of.ts';
 import type { PricingContext } from './pricing-context.ts';
 import { stopAt, stopOnly } from './stop-at.ts';
 
@@ -37,8 +38,12 @@ export interface Worksheet {
 export function worksheetOf(
   facts: LotFacts,
   context: PricingContext,
-  appraisal: MoneyAppraisal = appraiseMoney(facts, context.setup, context.history, context.spreadOf),
+  appraisal?: MoneyAppraisal,
 ): Outcome<Worksheet, DealRefusal> {
+  return orWhyNot(facts, () => worked(facts, context, appraisal ?? appraised(facts, context)));
+}
+
+function worked(facts: LotFacts, context: PricingContext, appraisal: MoneyAppraisal): Outcome<Worksheet, DealRefusal> {
   const outcome = dealOf(facts, context, appraisal);
   if (!outcome.ok) return outcome;
   const deal = outcome.value;
@@ -50,7 +55,7 @@ export function worksheetOf(
     result,
     headroom: headroomOf(result.maxBid, priceNow),
     goOn: priceNow === undefined ? null : goOnTo(result, nextPrice(deal.increments, priceNow)),
-    assumptions: assumptionsOf(facts, context),
+    assumptions: assumptionsOf(facts, context, appraisal.retail?.grid?.comps),
     appraisal,
     stopOf: (changed) => stopOnly(changed, rules),
   });
@@ -64,7 +69,7 @@ export interface Standing {
 
 /** The same max bid as {@link worksheetOf} gives, without the explanation: for lists of thousands of lots. */
 export function standingOf(facts: LotFacts, context: PricingContext): Outcome<Standing, DealRefusal> {
-  return standing(facts, context, true);
+  return orWhyNot(facts, () => standing(facts, context, true));
 }
 
 /**
@@ -72,11 +77,28 @@ export function standingOf(facts: LotFacts, context: PricingContext): Outcome<St
  * same. Only for putting lots that are out of sight in a first order; never a number to show.
  */
 export function uncappedStandingOf(facts: LotFacts, context: PricingContext): Outcome<Standing, DealRefusal> {
-  return standing(facts, context, false);
+  return orWhyNot(facts, () => standing(facts, context, false));
 }
 
+/**
+ * The boundary at which a mistake of ours in one lot becomes a refusal of that lot alone: it keeps its close and its
+ * reminders, and the lots around it their figures.
+ */
+export function orWhyNot<Value>(facts: LotFacts, work: () => Outcome<Value, DealRefusal>): Outcome<Value, DealRefusal> {
+  const outcome = attempt(work);
+  if (outcome.ok) return outcome.value;
+  // A figure that nobody can have meant is the better reason, where it is one.
+  const absurd = attempt(() => notMeantOf(facts));
+  if (absurd.ok && absurd.value.length > 0) return incomplete(absurd.value);
+  const { reason, message, short } = outcome;
+  return incomplete([{ reason, message, short }]);
+}
+
+const appraised = (facts: LotFacts, { setup, history, spreadOf }: PricingContext): MoneyAppraisal =>
+  appraiseMoney(facts, setup, history, spreadOf);
+
 function standing(facts: LotFacts, context: PricingContext, capped: boolean): Outcome<Standing, DealRefusal> {
-  const appraisal = appraiseMoney(facts, context.setup, context.history, context.spreadOf);
+  const appraisal = appraised(facts, context);
   const deal = dealOf(facts, context, appraisal);
   if (!deal.ok) return deal;
   const most = capped

@@ -1,4 +1,5 @@
 import type { CostKind } from '../../domain/accounts/cost-kind.ts';
+import { attempt } from '../../domain/attempt.ts';
 import type { InvoiceLine } from '../../domain/books/invoice/invoice-line.ts';
 import type { InvoiceRole } from '../../domain/books/invoice/invoice-mapping.ts';
 import { type Cents, cents } from '../../domain/money/cents.ts';
@@ -36,7 +37,8 @@ export function readInvoice(table: Table, columns: readonly InvoiceColumn[], tod
       if (row < table.firstRow || isBlankRow(cells)) return;
       const quoting = problems.get(row);
       if (quoting !== undefined) faults.push({ row, message: quoting });
-      readRow(row, cells, columns, today, lines, faults);
+      const read = attempt(() => readRow(row, cells, columns, today, lines, faults));
+      if (!read.ok) faults.push({ row, message: `This row can’t be read: ${read.short}. The other rows are.` });
     });
   }
   return { lines, faults };

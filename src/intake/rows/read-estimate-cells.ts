@@ -1,3 +1,4 @@
+import { rangeFault } from '../../domain/lot/not-meant.ts';
 import { type Cents, cents } from '../../domain/money/cents.ts';
 import type { Estimate } from '../../domain/money/estimate.ts';
 import { PPM, ppm } from '../../domain/money/rate.ts';
@@ -16,7 +17,10 @@ export const RECON_LABEL = 'Recon';
 
 export function readRetailCells(cells: EstimateCells, draft: RowDraft, context: ReadContext): void {
   const estimate = readEstimate(cells, draft, context);
-  if (estimate !== undefined) draft.set('retail', estimate.value, estimate.cell, estimate.sure);
+  if (estimate === undefined) return;
+  const fault = rangeFault(estimate.value, 'retail');
+  if (fault === undefined) draft.set('retail', estimate.value, estimate.cell, estimate.sure);
+  else draft.unread(estimate.cell, fault.message);
 }
 
 export function readReconCells(cells: EstimateCells, draft: RowDraft, context: ReadContext): void {

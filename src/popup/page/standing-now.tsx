@@ -7,7 +7,8 @@ import { standingsUnder } from '../../views/lots/standing.ts';
 
 /** The price at which to stop and the room left, or what has to be said before there is one. */
 export function StandingNow({ lot, setup }: { lot: LotState; setup: Setup }) {
-  const { maxBid, headroom, missing } = useMemo(() => standingsUnder(setup).of(lot), [lot, setup]);
+  const { maxBid, headroom, missing, why } = useMemo(() => standingsUnder(setup).of(lot), [lot, setup]);
+  if (why !== undefined) return <p class="small">Can’t be worked out: {why}.</p>;
   if (missing.length > 0) return <p class="small">No max bid yet. {missing.join('. ')}.</p>;
   if (maxBid === null) return <p class="small">Don’t bid: no price meets your rules.</p>;
   return (

@@ -27,7 +27,7 @@ export async function foldIntoViews(tx: WriteTransaction): Promise<Views> {
     if (read.as === 'unknown') unknown += 1;
     if (read.as === 'unreadable') unreadable += 1;
     if (read.as !== 'known' || undone.has(read.entry.id)) return;
-    applyToLots(lots, read.entry);
+    if (!applyToLots(lots, read.entry)) unreadable += 1;
     setup = setupAfter(setup, read.entry);
     applyToAlerts(alerts, read.entry, device);
   });

@@ -1,3 +1,4 @@
+import { attempt } from '../../domain/attempt.ts';
 import { closingEvent } from '../../domain/calendar/closing-event.ts';
 import { writeCalendar } from '../../domain/calendar/write-calendar.ts';
 import type { LotId } from '../../domain/lot/lot.ts';
@@ -14,14 +15,21 @@ import { stopWords } from '../../views/lots/stop-words.ts';
 /** What goes into a file: one lot, or the closings of a stretch of time. */
 export type CalendarChoice = { readonly lot: LotId } | { readonly from: Instant; readonly before: Instant };
 
+export interface CalendarFile {
+  readonly blob: Blob;
+  /** Why closings are not in it, a sentence each. */
+  readonly left: readonly string[];
+}
+
 /**
  * Closings as an iCalendar file. A stretch of time also brings the lots that once closed in it and now close at another
  * time, are no longer watched or have no close any more: a calendar that has them already must move them or strike them out.
  */
-export async function calendarFile(store: Store, setup: Setup, choice: CalendarChoice): Promise<Outcome<Blob>> {
+export async function calendarFile(store: Store, setup: Setup, choice: CalendarChoice): Promise<Outcome<CalendarFile>> {
   const [revisions, lots] = await Promise.all([store.lotRevisions(), store.allLots()]);
   const standings = standingsUnder(setup);
   const events = [];
+  const left: string[] = [];
   for (const lot of lots) {
     const revision = revisions.of(lot.id);
     const at = lot.facts.close?.instant ?? revision.closes.at(-1);
@@ -29,11 +37,17 @@ export async function calendarFile(store: Store, setup: Setup, choice: CalendarC
     const { id, facts } = lot;
     const stop = stopWords(standings.of(lot));
     const watched = alertLot(lot, standings);
-    events.push(closingEvent({ id, facts, at, stop, watched, over: endOf(lot), revision }, setup.store, setup.alerts));
+    const event = attempt(() =>
+      closingEvent({ id, facts, at, stop, watched, over: endOf(lot), revision }, setup.store, setup.alerts),
+    );
+    if (event.ok) events.push(event.value);
+    else left.push(event.message);
   }
-  if (events.length === 0) return refuse('nothing-closes', 'Nothing closes then, so there is no file to save.');
+  if (events.length === 0) {
+    return refuse('nothing-closes', left[0] ?? 'Nothing closes then, so there is no file to save.');
+  }
   events.sort((a, b) => a.at - b.at || (a.uid < b.uid ? -1 : 1));
-  return ok(new Blob([writeCalendar(events)], { type: 'text/calendar;charset=utf-8' }));
+  return ok({ blob: new Blob([writeCalendar(events)], { type: 'text/calendar;charset=utf-8' }), left });
 }
 
 function belongs(lot: LotState, { closes }: LotRevision, choice: CalendarChoice): boolean {

@@ -19,7 +19,9 @@ export function SaveCalendar({ label, choice, name }: SaveCalendarProps) {
     try {
       const file = await calendarFile(store, setup, choice);
       if (!file.ok) return say(file.message);
-      saveFile(file.value, `${name}.ics`);
+      const { blob, left } = file.value;
+      saveFile(blob, `${name}.ics`);
+      if (left.length > 0) return say(`The calendar file is saved without ${left.length} of the lots. ${left[0]}`);
       say(
         'Calendar file saved. Open it in your calendar; a later file updates what is there. It shows your max bids, so use a calendar that only your store sees.',
       );

@@ -1,5 +1,6 @@
 import { type ToDo, toDosOf } from '../../domain/after-sale/to-do.ts';
 import { type VenuePlace, venuePlaces } from '../../domain/after-sale/venue-place.ts';
+import { attemptEach, type CantWorkOut } from '../../domain/attempt.ts';
 import { lotTitle } from '../../domain/lot/car-name.ts';
 import { formatMoney } from '../../domain/money/format-money.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
@@ -35,13 +36,27 @@ export function afterSaleDeadlines(
 ): AfterSaleDeadline[] {
   const bookedOf = bookedLots(books, setup.store.zone);
   const placeOf = venuePlaces(setup);
-  return lots.flatMap((lot) => {
+  const { done, failed } = attemptEach(lots, (lot) => {
     const place = placeOf(lot.facts);
     return toDosOf(soldLotOf(lot, bookedOf(lot.id, lot.facts)), setup, place).flatMap((toDo) => {
       if (toDo.due.as !== 'at' || toDo.due.at < now - LATE_MS) return [];
       return [inWords(lot, toDo, toDo.due.at, place, setup)];
     });
   });
+  return [...done.flat(), ...failed.map(({ item, why }) => notWorkedOut(item, why))];
+}
+
+/** Of a lot whose dates can't be worked out that itself is said, once: somebody has to look at its venue's terms. */
+function notWorkedOut(lot: LotState, { message }: CantWorkOut): AfterSaleDeadline {
+  return {
+    key: `after-${lot.id}-not-worked-out`,
+    // The same at every look, so that it is said once.
+    at: lot.sale?.result?.at ?? lot.changedAt,
+    leads: [0],
+    title: `Dates after the sale, ${lotTitle(lot.facts)}`,
+    body: message,
+    route: `#/life/${lot.id}`,
+  };
 }
 
 function inWords(lot: LotState, toDo: ToDo, at: Instant, place: VenuePlace, setup: Setup): AfterSaleDeadline {

@@ -1,5 +1,6 @@
 import { venuePlaces } from '../../domain/after-sale/venue-place.ts';
-import { type ExpectedPurchase, expectedPurchase } from '../../domain/books/folder/expected.ts';
+import { attempt } from '../../domain/attempt.ts';
+import { type ExpectedPurchase, expectedPurchase, nothingExpected } from '../../domain/books/folder/expected.ts';
 import { type FolderSource, type PurchaseFolder, purchaseFolder } from '../../domain/books/folder/folder.ts';
 import type { LotId } from '../../domain/lot/lot.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
@@ -12,6 +13,7 @@ import type { LotState } from '../../folds/lot-state.ts';
 import type { EntryId } from '../../journal/ids.ts';
 import type { BooksState } from '../../journal/states/books-state.ts';
 import type { Belief } from '../belief-at.ts';
+import { eachLot, type LotApart } from '../lots-apart.ts';
 import { bookedLots } from '../sold/booked-lot.ts';
 import { afterSaleOf, hasMoneyNoted } from './after-sale-of.ts';
 
@@ -27,14 +29,21 @@ export function lotsInBooks({ costs, payments, floor, outcomes }: BooksState): R
   return new Set([...costs, ...payments, ...floor, ...outcomes.values()].map(({ lot }) => lot));
 }
 
-/** Every purchase folder, the latest win first. */
+export interface Folders {
+  /** The latest win first. */
+  readonly folders: readonly PurchaseFolder[];
+  /** Lots whose folder can't be worked out. */
+  readonly apart: readonly LotApart[];
+}
+
+/** Every purchase folder. */
 export function foldersOf(
   lots: readonly LotState[],
   books: BooksState,
   expected: ExpectedByWin,
   setup: Setup,
   today: LocalDate,
-): PurchaseFolder[] {
+): Folders {
   const booked = lotsInBooks(books);
   const costs = byLot(books.costs);
   const payments = byLot(books.payments);
@@ -42,31 +51,32 @@ export function foldersOf(
   const papers = byLot(books.papers.filter(({ paper }) => paper !== 'title'));
   const bookedOf = bookedLots(books, setup.store.zone);
   const placeOf = venuePlaces(setup);
-  return lots
-    .filter((lot) => hasFolder(lot, booked))
-    .map((lot): FolderSource => {
-      const result = lot.sale?.result;
-      const own = costs.get(lot.id) ?? [];
-      const after = afterSaleOf(lot, bookedOf(lot.id, lot.facts), own, setup, placeOf(lot.facts));
-      const won = result?.result.ended === 'won' ? { ...result, hammer: result.result.hammerCents } : null;
-      return {
-        lot: lot.id,
-        facts: lot.facts,
-        won: won && { hammer: won.hammer, date: dateIn(setup.store.zone, won.at), bidder: won.bidder },
-        expected: (won && expected.get(won.entry)) ?? null,
-        costs: own,
-        payments: [...(payments.get(lot.id) ?? []), ...after.payments],
-        floor: floor.get(lot.id) ?? [],
-        outcome: books.outcomes.get(lot.id),
-        papers: [...after.papers, ...(papers.get(lot.id) ?? [])],
-        arrivedOn: after.arrivedOn,
-        notBilled: after.notBilled,
-        settlements: after.settlements,
-        undoneOn: after.undoneOn,
-      };
-    })
-    .map((source) => purchaseFolder(source, today))
-    .sort((a, b) => ((a.won?.date ?? '') < (b.won?.date ?? '') ? 1 : -1));
+  const sourceOf = (lot: LotState): FolderSource => {
+    const result = lot.sale?.result;
+    const own = costs.get(lot.id) ?? [];
+    const after = afterSaleOf(lot, bookedOf(lot.id, lot.facts), own, setup, placeOf(lot.facts));
+    const won = result?.result.ended === 'won' ? { ...result, hammer: result.result.hammerCents } : null;
+    return {
+      lot: lot.id,
+      facts: lot.facts,
+      won: won && { hammer: won.hammer, date: dateIn(setup.store.zone, won.at), bidder: won.bidder },
+      expected: (won && expected.get(won.entry)) ?? null,
+      costs: own,
+      payments: [...(payments.get(lot.id) ?? []), ...after.payments],
+      floor: floor.get(lot.id) ?? [],
+      outcome: books.outcomes.get(lot.id),
+      papers: [...after.papers, ...(papers.get(lot.id) ?? [])],
+      arrivedOn: after.arrivedOn,
+      notBilled: after.notBilled,
+      settlements: after.settlements,
+      undoneOn: after.undoneOn,
+    };
+  };
+  const { done, apart } = eachLot(
+    lots.filter((lot) => hasFolder(lot, booked)),
+    (lot) => purchaseFolder(sourceOf(lot), today),
+  );
+  return { folders: done.toSorted((a, b) => ((a.won?.date ?? '') < (b.won?.date ?? '') ? 1 : -1)), apart };
 }
 
 /** Works out what was expected at each win; setups that are the same share one context. */
@@ -79,10 +89,14 @@ export function expectedAt(
   for (const { lot, belief } of wins) {
     const result = lot.sale?.result;
     if (result?.result.ended !== 'won') continue;
+    const { entry, result: ended } = result;
     const name = JSON.stringify(belief.setup);
-    const context = contexts.get(name) ?? pricingContext(wholeSetup(belief.setup, zone));
-    contexts.set(name, context);
-    found.set(result.entry, expectedPurchase(belief.facts, context, result.result.hammerCents));
+    const expected = attempt(() => {
+      const context = contexts.get(name) ?? pricingContext(wholeSetup(belief.setup, zone));
+      contexts.set(name, context);
+      return expectedPurchase(belief.facts, context, ended.hammerCents);
+    });
+    found.set(entry, expected.ok ? expected.value : nothingExpected(expected.message));
   }
   return found;
 }

@@ -1,18 +1,25 @@
 import type { Bookkeeping } from '../../domain/accounts/accounts.ts';
-import type { PurchaseFolder } from '../../domain/books/folder/folder.ts';
+import { attemptEach } from '../../domain/attempt.ts';
 import { lotTransactions } from '../../domain/books/post/lot-transactions.ts';
 import { type PostedBooks, postMonths } from '../../domain/books/post/post-months.ts';
 import type { BooksState } from '../../journal/states/books-state.ts';
 import { folderName } from './folder-name.ts';
+import type { Folders } from './folders-of.ts';
 
-/** All folders as double entry, each transaction in the month in which it counts. */
+/**
+ * All folders as double entry, each transaction in the month in which it counts. Of a lot whose folder can't be worked
+ * out, what closed months hold stays, and nothing else is booked.
+ */
 export function postedBooks(
-  folders: readonly PurchaseFolder[],
-  state: Pick<BooksState, 'closes'>,
+  { folders, apart }: Folders,
+  { closes }: Pick<BooksState, 'closes'>,
   { treatment }: Pick<Bookkeeping, 'treatment'>,
 ): PostedBooks {
-  const current = folders.flatMap((folder) =>
+  const { done, failed } = attemptEach(folders, (folder) =>
     lotTransactions({ ...folder, name: folderName(folder.facts) }, treatment),
   );
-  return postMonths(current, state.closes);
+  const unknown = new Set<string>([...apart.map(({ lot }) => lot.id), ...failed.map(({ item }) => item.lot)]);
+  // Left out, they would be taken back from the months in which they were closed.
+  const frozen = closes.flatMap(({ transactions }) => transactions.filter(({ lot }) => unknown.has(lot)));
+  return postMonths([...done.flat(), ...frozen], closes);
 }

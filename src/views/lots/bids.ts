@@ -1,3 +1,4 @@
+import { attempt } from '../../domain/attempt.ts';
 import type { BidGiven, BidState, OpenBid } from '../../domain/bid/bid-state.ts';
 import { bidStateOf, openBid } from '../../domain/bid/bid-state-of.ts';
 import { ZERO } from '../../domain/money/cents.ts';
@@ -28,18 +29,35 @@ export function bidsUnder(setup: Pick<Setup, 'venues'>, standingOf: (lot: LotSta
         increments: stepsOf(lot),
       }),
   );
-  const open = remembered((lot) => openBid(given(lot), Number.NEGATIVE_INFINITY));
+  const open = remembered((lot) => orLoud(() => openBid(given(lot), Number.NEGATIVE_INFINITY)));
   return {
     open,
-    at(lot, now) {
-      const known = given(lot);
-      const { close } = known;
-      // While it is open, only two readings of its close make the state hang on the time.
-      const plain = known.result === undefined && (close === undefined || close.first > now);
-      return plain ? open(lot) : bidStateOf(known, now);
-    },
+    at: (lot, now) =>
+      orLoud(() => {
+        const known = given(lot);
+        const { close } = known;
+        // While it is open, only two readings of its close make the state hang on the time.
+        const plain = known.result === undefined && (close === undefined || close.first > now);
+        return plain ? open(lot) : bidStateOf(known, now);
+      }),
   };
 }
+
+/** A bid that can't be worked out, by a mistake of ours, is as loud as none: somebody has to look, and no other lot waits. */
+function orLoud<State extends BidState>(work: () => State): State | OpenBid {
+  const state = attempt(work);
+  return state.ok ? state.value : NOT_WORKED_OUT;
+}
+
+const NOT_WORKED_OUT: OpenBid = {
+  is: 'none',
+  loud: true,
+  asks: [{ ask: 'no-max-bid' }],
+  room: { is: 'unknown' },
+  sealed: false,
+  own: {},
+  mayHaveClosed: false,
+};
 
 function incrementsUnder({ venues }: Pick<Setup, 'venues'>): (lot: LotState) => Increments | undefined {
   const byId = new Map(venues.map((venue) => [venue.id, venue]));

@@ -1,4 +1,5 @@
 import { listingContradictions } from '../../domain/appraisal/appraise.ts';
+import { attempt, attemptEach } from '../../domain/attempt.ts';
 import type { Contradiction, Sighting } from '../../domain/claims/contradictions.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import { sayDate } from '../../domain/time/say-time.ts';
@@ -22,14 +23,15 @@ export function listingDoubts(lots: readonly LotState[], setup: Setup): (lot: Lo
   return (lot) => {
     byVin ??= groupByVin(lots);
     const same = lot.facts.vin === undefined ? [] : (byVin.get(lot.facts.vin) ?? []);
-    const found =
-      known.get(lot) ??
-      listingContradictions(lot.facts, setup, {
-        now: lot.addedAt,
-        earlier: same.filter(({ id }) => id !== lot.id).map((other) => sightingOf(other, setup.store.zone)),
-      });
-    known.set(lot, found);
-    return found;
+    const before = known.get(lot);
+    if (before !== undefined) return before;
+    const others = same.filter(({ id }) => id !== lot.id);
+    const earlier = attemptEach(others, (other) => sightingOf(other, setup.store.zone)).done;
+    const found = attempt(() => listingContradictions(lot.facts, setup, { now: lot.addedAt, earlier }));
+    // What can't be compared contradicts nothing that could be said.
+    const doubts = found.ok ? found.value : [];
+    known.set(lot, doubts);
+    return doubts;
   };
 }
 

@@ -3,7 +3,7 @@ import { bidWords } from '../../domain/bid/bid-words.ts';
 import type { Contradiction } from '../../domain/claims/contradictions.ts';
 import { lotTitle } from '../../domain/lot/car-name.ts';
 import type { LotId } from '../../domain/lot/lot.ts';
-import { cents } from '../../domain/money/cents.ts';
+import { cents, ZERO } from '../../domain/money/cents.ts';
 import { formatMoney } from '../../domain/money/format-money.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import { lastReading } from '../../domain/time/close-time.ts';
@@ -12,6 +12,7 @@ import type { Bids } from './bids.ts';
 import type { CloseLook } from './close-look.ts';
 import { closeLook } from './close-look.ts';
 import type { Standing } from './standing.ts';
+import { noStopWords } from './stop-words.ts';
 
 /** One lot as its row says it: all but what changes with the clock, and so as true tomorrow as what it was made from. */
 export interface RowWords {
@@ -58,9 +59,10 @@ export function rowWords(lot: LotState, { standing, bids, doubts, setup }: RowFr
   };
 }
 
-function maxBidWords({ missing, maxBid }: Standing): RowWords['maxBid'] {
-  if (missing.length > 0) return { words: 'not yet', as: 'missing' };
-  return maxBid === null ? { words: 'Don’t bid', as: 'strong' } : { words: formatMoney(maxBid), as: 'figure' };
+function maxBidWords(standing: Standing): RowWords['maxBid'] {
+  const none = noStopWords(standing);
+  if (none !== undefined) return { words: none, as: standing.missing.length > 0 ? 'missing' : 'strong' };
+  return { words: formatMoney(standing.maxBid ?? ZERO), as: 'figure' };
 }
 
 function headroomWords({ headroom }: Standing): RowWords['headroom'] {

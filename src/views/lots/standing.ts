@@ -1,6 +1,7 @@
+import { attempt } from '../../domain/attempt.ts';
 import type { Outcome } from '../../domain/outcome.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
-import type { DealProblem, DealRefusal } from '../../domain/worksheet/deal-of.ts';
+import { type DealProblem, type DealRefusal, incomplete } from '../../domain/worksheet/deal-of.ts';
 import { pricingContext } from '../../domain/worksheet/pricing-context.ts';
 import { standingOf, uncappedStandingOf, type Standing as Worked } from '../../domain/worksheet/worksheet-of.ts';
 import { hasBid } from '../../folds/bid-given.ts';
@@ -11,6 +12,8 @@ import { type Bids, bidsUnder } from './bids.ts';
 export interface Standing extends Worked {
   /** What to do before there is a figure; empty when the worksheet could be worked out. */
   readonly missing: readonly string[];
+  /** Why it can't be worked out though nothing is missing, to stand behind a colon. */
+  readonly why?: string;
 }
 
 /** What is worked out of a lot, when somebody asks. */
@@ -32,14 +35,17 @@ export interface Standings extends LotWorks {
 }
 
 export function standingsUnder(setup: Setup): Standings {
-  const context = pricingContext(setup);
+  // Of a setup that can't be used, each lot says so: none loses its close for it.
+  const context = attempt(() => pricingContext(setup));
+  const under = (lot: LotState, work: typeof standingOf) =>
+    inWords(context.ok ? work(lot.facts, context.value) : incomplete([context]));
   const known = new WeakMap<LotState, Standing>();
   const rough = new WeakMap<LotState, Standing>();
 
-  const of = (lot: LotState): Standing => remembered(known, lot, () => inWords(standingOf(lot.facts, context)));
+  const of = (lot: LotState): Standing => remembered(known, lot, () => under(lot, standingOf));
 
   const soFar = (lot: LotState): Standing =>
-    known.get(lot) ?? remembered(rough, lot, () => inWords(uncappedStandingOf(lot.facts, context)));
+    known.get(lot) ?? remembered(rough, lot, () => under(lot, uncappedStandingOf));
 
   return {
     of,
@@ -59,7 +65,7 @@ export function standingsUnder(setup: Setup): Standings {
 }
 
 /** What to do first, short enough for a row; the worksheet says the rest. */
-const MISSING_WORDS: Record<DealProblem['reason'], string> = {
+const MISSING_WORDS: Record<Exclude<DealProblem['reason'], 'not-meant' | 'cant-work-out'>, string> = {
   'no-retail': 'Enter retail estimate',
   'unread-cell': 'Fix what could not be read',
   'no-venue': 'Choose the venue',
@@ -72,12 +78,17 @@ const MISSING_WORDS: Record<DealProblem['reason'], string> = {
 
 function inWords(worked: Outcome<Worked, DealRefusal>): Standing {
   if (worked.ok) return { ...worked.value, missing: [] };
+  const why = worked.problems.find(({ short }) => short !== undefined)?.short;
   return {
     maxBid: null,
     headroom: null,
-    missing: [...new Set(worked.problems.map(({ reason }) => MISSING_WORDS[reason]))],
+    missing: [...new Set(worked.problems.map(missingWords))],
+    ...(why !== undefined && { why }),
   };
 }
+
+const missingWords = ({ reason, short }: DealProblem): string =>
+  reason === 'not-meant' || reason === 'cant-work-out' ? `Can’t be worked out: ${short}` : MISSING_WORDS[reason];
 
 function remembered(known: WeakMap<LotState, Standing>, lot: LotState, workOut: () => Standing): Standing {
   const before = known.get(lot);

@@ -55,6 +55,32 @@ const program = {
     });
   },
 
+  /**
+   * Leaves a lot as nobody can have meant it: with a retail that an older Headroom would have taken, or (without one) in a
+   * row that no Headroom ever wrote.
+   */
+  async poison(id: string, retail: { low?: number; likely: number; high?: number } | null): Promise<void> {
+    if (retail !== null) {
+      await withStore(0, async (store) =>
+        value(await store.changeLot(id as LotId, { set: { retail: retail as never } })),
+      );
+      return;
+    }
+    const lot = await program.lot(id);
+    const opening = indexedDB.open('headroom');
+    const database = await new Promise<IDBDatabase>((resolve, reject) => {
+      opening.onsuccess = () => resolve(opening.result);
+      opening.onerror = () => reject(opening.error);
+    });
+    const writing = database.transaction('lots', 'readwrite');
+    writing.objectStore('lots').put({ ...lot, facts: { ...lot?.facts, retail: { likely: 'nobody knows' }, year: {} } });
+    await new Promise<void>((resolve, reject) => {
+      writing.oncomplete = () => resolve();
+      writing.onerror = () => reject(writing.error);
+    });
+    database.close();
+  },
+
   lot: (id: string): Promise<LotState | null> => withStore(0, (store) => store.lot(id as LotId)),
 
   findings: (): Promise<number> => withStore(0, async (store) => (await store.checkJournal()).findings.length),

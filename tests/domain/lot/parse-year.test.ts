@@ -16,12 +16,13 @@ describe('a model year', () => {
     ['2021.0', 2021],
     ['98', 1998],
     ['28', 2028],
-    ['1886', 1886],
+    ['1957', 1957],
   ])('reads %j', (text, expected) => expect(read(text)).toBe(expected));
 
   it.each([
     ['29', 'out-of-range'],
     ['2029', 'out-of-range'],
+    ['1900', 'out-of-range'],
     ['1885', 'out-of-range'],
     ['21/22', 'not-a-year'],
     ['202', 'not-a-year'],

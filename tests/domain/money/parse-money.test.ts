@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cents, LARGEST_CENTS } from '../../../src/domain/money/cents.ts';
+import { cents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
-import { parseMoney } from '../../../src/domain/money/parse-money.ts';
+import { MOST_WRITTEN, parseMoney } from '../../../src/domain/money/parse-money.ts';
 
 const read = (text: string, decimal?: '.' | ',') => {
   const amount = parseMoney(text, decimal === undefined ? {} : { decimal });
@@ -110,7 +110,7 @@ describe('a written amount', () => {
 
   it('is read back to the cent', () => {
     fc.assert(
-      fc.property(fc.integer({ min: -LARGEST_CENTS, max: LARGEST_CENTS }), (amount) => {
+      fc.property(fc.integer({ min: -MOST_WRITTEN, max: MOST_WRITTEN }), (amount) => {
         for (const format of [{}, { cents: 'always' }, { sign: 'always' }] as const) {
           expect(read(formatMoney(cents(amount), format))).toBe(amount === 0 ? 0 : amount);
         }

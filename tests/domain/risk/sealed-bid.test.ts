@@ -34,3 +34,21 @@ describe('a sealed bid', () => {
     ).toBeUndefined();
   });
 });
+
+test('among more prices than can be looked at one by one, the same one is found', () => {
+  const fine = priceGrid(incrementsSchema.parse([{ fromCents: 0, stepCents: 1 }]), 1_000_003);
+  const winChance = (price: number) => price / 1_000_003;
+  const surplus = (price: number) => 777_777 - price;
+  // By calculus: p·(777,777 − p) is largest halfway.
+  expect(sealedBid(fine, winChance, surplus)?.bid).toBe(388_888);
+  let asked = 0;
+  sealedBid(
+    fine,
+    (price) => {
+      asked += 1;
+      return winChance(price);
+    },
+    surplus,
+  );
+  expect(asked).toBeLessThan(25_000);
+});

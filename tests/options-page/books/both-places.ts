@@ -38,8 +38,9 @@ export async function bothOf(store: Store, id: LotId) {
   const sold = soldLotOf(lot, bookedLots(books, SETUP.store.zone)(lot.id, lot.facts));
   const money = winMoney(sold, SETUP, place);
   if (money === undefined) throw new Error('it was won');
-  const folder = at(foldersOf([lot], books, new Map(), SETUP, DAY), 0);
-  const posted = postedBooks([folder], books, STARTING_BOOKKEEPING);
+  const folders = foldersOf([lot], books, new Map(), SETUP, DAY);
+  const folder = at(folders.folders, 0);
+  const posted = postedBooks(folders, books, STARTING_BOOKKEEPING);
   return {
     sold,
     folder,

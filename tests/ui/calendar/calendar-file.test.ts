@@ -41,7 +41,7 @@ async function add(facts: LotFacts): Promise<LotId> {
 }
 
 const exported = async (choice: Parameters<typeof calendarFile>[2] = WEEK) =>
-  readCalendar(await value(await calendarFile(store, setup, choice)).text());
+  readCalendar(await value(await calendarFile(store, setup, choice)).blob.text());
 
 test('an open lot has its alarms, a placed one fewer, and the stop price stands first', async () => {
   await add({ year: 2021, make: 'Larkspur', venueId: 'saguaro', close: closesAt(SATURDAY), retail: estimate(31_900) });
@@ -118,7 +118,7 @@ test('a second file updates the first: same UID, greater SEQUENCE after a change
 
 test('the file of an unchanged journal is the same file, whenever it is saved', async () => {
   await add({ make: 'Larkspur', close: closesAt(SATURDAY) });
-  const text = async () => value(await calendarFile(store, setup, WEEK)).text();
+  const text = async () => value(await calendarFile(store, setup, WEEK)).blob.text();
   expect(await text()).toBe(await text());
 });
 

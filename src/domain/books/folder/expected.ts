@@ -8,6 +8,7 @@ import { dateIn } from '../../time/wall-clock.ts';
 import { costLines } from '../../worksheet/cost-lines.ts';
 import { dealOf } from '../../worksheet/deal-of.ts';
 import type { PricingContext } from '../../worksheet/pricing-context.ts';
+import { orWhyNot } from '../../worksheet/worksheet-of.ts';
 import { feeSources } from './fee-source.ts';
 
 /** What a bill was expected to say, as of the win. */
@@ -35,6 +36,15 @@ export interface ExpectedPurchase {
   /** What could not be worked out, in sentences. */
   readonly problems: readonly string[];
 }
+
+/** Nothing to hold a purchase against, because of `problem`. */
+export const nothingExpected = (problem: string): ExpectedPurchase => ({
+  lines: [],
+  retail: null,
+  gross: null,
+  financed: null,
+  problems: [problem],
+});
 
 /**
  * The expected side of a folder: the worksheet at the hammer price that was paid.
@@ -66,10 +76,11 @@ export function expectedPurchase(facts: LotFacts, context: PricingContext, hamme
     }
   }
   const { setup } = context;
-  const appraisal = appraiseMoney(facts, setup, context.history, context.spreadOf);
-  const deal = dealOf(facts, context, appraisal);
+  const deal = orWhyNot(facts, () =>
+    dealOf(facts, context, appraiseMoney(facts, setup, context.history, context.spreadOf)),
+  );
   if (!deal.ok) {
-    problems.push(...deal.problems.filter(({ reason }) => reason === 'no-retail').map(({ message }) => message));
+    problems.push(...deal.problems.filter(({ reason }) => UNEXPECTED.has(reason)).map(({ message }) => message));
     return { lines: withoutNothing(lines), retail: null, gross: null, financed: null, problems };
   }
   const { retail: whole, steps, financed } = breakdownAt(deal.value, hammer);
@@ -91,6 +102,9 @@ export function expectedPurchase(facts: LotFacts, context: PricingContext, hamme
   const gross = cents(retail - sumCents(kept.map((line) => line.cents)));
   return { lines: kept, retail, gross, financed, problems };
 }
+
+/** What of a deal's problems the fees and costs above do not say already. */
+const UNEXPECTED: ReadonlySet<string> = new Set(['no-retail', 'not-meant', 'cant-work-out']);
 
 const HELD = { from: 'The worksheet, over the expected days to sell' };
 

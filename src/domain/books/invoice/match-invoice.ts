@@ -1,3 +1,4 @@
+import { attempt, type CantWorkOut } from '../../attempt.ts';
 import type { LotId } from '../../lot/lot.ts';
 import type { Cents } from '../../money/cents.ts';
 import type { InvoiceLine } from './invoice-line.ts';
@@ -39,7 +40,9 @@ export function matchInvoice(
   const judged = new Map<string, JudgedLine>();
   for (const [lot, own] of byLot) {
     const folder = folders.find((each) => each.lot === lot);
-    if (folder !== undefined) for (const one of judgeLines(own, folder)) judged.set(one.line.id, one);
+    if (folder === undefined) continue;
+    const lines = attempt(() => judgeLines(own, folder));
+    for (const one of lines.ok ? lines.value : own.map((line) => unjudged(line, lines))) judged.set(one.line.id, one);
   }
   return matched.map(({ id, own, match }) => ({
     id,
@@ -51,6 +54,14 @@ export function matchInvoice(
     ),
   }));
 }
+
+/** A car whose lines can't be held against the books costs no other car of the invoice its verdict. */
+const unjudged = (line: InvoiceLine, { message }: CantWorkOut): JudgedLine => ({
+  line,
+  verdict: 'not-expected',
+  expected: null,
+  why: message,
+});
 
 function matchOf(
   id: string,
