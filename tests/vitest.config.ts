@@ -1,6 +1,11 @@
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
-const shared = { testTimeout: 60_000, hookTimeout: 60_000 };
+const shared = {
+  testTimeout: 60_000,
+  hookTimeout: 60_000,
+  alias: { 'webextension-polyfill': fileURLToPath(new URL('invented-extension-api.ts', import.meta.url)) },
+};
 /** Rooms whose tests leave nothing behind them: one thread loads what they import once, for all. */
 const SHARED_ROOMS = [
   'acts',

@@ -1,4 +1,4 @@
-import { api } from './extension-api.ts';
+import browser from 'webextension-polyfill';
 
 /** What stands on the toolbar button. */
 export interface Badge {
@@ -10,21 +10,21 @@ export interface Badge {
 }
 
 export async function showBadge({ text, title, urgent }: Badge): Promise<void> {
-  await api.action.setBadgeText({ text });
-  await api.action.setTitle({ title });
-  if (text !== '') await api.action.setBadgeBackgroundColor({ color: urgent ? '#0b5d66' : '#5b6068' });
+  await browser.action.setBadgeText({ text });
+  await browser.action.setTitle({ title });
+  if (text !== '') await browser.action.setBadgeBackgroundColor({ color: urgent ? '#0b5d66' : '#5b6068' });
 }
 
 /** As `showBadge`, on one tab only and until it goes to another page. */
 export async function showTabBadge(tab: number, text: string, title: string): Promise<void> {
-  await api.action.setBadgeText({ tabId: tab, text });
-  await api.action.setTitle({ tabId: tab, title });
-  if (text !== '') await api.action.setBadgeBackgroundColor({ tabId: tab, color: '#0b5d66' });
+  await browser.action.setBadgeText({ tabId: tab, text });
+  await browser.action.setTitle({ tabId: tab, title });
+  if (text !== '') await browser.action.setBadgeBackgroundColor({ tabId: tab, color: '#0b5d66' });
 }
 
 /** Lets a tab's button show again what it shows on every tab. */
 export async function clearTabBadge(tab: number): Promise<void> {
   // The typings do not know that null, in both browsers, gives way to the text of every tab.
-  await api.action.setBadgeText({ tabId: tab, text: null as unknown as string });
-  await api.action.setTitle({ tabId: tab, title: await api.action.getTitle({}) });
+  await browser.action.setBadgeText({ tabId: tab, text: null as unknown as string });
+  await browser.action.setTitle({ tabId: tab, title: await browser.action.getTitle({}) });
 }

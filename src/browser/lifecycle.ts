@@ -1,7 +1,7 @@
-import { api } from './extension-api.ts';
+import browser from 'webextension-polyfill';
 
 /** Runs when the extension was installed or updated, and when the browser starts. */
 export function onStart(listener: () => void): void {
-  api.runtime.onInstalled.addListener(() => listener());
-  api.runtime.onStartup.addListener(() => listener());
+  browser.runtime.onInstalled.addListener(() => listener());
+  browser.runtime.onStartup.addListener(() => listener());
 }

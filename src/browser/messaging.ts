@@ -1,8 +1,8 @@
-import { api } from './extension-api.ts';
+import browser, { type Runtime } from 'webextension-polyfill';
 
 /** Sends `message` to the background and returns whatever answers. */
 export function sendToBackground(message: unknown): Promise<unknown> {
-  return api.runtime.sendMessage(message);
+  return browser.runtime.sendMessage(message);
 }
 
 /**
@@ -12,12 +12,12 @@ export function sendToBackground(message: unknown): Promise<unknown> {
 export function onMessage(
   answer: (message: unknown, fromOwnPage: boolean, tab: number | undefined) => Promise<unknown> | null,
 ): void {
-  const own = api.runtime.getURL('');
-  api.runtime.onMessage.addListener((message: unknown, sender, reply) => {
-    const fromOwnPage = sender.id === api.runtime.id && (sender.url ?? '').startsWith(own);
-    const pending = answer(message, fromOwnPage, sender.tab?.id);
-    if (pending === null) return false;
-    pending.then(reply, () => reply(undefined));
-    return true;
-  });
+  const own = browser.runtime.getURL('');
+  const listener = (message: unknown, sender: Runtime.MessageSender): Promise<unknown> | undefined => {
+    const fromOwnPage = sender.id === browser.runtime.id && (sender.url ?? '').startsWith(own);
+    // Whoever asked is told nothing of what went wrong here.
+    return answer(message, fromOwnPage, sender.tab?.id)?.catch(() => undefined);
+  };
+  // The typings know listeners that always promise an answer, and listeners that never do.
+  browser.runtime.onMessage.addListener(listener as Runtime.OnMessageListenerAsync);
 }

@@ -1,5 +1,5 @@
+import browser, { type Scripting } from 'webextension-polyfill';
 import { type Outcome, ok, refuse } from '../domain/outcome.ts';
-import { api } from './extension-api.ts';
 
 /** The tab the user is looking at. Its address is known only where he has let us look. */
 export interface FrontTab {
@@ -8,7 +8,7 @@ export interface FrontTab {
 }
 
 export async function frontTab(): Promise<FrontTab | null> {
-  const [tab] = await api.tabs.query({ active: true, currentWindow: true });
+  const [tab] = await browser.tabs.query({ active: true, currentWindow: true });
   return tab?.id === undefined ? null : { id: tab.id, url: tab.url };
 }
 
@@ -18,7 +18,7 @@ export async function frontTab(): Promise<FrontTab | null> {
  */
 export function injectFile(tab: number, file: string): Promise<Outcome<null>> {
   return inTab(async () => {
-    demandNoError(await api.scripting.executeScript({ target: { tabId: tab }, files: [file] }));
+    demandNoError(await browser.scripting.executeScript({ target: { tabId: tab }, files: [file] }));
     return null;
   });
 }
@@ -33,7 +33,7 @@ export function runInTab<Args extends readonly unknown[]>(
   ...args: Args
 ): Promise<Outcome<unknown>> {
   return inTab(async () => {
-    const frames = await api.scripting.executeScript<unknown[], unknown>({
+    const frames = await browser.scripting.executeScript({
       target: { tabId: tab },
       // The typings want a mutable list of arguments; what travels is the text of the function.
       func: task as unknown as (...args: unknown[]) => unknown,
@@ -45,9 +45,8 @@ export function runInTab<Args extends readonly unknown[]>(
 }
 
 /** Firefox does not reject when a program fails in a page; it says so in the result. */
-function demandNoError(frames: readonly chrome.scripting.InjectionResult<unknown>[]): void {
-  // The typings know Chromium's results only.
-  const error = (frames[0] as { readonly error?: unknown } | undefined)?.error;
+function demandNoError([first]: readonly Scripting.InjectionResult[]): void {
+  const error = first?.error;
   if (error !== undefined && error !== null) throw new Error(String(error));
 }
 

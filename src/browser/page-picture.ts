@@ -1,5 +1,5 @@
+import browser from 'webextension-polyfill';
 import { type Outcome, ok, refuse } from '../domain/outcome.ts';
-import { api } from './extension-api.ts';
 
 /** The page in front, as far as the user's press on the toolbar button lets us see it. */
 export interface FrontPage {
@@ -9,7 +9,7 @@ export interface FrontPage {
 
 /** Null for the browser's own pages, and where nothing may be seen. Cut to what a receipt holds. */
 export async function frontPage(): Promise<FrontPage | null> {
-  const [tab] = await api.tabs.query({ active: true, currentWindow: true });
+  const [tab] = await browser.tabs.query({ active: true, currentWindow: true });
   if (tab?.url === undefined || !/^https?:/.test(tab.url)) return null;
   return { url: tab.url.slice(0, 2000), title: (tab.title ?? '').slice(0, 400) };
 }
@@ -18,7 +18,7 @@ export async function frontPage(): Promise<FrontPage | null> {
 export async function picturePage(): Promise<Outcome<Blob>> {
   let address: string;
   try {
-    address = await api.tabs.captureVisibleTab({ format: 'png' });
+    address = await browser.tabs.captureVisibleTab(undefined, { format: 'png' });
   } catch {
     // The page belongs to the browser, or the press on the button was for another tab.
     return refuse('no-picture', 'The browser does not allow a picture of this page.');

@@ -43,7 +43,9 @@ async function readAll(url: string, contexts: Readonly<Record<string, object>>):
     },
     args: [contexts],
   });
-  const read = frames.flatMap(({ result }) => (result?.drafts ? [[result.name, result.drafts] as const] : []));
+  type Read = { readonly name: string; readonly drafts: unknown } | null | undefined;
+  const results = frames.map(({ result }) => result as Read);
+  const read = results.flatMap((result) => (result?.drafts ? [[result.name, result.drafts] as const] : []));
   return Object.fromEntries(read);
 }
 

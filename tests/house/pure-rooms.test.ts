@@ -53,12 +53,20 @@ test('a date made of an instant is no use of the clock', () => {
   expect(IMPURE.some(({ pattern }) => pattern.test('const day = new Date(instant);'))).toBe(false);
 });
 
-test('the WebExtension interface is called in src/browser only', () => {
+test('the WebExtension interface is called in src/browser only, and there through webextension-polyfill', () => {
   const call = /\b(?:chrome|browser)\??\.[a-z]\w*/;
   const callers = sourceFiles(['src', 'options-page'], ['.ts', '.tsx'])
     .filter((file) => call.test(codeAlone(file.text)))
     .map((file) => file.path)
     .filter((path) => !path.startsWith('src/browser/'));
   expect(callers).toEqual([]);
+  const program = sourceFiles(['src', 'options-page', 'manifest'], ['.ts', '.tsx']);
+  const ofPolyfill = program
+    .filter((file) => importsOf(file).includes('webextension-polyfill'))
+    .map(({ path }) => path);
+  expect(ofPolyfill.filter((path) => !path.startsWith('src/browser/'))).toEqual([]);
+  const own = sourceFiles(['src/browser'], ['.ts']).filter((file) => call.test(codeAlone(file.text)));
+  expect(own.map(({ path }) => path).filter((path) => !ofPolyfill.includes(path))).toEqual([]);
+  expect(own.filter((file) => /\bchrome\./.test(codeAlone(file.text))).map(({ path }) => path)).toEqual([]);
   expect(call.test('await chrome.alarms.clear(name)')).toBe(true);
 });
