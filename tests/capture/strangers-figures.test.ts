@@ -25,13 +25,21 @@ const MASK = 'X'.repeat(3);
 const HEAD = `<h1>2021 Larkspur Hauler 250</h1><p>VIN: ${VIN}</p>`;
 
 describe('a figure that is masked or misprinted is no figure', () => {
-  test.each([`$12,${MASK}`, '$1O,4OO', '$12,***', '$**,400', '$18.4M', '$1_,___', '$12,4xx', '$9,•••', `12,${MASK}`, '1O,400'])(
-    '%s as the current bid',
-    (amount) => {
-      const page = read(`${HEAD}<dl><dt>Current bid</dt><dd>${amount}</dd></dl><p>Current bid: ${amount}</p>`);
-      expect(said(page, 'priceNow')).toBeUndefined();
-    },
-  );
+  test.each([
+    `$12,${MASK}`,
+    '$1O,4OO',
+    '$12,***',
+    '$**,400',
+    '$18.4M',
+    '$1_,___',
+    '$12,4xx',
+    '$9,•••',
+    `12,${MASK}`,
+    '1O,400',
+  ])('%s as the current bid', (amount) => {
+    const page = read(`${HEAD}<dl><dt>Current bid</dt><dd>${amount}</dd></dl><p>Current bid: ${amount}</p>`);
+    expect(said(page, 'priceNow')).toBeUndefined();
+  });
 
   test.each(['45,xxx mi', `45,${MASK}`, '4O,210', '45,***', '45***', '45,2?? miles', '4x,xxx', '45,xxx'])(
     '%s as the odometer',
