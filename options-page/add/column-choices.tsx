@@ -11,7 +11,7 @@ interface ColumnChoicesProps {
 
 const ROLES = COLUMN_FIELDS.map(({ id, label }) => ({ role: id, label }));
 
-/** What each column is taken for, with a few of its cells, to be put right where it is wrong. */
+/** What each column is read as, with a few of its cells, so that the user can correct it. */
 export function ColumnChoices({ table, columns, onChange }: ColumnChoicesProps) {
   const left = columns.filter(({ field }) => field === null).length;
   return (

@@ -19,7 +19,7 @@ export function FilePick({ label, words, onPick }: FilePickProps) {
         aria-label={label}
         onChange={(event) => {
           const files = [...(event.currentTarget.files ?? [])];
-          // The same file can be chosen again after it was taken back.
+          // The same file can be chosen again after an undo.
           event.currentTarget.value = '';
           if (files.length > 0) onPick(files);
         }}

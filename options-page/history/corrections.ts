@@ -1,6 +1,6 @@
 import type { HistoryItem } from '../../src/store/journal/history.ts';
 
-/** The ids of the results that correct an earlier one: every result after the first that was not taken back. */
+/** The ids of the results that correct an earlier one: every result after the first one that was not undone. */
 export function correctionsIn(history: readonly HistoryItem[]): ReadonlySet<string> {
   const found = new Set<string>();
   let stands = false;

@@ -8,7 +8,7 @@ import { sayItem } from '../../src/views/history/say-item.ts';
 import { correctionsIn } from './corrections.ts';
 import { KeptFile } from './kept-file.tsx';
 
-/** Everything in order, the earliest first; what was taken back stays in its place, crossed out. */
+/** Everything in order, the earliest first; what was undone stays in its place, crossed out. */
 export function TimeLine({ history }: { history: readonly HistoryItem[] }) {
   const corrections = correctionsIn(history);
   const words = new Map(

@@ -16,7 +16,7 @@ const STANDING = [
   { key: 'reconCents', label: 'Recon, when nothing is listed', hint: 'Used only while a lot has no recon lines' },
 ] as const satisfies readonly { key: keyof StandingCosts; label: string; hint: string }[];
 
-/** What every car costs whatever it is, and what it costs when a win comes undone. */
+/** The costs of every car, and what a canceled sale costs. */
 export function CostsPart({ part }: { part: SetupPart }) {
   const { setup, change } = useSetupEdit();
   const { costs, undone } = setup;

@@ -48,7 +48,7 @@ export const SETUP_PARTS: readonly SetupPart[] = [
 export const partOf = (id: string): SetupPart | undefined =>
   SETUP_PARTS.find((part) => part.id === (id === '' ? 'store' : id));
 
-/** What stands behind the title in the list of parts: how many there are, or that something wants a look. */
+/** What follows the title in the list of parts: how many entries there are, or that something needs checking. */
 export function partState(part: SetupPart, setup: Setup): string {
   if (part.id === 'after') return afterState(setup);
   const cautions = setupCautions(setup).filter((caution) => part.sections.includes(caution.section)).length;

@@ -10,7 +10,7 @@ interface DayHeadProps {
   readonly today: boolean;
 }
 
-/** What is said of a day beside its line: how many close, and how many of them are in danger. */
+/** The text beside a day's line: how many lots close, and how many of them are in danger. */
 export function DayHead({ frame, closings, today }: DayHeadProps) {
   const counts = countsOf(closings);
   const shift = shiftWords(frame.shiftMinutes);

@@ -10,7 +10,7 @@ interface SheetHeadProps {
   readonly bands: readonly RushBand[];
 }
 
-/** What stands on top of the printed day: whose sheet it is, which clock it goes by, and how to reach the buyer. */
+/** The head of the printed day: whose sheet it is, its time zone, and how to reach the buyer. */
 export function SheetHead({ date, bands }: SheetHeadProps) {
   const { setup } = useWorkspace();
   const now = useNow(1000);

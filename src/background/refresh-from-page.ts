@@ -82,7 +82,7 @@ async function refresh(store: Store, { tab, url, isLast }: Visit, { lookAgain }:
   const wanted = Object.keys(plan.set).length > 0 && !(await wasTakenBack(store, id, before.get('entry'), plan.set));
   const written = wanted ? await store.changeLot(id, { set: plan.set, evidence: plan.evidence }) : null;
   const entry = written?.ok === true ? written.value[0]?.id : undefined;
-  // A page tells more than once that it was opened, with each address it gives itself; what it brought stays said.
+  // A page reports its opening more than once, with each address it gives itself. The badge keeps showing what changed.
   const news = new URLSearchParams(before);
   if (entry !== undefined) {
     news.set('entry', entry);

@@ -18,7 +18,7 @@ export interface ClockSeen {
   readonly corrections: readonly ClockCorrection[];
 }
 
-/** What lies in memory of the clock. */
+/** What memory holds about the clock. */
 interface Before {
   /** What it showed at the last look. */
   readonly wall: Instant;

@@ -5,7 +5,7 @@ export interface Badge {
   /** Up to four characters; an empty text takes the badge away. */
   readonly text: string;
   readonly title: string;
-  /** Something wants doing now: in the accent, else in grey. */
+  /** Something needs doing now: in the accent color, otherwise in gray. */
   readonly urgent: boolean;
 }
 

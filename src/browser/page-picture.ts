@@ -14,7 +14,7 @@ export async function frontPage(): Promise<FrontPage | null> {
   return { url: tab.url.slice(0, 2000), title: (tab.title ?? '').slice(0, 400) };
 }
 
-/** A picture of what is visible of the page in front, as PNG. The popup over it is not in the picture. */
+/** A picture of the visible part of the page in front, as PNG. The popup is not in it. */
 export async function picturePage(): Promise<Outcome<Blob>> {
   let address: string;
   try {

@@ -8,7 +8,7 @@ export const readContextSchema = z.strictObject({
   storeZone: zoneSchema,
   /** The zone of the venue whose site this is, where the user has said so. */
   venueZone: z.optional(zoneSchema),
-  /** Makes of lots that are watched already, so that one of several words is recognised. */
+  /** Makes of lots that are watched already, so that one of several words is recognized. */
   makes: z.optional(z.readonly(z.array(z.string().check(z.minLength(1), z.maxLength(80))).check(z.maxLength(500)))),
   /** Where the user pointed on this site before. */
   places: z.optional(z.readonly(z.array(pointedPlaceSchema).check(z.maxLength(100)))),

@@ -13,8 +13,8 @@ const share = (fromDollars: number, percent: number, limits: { least?: number; m
 const charge = (label: string, dollars: number) => ({ label, cents: dollars * 100 });
 
 /**
- * Invented price lists of different build: plain steps; a percentage with a least and a most; a percentage that turns
- * into a flat fee and so falls at an edge; and one with dearer prices to come.
+ * Invented fee schedules of different kinds: plain steps; a percentage with a minimum and a maximum; a percentage that turns
+ * into a flat fee and so falls at an edge; and one with higher rates to come.
  * @param today the date in the store's zone
  */
 export function demoFees(today: LocalDate): FeeSchedule[] {

@@ -16,7 +16,7 @@ const HEADINGS = ['Invoice no.', 'VIN', 'Lot', 'Sale date', 'Description', 'Amou
 /**
  * An invented venue's invoice for these cars, as the rows of a CSV file, with what invoices get wrong: one fee $25 too
  * high, one line twice, a VIN with its last character wrong, an amount nobody can read, a car that was never won, and the
- * payment of what the price list asks for, which somebody may have noted already.
+ * payment of what the fee schedule asks for, which somebody may have recorded already.
  */
 export function demoInvoice(cars: readonly InvoicedCar[]): string {
   const rows: string[][] = cars.flatMap(({ facts, won, lines }, i) => {

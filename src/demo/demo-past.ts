@@ -47,7 +47,7 @@ const SOLD_AGAIN = 16;
 /** Four invented weeks of sales: most bids lost, some won, a few never sold, and the last three closings still to be noted. */
 export function demoPast({ setup, now, saturday, today, factsOf, again, ids }: PastOrder): DemoPast {
   const context = pricingContext(setup);
-  // On a Saturday whose rush has begun, the week before it is the last that is over.
+  // On a Saturday whose busy hours have begun, the week before it is the last one that is over.
   const after = addDays(saturday, -7) < today ? saturday : addDays(saturday, -7);
   const lots: NewLot[] = [];
   const sales: DemoSale[] = [];

@@ -29,7 +29,7 @@ test('pasted rows show every fault first, keep the good ones, and can be taken b
   await goTo(page, '#/add');
   await page.fill({ field: 'Rows' }, ROWS);
   await page.click({ button: 'Preview rows' });
-  // The car with a VIN is recognised; the other has nothing to be recognised by.
+  // The car with a VIN is recognized; the other has nothing to be recognized by.
   await page.sees('Watched already.');
 });
 

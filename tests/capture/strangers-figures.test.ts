@@ -51,7 +51,7 @@ describe('a figure that is masked or misprinted is no figure', () => {
 });
 
 describe('a figure of another car', () => {
-  test('is not read where the pointed-at row is gone and the neighbour has one of that name', () => {
+  test('is not read where the pointed-at row is gone and the neighbor has one of that name', () => {
     const mine = (inner: string) => `<main>${HEAD}<dl>${inner}</dl></main>`;
     const bid = (amount: string, mark = '') => `<dt>Money in</dt><dd ${mark}>${amount}</dd>`;
     const before = documentOf(mine(bid('$18,400', 'class="mark"')));

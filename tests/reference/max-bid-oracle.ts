@@ -115,7 +115,7 @@ export function oracleGrid(deal: Deal): number[] {
   return prices;
 }
 
-/** The accepted prices as runs of neighbours on the grid. */
+/** The accepted prices as runs of neighbors on the grid. */
 export function oracleRuns(
   grid: readonly number[],
   accepts: (price: number) => boolean,

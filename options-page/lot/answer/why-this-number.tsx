@@ -14,7 +14,7 @@ interface WhyThisNumberProps {
   readonly priceNow: Cents | undefined;
 }
 
-/** The number in sentences that a sceptical owner can check, and what was taken for granted on the way. */
+/** The number in sentences that a skeptical owner can check, and what was assumed. */
 export function WhyThisNumber({ sheet, checks, risk, priceNow }: WhyThisNumberProps) {
   const { result, goOn, assumptions, deal, appraisal } = sheet;
   const { maxBid, breakdown, limitedBy } = result;

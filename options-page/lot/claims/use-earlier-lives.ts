@@ -6,7 +6,7 @@ import { sightingOf } from '../../../src/views/lots/listing-doubts.ts';
 
 const NONE: readonly Sighting[] = [];
 
-/** What other lots in the store, dropped ones too, said of the car with the same VIN. */
+/** What other lots in the store, dropped ones too, say about the car with the same VIN. */
 export function useEarlierLives(lot: LotState): readonly Sighting[] {
   const { store, setup, lots, say } = useWorkspace();
   const [earlier, setEarlier] = useState<readonly Sighting[]>(NONE);

@@ -9,7 +9,7 @@ const FINEST = 100;
 
 /**
  * A new band behind the one at `index`, starting where it breaks no rule: half-way to the next band, in whole dollars,
- * or behind the last one by as much as the last band is wide. It charges what its neighbour does, so that adding it
+ * or behind the last one by as much as the last band is wide. It charges what its neighbor does, so that adding it
  * changes no fee until it is edited.
  */
 export function bandAfter(bands: readonly FeeBand[], index: number): FeeBand {

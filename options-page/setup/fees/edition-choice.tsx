@@ -9,7 +9,7 @@ export interface EditionChoiceProps {
   readonly onChoose: (index: number) => void;
 }
 
-/** Which of several price lists is being looked at. A single one needs no choice. */
+/** Which of several dated rates is shown. A single one needs no choice. */
 export function EditionChoice({ editions, chosen, today, onChoose }: EditionChoiceProps) {
   if (editions.length < 2) return null;
   return (

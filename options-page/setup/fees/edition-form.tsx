@@ -14,7 +14,7 @@ export interface EditionFormProps {
   readonly onChange: (edition: FeeEdition, said: string) => void;
 }
 
-/** One price list: when it holds, its tables by price, its charges at any price. */
+/** The rates of some dates: the dates, the fees by price, the fixed charges. */
 export function EditionForm({ edition, path, scheduleName, onChange }: EditionFormProps) {
   const { tables, charges } = edition;
   const [root, focusNext] = useFocusNext<HTMLDivElement>();

@@ -2,7 +2,7 @@ import type { FeeEdition } from '../../../src/domain/fees/fee-schedule.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
 import { dateInWords } from '../../../src/views/words/date-words.ts';
 
-/** When a price list holds, in words. */
+/** The dates of some rates, in words. */
 export function editionDates({ validFrom, validTo }: FeeEdition): string {
   if (validFrom === undefined) return validTo === undefined ? 'at all times' : `until ${dateInWords(validTo)}`;
   return validTo === undefined
@@ -17,7 +17,7 @@ export function editionState({ validFrom, validTo }: FeeEdition, today: LocalDat
   return 'now';
 }
 
-/** Position of the price list that holds today; the last one where none does. */
+/** Position of the rates of today; the last ones if there are none. */
 export function holdingEdition(editions: readonly FeeEdition[], today: LocalDate): number {
   const holding = editions.findLastIndex((edition) => editionState(edition, today) === 'now');
   return holding < 0 ? editions.length - 1 : holding;

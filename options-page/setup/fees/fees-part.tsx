@@ -10,7 +10,7 @@ import { NoFees } from './no-fees.tsx';
 import { ScheduleEntry } from './schedule-entry.tsx';
 import './fees.css';
 
-/** What buyers are charged on top of the hammer price, by schedule, price list and band. */
+/** What buyers are charged on top of the hammer price, by schedule, rates and band. */
 export function FeesPart({ part }: { part: SetupPart }) {
   const { setup, change } = useSetupEdit();
   const { feeSchedules: schedules, venues } = setup;

@@ -12,7 +12,7 @@ export interface PasteFeeTableProps {
 
 const EXAMPLE = '0 – 499.99   $100\n500 – 999.99   $125\n$1,000 and up   2.5% (min $150)';
 
-/** A price list as it was copied, what it was read as, and what could not be read; nothing is taken before it is asked. */
+/** Pasted fee bands, how they were read, and what could not be read. Nothing is used before the user says so. */
 export function PasteFeeTable({ text: pasted, label, onUse, onLeave }: PasteFeeTableProps) {
   const [text, setText] = useState(pasted);
   const id = useId();

@@ -25,7 +25,7 @@ export interface ScheduleEntryProps {
   readonly onRemove: () => void;
 }
 
-/** One schedule: its name, its price lists by date, and what a price pays by the chosen one. */
+/** One schedule: its name, its rates by date, and the fees of a price under the chosen rates. */
 export function ScheduleEntry({ schedule, path, openAtFirst, onChange, onRemove }: ScheduleEntryProps) {
   const { setup } = useSetupEdit();
   const today = dateIn(setup.store.zone, useNow(MINUTE));

@@ -7,7 +7,7 @@ import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { MoneyInput } from '../../../src/ui/inputs/money-input.tsx';
 import { FeePicture } from './fee-picture.tsx';
 
-/** What one hammer price pays by this price list, line by line, so that it can be held against an invoice. */
+/** The fees of one hammer price under these rates, line by line, for comparing with an invoice. */
 export function TrialPrice({ edition }: { edition: FeeEdition }) {
   const [price, setPrice] = useState(cents(1_000_000));
   const tables = edition.tables.filter((table) => table.bands[0]?.fromCents === 0);

@@ -68,7 +68,7 @@ class Snapshot {
       return;
     }
     this.left.text -= text.length;
-    // What is set apart by colour or weight alone has no blank around it, and a VIN is no part of a word.
+    // What is set apart by color or weight alone has no blank around it, and a VIN is no part of a word.
     const apart = /^[A-HJ-NPR-Z0-9]{17}$/.test(text.trim()) ? ` ${text} ` : text;
     parent.children.push({ kind: 'text', text: apart, parent, order: this.order++ });
   }

@@ -18,7 +18,7 @@ export interface DraftFacts {
 export interface KnownNames {
   readonly venues: readonly Pick<Venue, 'id' | 'name'>[];
   readonly titles: readonly Pick<TitleBrand, 'id' | 'name'>[];
-  /** The venue whose site the page is on, where the user has said so; it goes before any name on the page. */
+  /** The venue of the page's site, if the user has set it. It overrides any name on the page. */
   readonly siteVenueId?: string | undefined;
 }
 
@@ -67,7 +67,7 @@ type Reading<Name extends DraftFieldName> = NonNullable<DraftFields[Name]>['read
 
 const idOf = (named: Outcome<string>): string | undefined => (named.ok ? named.value : undefined);
 
-/** What has no field of its own is kept as text, so that nothing the page said of the car is lost. */
+/** What has no field of its own is kept as text, so that nothing on the page about the car is lost. */
 function notesOf(fields: DraftFields): string {
   const said: [string, DraftFieldName][] = [
     ['Title', 'title'],

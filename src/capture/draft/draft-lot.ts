@@ -60,7 +60,7 @@ export const draftFieldsSchema = z.strictObject({
   make: fieldOf(words),
   model: fieldOf(words),
   trim: fieldOf(words),
-  /** Odometer in whole miles, also when the page gives kilometres. */
+  /** Odometer in whole miles, also when the page gives kilometers. */
   miles: fieldOf(z.int().check(z.gte(0), z.lte(2_000_000))),
   lotNumber: fieldOf(words),
   runNumber: fieldOf(words),

@@ -36,7 +36,7 @@ export interface CloseSources {
   readonly markedUp: readonly MarkedUpClose[];
 }
 
-/** When the lot closes: labelled times and countdowns, `time` elements, moments in attributes, and markup. */
+/** When the lot closes: labeled times and countdowns, `time` elements, moments in attributes, and markup. */
 export function readClose(sources: CloseSources, clock: ClockContext, into: Candidates): void {
   const reader = new CloseReader(clock, zoneStatement(sources.lines), into);
   for (const pair of sources.pairs) reader.pair(pair);
@@ -117,7 +117,7 @@ class CloseReader {
   }
 
   text(value: string, cited: string, from: ReadFrom, most: Sure, node: PageNode | null = null): void {
-    // A countdown at nought has run out, or has not begun to run.
+    // A countdown at zero has run out, or has not started.
     if (/^\D*(?:0+\D+)*0+\D*$/.test(value)) return;
     const { now, storeZone, venueZone } = this.clock;
     const zones = { now, storeZone, ...(venueZone === undefined ? {} : { venueZone }) };

@@ -60,7 +60,7 @@ function labelled(pair: Pair, decimal: DecimalMark | undefined, metric: boolean)
   return loose && plain.sure === 'certain' ? { ...plain, sure: 'likely' } : plain;
 }
 
-/** The reading with a unit; in miles and kilometres both, the miles if they agree. Null when there is not exactly one. */
+/** The reading with a unit; in miles and kilometers both, the miles if they agree. Null when there is not exactly one. */
 function milesIn(text: string, decimal: DecimalMark | undefined): Miles | null {
   const miles = new Set<number>();
   const converted = new Set<number>();
@@ -78,7 +78,7 @@ function milesIn(text: string, decimal: DecimalMark | undefined): Miles | null {
   return { value, sure: rough || !agree ? 'doubtful' : 'certain' };
 }
 
-/** A bare figure is in the unit of its label; "odometer" alone means miles unless the page counts in kilometres. */
+/** A bare figure is in the unit of its label; "odometer" alone means miles unless the page counts in kilometers. */
 function withoutUnit(pair: Pair, value: string, decimal: DecimalMark | undefined, metric: boolean): Miles | null {
   if (pair.how === 'trailing') return null;
   const bare = new RegExp(String.raw`^(${FIGURE})( ?k\b)?(?=$|[\s(;]|,(?:\s|$)|\*(?:\s|$))`, 'iu').exec(value);

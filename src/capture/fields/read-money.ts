@@ -144,7 +144,7 @@ function readOffers({ offers, lines, decimal }: MoneySources, into: Candidates):
       continue;
     }
     const shown = current.has(offer.cents) || lines.some((line) => amountsIn(line.text, decimal).includes(offer.cents));
-    // Markup is often older than the page: a visible bid that differs goes before it.
+    // Markup is often older than the page, so a visible bid that differs overrides it.
     const sure: Sure = shown && (current.size === 0 || current.has(offer.cents)) ? 'likely' : 'doubtful';
     into.add('priceNow', { value: offer.cents, from: 'structured-data', text: offer.text, sure });
   }

@@ -17,7 +17,7 @@ const NOT_A_CAR =
 
 /**
  * Reads `2021 Larkspur Hauler 250 Crew Cab`. `newest` is the latest model year that can be; `makes` are makes that the
- * user's other lots have, so that one of several words is recognised. Null when it does not read as a car.
+ * user's other lots have, so that one of several words is recognized. Null when it does not read as a car.
  */
 export function readVehicleName(text: string, newest: number, makes: readonly string[]): VehicleName | null {
   if (text.length > 200) return null;

@@ -53,7 +53,7 @@ function isOfAnother(element: PageElement, facts: PageFacts, into: Candidates): 
 const anothersMessage = (place: PointedPlace): string =>
   `The only "${place.label}" on this page stands with another car, so nothing was read from it. Point at the right one, or type it in.`;
 
-/** The very readers that read labelled text, on this one place. */
+/** The very readers that read labeled text, on this one place. */
 function readPointed(
   pair: Pair,
   place: PointedPlace,

@@ -11,7 +11,7 @@ import type { Pair } from '../text/pair.ts';
 import { onlyText, type Thing, textsOf, thingsOf } from './thing.ts';
 import type { Vehicle } from './vehicles.ts';
 
-/** What a vehicle's markup gives beyond plain values: words to be read like labelled text, prices, and closing times. */
+/** What a vehicle's markup gives beyond plain values: words to be read like labeled text, prices, and closing times. */
 export interface MarkedUp {
   readonly pairs: readonly Pair[];
   readonly offers: readonly OfferPrice[];
@@ -68,7 +68,7 @@ function readNameOf(thing: Thing, thisYear: number, into: Candidates): void {
   }
 }
 
-/** `mileageFromOdometer`: unit code KMT for kilometres, SMI for statute miles (schema.org), or the unit in words. */
+/** `mileageFromOdometer`: unit code KMT for kilometers, SMI for statute miles (schema.org), or the unit in words. */
 function readMilesOf(thing: Thing, into: Candidates): void {
   const quantity = thingsOf(thing, 'mileageFromOdometer')[0];
   const plain = quantity === undefined ? onlyText(thing, 'mileageFromOdometer') : '';
@@ -79,7 +79,7 @@ function readMilesOf(thing: Thing, into: Candidates): void {
     : /^(?:SMI|mi|miles?)$/i.test(unit)
       ? ' mi'
       : '';
-  // An unknown unit is no miles: it may be hours or metres.
+  // An unknown unit is no miles: it may be hours or meters.
   if (value === '' || (unit !== '' && name === '')) return;
   const miles = parseMiles(/[a-z]/i.test(value) ? value : `${value}${name}`);
   if (!miles.ok) return;

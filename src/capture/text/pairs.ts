@@ -5,7 +5,7 @@ import { LABEL_LENGTH, meaningOf } from './labels.ts';
 import { isPassedOver, type Line, type Scope } from './lines.ts';
 import type { Pair } from './pair.ts';
 
-/** Every labelled value of a scope whose lines are `lines`. A label without exactly one value beside it gives none. */
+/** Every labeled value of a scope whose lines are `lines`. A label without exactly one value beside it gives none. */
 export function pairsOf(scope: Scope, lines: readonly Line[]): readonly Pair[] {
   const texts = new CellTexts(scope);
   const pairs: Pair[] = [];

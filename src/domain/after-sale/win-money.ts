@@ -10,7 +10,7 @@ import { hammerOf, type SoldLot, winStands } from './win.ts';
 /** What the venue is owed for a win and what it got; each amount 0 or more, unless it says otherwise. */
 export interface WinMoney {
   readonly hammer: Cents;
-  /** The buyer's fees at the hammer price by the price list; undefined where the setup does not know them. */
+  /** The buy fees at the hammer price; undefined if the setup does not know them. */
   readonly fees: Cents | undefined;
   /** What the sale has billed by the books; undefined while it has not. */
   readonly billed: Cents | undefined;

@@ -34,7 +34,7 @@ export function planOfLots(
   });
 }
 
-/** The moments at which something is still to be said of these lots, each once, in no order. */
+/** The moments at which these lots still get a reminder, each once, in no order. */
 export function momentsAhead(
   lots: readonly AlertLot[],
   rush: PlanRules,

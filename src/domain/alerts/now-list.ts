@@ -6,7 +6,7 @@ import { type AlertLot, closesBy } from './alert-lot.ts';
 export interface NowList<Lot extends AlertLot> {
   /** Still open, the soonest first; lots that close almost together are one group. */
   readonly ahead: readonly (readonly Lot[])[];
-  /** Closed, and nobody said yet how they ended; the latest first. */
+  /** Closed lots without a result, the latest first. */
   readonly unanswered: readonly Lot[];
   /** Open lots that come later than those. */
   readonly later: number;

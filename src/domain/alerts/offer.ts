@@ -3,7 +3,7 @@ import { type Instant, instantSchema } from '../time/instant.ts';
 /** What can be answered with one press, on a notice or in the Now view. */
 export type Offer =
   | { readonly do: 'put-off'; readonly minutes: number }
-  /** `from` is the close it was said of: pressed twice, time is added once. */
+  /** `from` is the close that was shown: pressed twice, time is added once. */
   | { readonly do: 'extended'; readonly minutes: number; readonly from: Instant }
   | { readonly do: 'hand-over'; readonly to: string }
   | { readonly do: 'done' }

@@ -9,7 +9,7 @@ import { dateIn } from '../time/wall-clock.ts';
 import type { Zone } from '../time/zone.ts';
 import type { AlertLot } from './alert-lot.ts';
 
-/** What is said of many lots at once: the evening before a busy day, and before a rush begins. */
+/** The reminders about many lots at once: the evening before a busy day, and before the busy hours begin. */
 export interface RoundUp {
   readonly kind: 'digest' | 'rush';
   readonly key: string;

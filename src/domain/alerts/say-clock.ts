@@ -6,7 +6,7 @@ import { roughly } from './say-late.ts';
 /** A look may come up to two minutes after the step, so it is not known more finely. */
 const toFive = (ms: number) => Math.max(1, Math.round(ms / (5 * MINUTE))) * 5 * MINUTE;
 
-/** That the clock was put back, once; null when nothing is to be said of it, or it is too long ago. */
+/** Says once that the clock was set back; null if there is nothing to say, or it is too long ago. */
 export function sayClockChange(
   corrections: readonly ClockCorrection[],
   shownKeys: { has(key: string): boolean },

@@ -23,7 +23,7 @@ export interface AppraisalContext {
   readonly now: Instant;
   /** The dealer's own cars, from which days to sell are learned; the same that the pricing context was given. */
   readonly history?: readonly StockCar[];
-  /** What earlier sales or other sources said of the same car. */
+  /** What earlier sales or other sources said about the same car. */
   readonly earlier?: readonly Sighting[];
 }
 

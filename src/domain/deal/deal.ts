@@ -40,7 +40,7 @@ export interface ProfitRule {
   readonly perCash: Factor;
 }
 
-/** The chance that a win comes undone, and what does not come back when it does: `fixed + rate × hammer`. */
+/** The chance that a sale is canceled, and what is not refunded then: `fixed + rate × hammer`. */
 export interface Unwind {
   readonly chance: Ppm;
   readonly fixed: Cents;

@@ -17,7 +17,7 @@ export interface MaxBidOptions {
    * must accept a prefix of the prices, as anything does that only gets worse with the cost of the car.
    */
   readonly riskCap?: Accepts | undefined;
-  /** The bid that stands; only decides which fee cliffs are worth telling. */
+  /** The current bid; only decides which fee cliffs are worth showing. */
   readonly priceNow?: Cents | undefined;
 }
 

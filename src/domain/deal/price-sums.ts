@@ -20,7 +20,7 @@ export interface PriceSums {
   readonly cashCost: number;
   /** Profit if the sale stands. */
   readonly kept: number;
-  /** What the chance of a sale that comes undone takes off it. */
+  /** What the chance of a canceled sale takes off it. */
   readonly undone: number;
   readonly profit: number;
   readonly required: number;

@@ -20,7 +20,7 @@ export const disputeSchema = z.strictObject({
   askedCents: z.optional(positiveCentsSchema),
   /** When it came up; of another's claim, when his notice came. */
   at: instantSchema,
-  /** A deadline by the venue's word in this very case; goes before the one that its rule gives. */
+  /** A deadline that the venue named for this dispute; it overrides the one from its rule. */
   dueAt: z.optional(instantSchema),
   /** What is to be done next and until when, where the other side set a date. */
   next: z.optional(nextSchema),

@@ -5,8 +5,8 @@ import type { FeeEdition, FeeSchedule } from './fee-schedule.ts';
 export type EditionRefusal = Refusal & { readonly reason: 'no-edition' | 'needs-date' };
 
 /**
- * The edition of a schedule that holds on the day of the sale. Both ends of an edition count. Where several hold, the
- * one that started last does: a new price list replaces the old one even when nobody wrote down the old one's end.
+ * The rates of a schedule on the day of the sale. The first and the last day both count. If several apply, the rates that
+ * started last are used: new rates replace the old ones even if nobody entered the end of the old ones.
  * @param date the sale's own calendar date, in the venue's zone; undefined when the close is not known. Then a single
  *   edition without an end is taken, since nothing else can be meant.
  */

@@ -25,7 +25,7 @@ const ONE_DOLLAR = 100;
 
 /**
  * Turns stated rows into bands that leave no price without a fee and none with two. A gap of more than a dollar or an
- * overlap is a fault and not mended: a missing row would otherwise be charged at its neighbour's fee.
+ * overlap is a fault and not mended: a missing row would otherwise be charged at its neighbor's fee.
  */
 export function bandsOf(stated: readonly StatedRow[]): {
   readonly bands: readonly ReadBand[];

@@ -39,7 +39,7 @@ export function parseMiles(text: string, options: { readonly decimal?: DecimalMa
   return ok(miles);
 }
 
-/** Kilometres come from where a point sets off thousands, and no odometer shows metres: 116.000 km is 116,000. */
+/** Kilometers come from where a point sets off thousands, and no odometer shows meters: 116.000 km is 116,000. */
 function likelyMark(figure: string, kilometres: boolean, thousands: boolean): DecimalMark | undefined {
   if (thousands) return '.';
   return kilometres && /^\d{1,3}(?:\.\d{3})+$/.test(figure) ? ',' : undefined;

@@ -8,7 +8,7 @@ export interface AcceptedInterval {
 }
 
 /**
- * Whether a price may be paid. Between two neighbouring breaks it must be a prefix: once a price is refused, every
+ * Whether a price may be paid. Between two neighboring breaks it must be a prefix: once a price is refused, every
  * higher one of the same piece is too.
  */
 export type Accepts = (price: Cents) => boolean;

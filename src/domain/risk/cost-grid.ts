@@ -1,7 +1,7 @@
 import { incompleteBeta } from '../statistics/incomplete-beta.ts';
 
 /**
- * A cost that may or may not come, and that may come out dearer than likely: PERT between `low` and `high`, incurred
+ * A cost that may or may not come, and that may be higher than likely: PERT between `low` and `high`, incurred
  * with the given chance. Any one unit of money; low ≤ likely ≤ high, 0 or more.
  */
 export interface UncertainCost {

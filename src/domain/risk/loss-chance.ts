@@ -24,7 +24,7 @@ const BLOCKS = 8;
  * cases, without making the list, and mostly from a tenth of its terms. A search asks a dozen times a lot, and a list
  * of thousands of lots asks for every one.
  *
- * The first look puts neighbouring cells of the cost grid together at their mean. By Taylor's theorem that is off by at
+ * The first look puts neighboring cells of the cost grid together at their mean. By Taylor's theorem that is off by at
  * most half the squared distance within the blocks times the largest curvature of the retail distribution; only a
  * chance nearer to `most` than that is worked out in full.
  */

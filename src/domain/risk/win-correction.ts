@@ -6,7 +6,7 @@ export interface WonAndSold {
   readonly estimate: number;
   /** The hammer price that was paid. Above 0. */
   readonly paid: number;
-  /** The hammer price at which it would have made nothing, knowing what it brought and cost. Above 0. */
+  /** The hammer price at which it would have broken even, given what it brought and cost. Above 0. */
   readonly realised: number;
 }
 

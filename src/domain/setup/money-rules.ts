@@ -33,7 +33,7 @@ export const standingCostsSchema = z.strictObject({
 });
 export type StandingCosts = z.infer<typeof standingCostsSchema>;
 
-/** A win that comes undone: how often, and what does not come back. */
+/** Canceled sales: how often, and what is not refunded. */
 export const undoneSchema = z.strictObject({
   chancePpm: z._default(sharePpmSchema, ppm(0)),
   lostCents: z._default(positiveCentsSchema.check(z.describe('what is lost each time; whole cents')), ZERO),

@@ -12,7 +12,7 @@ export interface SetupCaution {
   readonly message: string;
 }
 
-/** What a setup lacks or contradicts without being wrong: a venue without fees, a price list that another overlaps. */
+/** What a setup lacks or contradicts without being wrong: a venue without fees, rates that overlap. */
 export function setupCautions(setup: Setup): readonly SetupCaution[] {
   return [...venueCautions(setup), ...editionCautions(setup)];
 }
@@ -71,7 +71,7 @@ function editionCautions(setup: Setup): readonly SetupCaution[] {
   });
 }
 
-/** From when two price lists hold at once, in words; undefined when no two do. */
+/** From when two sets of rates apply at once, in words; undefined if no two do. */
 function firstOverlap(editions: readonly FeeEdition[]): string | undefined {
   const inOrder = editions.toSorted((a, b) => ((a.validFrom ?? '') < (b.validFrom ?? '') ? -1 : 1));
   let latestEnd: string | undefined;

@@ -95,7 +95,7 @@ export function valueAt(value: unknown, key: PropertyKey): unknown {
   return typeof value === 'object' && value !== null ? Reflect.get(value, key) : undefined;
 }
 
-/** An element by its own name where it has one, else by its position. The only price list needs no mention. */
+/** An element by its own name if it has one, else by its position. A single set of rates needs no name. */
 function elementInWords(listKey: string, list: readonly unknown[], position: number, root: unknown): string {
   const element = list[position];
   if (listKey === 'feeScheduleIds') return `the fees ${scheduleName(root, element)}`;

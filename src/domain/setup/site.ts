@@ -60,7 +60,7 @@ export type PointedPlace = z.infer<typeof pointedPlaceSchema>;
 /** What the user has said about one sale site. */
 export const siteSchema = z.strictObject({
   site: hostSchema,
-  /** `id` of the venue whose site it is. */
+  /** `id` of the site's venue. */
   venueId: z.optional(z.string().check(z.minLength(1), z.maxLength(60))),
   /** One a field at most: pointing again replaces. */
   places: z.array(pointedPlaceSchema).check(z.maxLength(POINTABLE.length)),

@@ -80,7 +80,7 @@ function readTidy(text: string, known: CloseKnown): Outcome<Read> {
   return ok(inZone(wall.value, named, known));
 }
 
-/** What the clock shows now at the place the time is said of: it decides which day "today" and "Sat" are. */
+/** The current time at the venue: it decides which days "today" and "Sat" are. */
 function clockWhereSaid(words: ZoneWords | null, known: CloseKnown): WallClock {
   const place = known.zone ?? known.venueZone;
   const here = wallClock(known.now, place ?? known.storeZone);

@@ -28,7 +28,7 @@ export function vinLetterRepairs(tidy: string): readonly VinRepair[] {
 }
 
 /**
- * Every VIN with a right check digit that is one character away, or two neighbours swapped, from one whose check digit is
+ * Every VIN with a right check digit that is one character away, or two neighbors swapped, from one whose check digit is
  * wrong; the likeliest first: look-alikes, then swaps, then the rest, position 9 last. Empty for a VIN that is right.
  */
 export function vinRepairs(vin: Vin): readonly VinRepair[] {

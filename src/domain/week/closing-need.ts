@@ -2,7 +2,7 @@ import type { BidState } from '../bid/bid-state.ts';
 
 /** What a closing still needs, the greatest need first:
  * - `danger`: it closes in the busy hours, somebody should act on it, and it is on the user's own hands;
- * - `unsaid`: it has closed and nobody said how it ended;
+ * - `unsaid`: it has closed and has no result;
  * - `outbid`: a price has passed our bid, and it can be raised;
  * - `over-max`: our bid stands above the max bid;
  * - `bare`: no proxy is placed yet, but there is time to watch it, or somebody else does;

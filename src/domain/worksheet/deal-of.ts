@@ -33,7 +33,7 @@ export interface DealProblem extends Refusal {
   readonly short?: string;
 }
 
-/** Why a lot has no deal: everything that is missing at once, so that it can be put right in one go. */
+/** Why a lot has no deal: everything that is missing, so that the user can fix all of it in one go. */
 export interface DealRefusal extends Refusal {
   readonly reason: 'incomplete';
   readonly problems: readonly DealProblem[];

@@ -35,7 +35,7 @@ export function stopAt(deal: Deal, { riskCapOf, sealed }: StopRules, priceNow: C
 /**
  * Where nobody's bid is seen, the price paid is one's own bid, so a bid up to the last price that pays would win
  * nothing worth having. What is left at a price never counts for more than at a lower one: a fee that falls further up
- * must not pull the bid there, nor may a dearer cost ever raise it.
+ * must not pull the bid there, nor may a higher cost ever raise it.
  * @returns undefined at an open sale, while nothing is known of the other bids, or when no price leaves anything
  */
 function sealedStop(totals: DealTotals, most: Cents, sealed: LotFacts['sealed']): Cents | undefined {

@@ -12,7 +12,7 @@ export interface EstimateCells {
   readonly high?: Cell | undefined;
 }
 
-/** What a recon column becomes: the file does not say what is to be put right. */
+/** What a recon column becomes: the file does not say what needs doing. */
 export const RECON_LABEL = 'Recon';
 
 export function readRetailCells(cells: EstimateCells, draft: RowDraft, context: ReadContext): void {

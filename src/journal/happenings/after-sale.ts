@@ -78,7 +78,7 @@ export const AFTER_SALE = [
   ),
 ] as const;
 
-/** What is said of a dispute whose opening was undone, or is still on another device, waits in the journal. */
+/** Entries about a dispute whose opening was undone, or is still on another device, wait in the journal. */
 function changed(
   after: AfterSaleState | undefined,
   id: EntryId,

@@ -10,7 +10,7 @@ const keys = z.array(z.string()).check(z.minLength(1));
 
 /** What is said back to an alert, and what was shown. */
 export const CLOCK = [
-  /** Nothing is said of the lot until then; then it is called again. */
+  /** No reminders for the lot until then; then there is one. */
   aboutLot(
     'calls-put-off',
     { until: instantSchema },
@@ -43,7 +43,7 @@ export const CLOCK = [
       pack: 'everything',
     },
   ),
-  /** The sale added time to the close that was known as `from`; said of any other close, it changes nothing. */
+  /** The venue extended the close that was known as `from`. For any other close it changes nothing. */
   aboutLot(
     'close-extended',
     { from: instantSchema, minutes },

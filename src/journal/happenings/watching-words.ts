@@ -3,7 +3,7 @@ import { formatMoney } from '../../domain/money/format-money.ts';
 import type { WordsFor } from './row.ts';
 import type { WATCHING } from './watching.ts';
 
-/** How lots came in, changed and were let go, in plain words. */
+/** How lots were added, changed and removed, in plain words. */
 export const WATCHING_WORDS: WordsFor<typeof WATCHING> = {
   'lots-added': ({ lots }) =>
     lots.length === 1 ? 'Added' : `Added with ${(lots.length - 1).toLocaleString('en-US')} other lots`,

@@ -17,7 +17,7 @@ const newLotSchema = z.strictObject({
 });
 export type NewLot = z.infer<typeof newLotSchema>;
 
-/** Lots come in, change, and are let go. */
+/** Lots are added, change, and are removed. */
 export const WATCHING = [
   /** One or many lots came in at once; an import of 50,000 is a few hundred of these. */
   arrival(

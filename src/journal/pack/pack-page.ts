@@ -11,7 +11,7 @@ export interface PackMoment {
   readonly when: string;
   readonly who: string;
   readonly what: string;
-  /** Says so where it was taken back later, or its content is held back. */
+  /** Says so if it was undone later, or its content is withheld. */
   readonly remark?: string;
   /** The hash of the entry, so that the reader finds it among the data. */
   readonly hash: string;

@@ -199,7 +199,7 @@ function EarlierLives({ lots }: { lots: readonly string[] }) {
   );
 }
 
-/** What the watchlist knows of the lot, asked again when a fact that tells lots apart was put right. */
+/** What the list knows about the lot; asked again when a fact that tells lots apart was corrected. */
 function useSeen(desk: PageDesk, facts: LotFacts | undefined, readAt: Instant): SeenBefore | undefined {
   const [seen, setSeen] = useState<SeenBefore>();
   useEffect(() => {

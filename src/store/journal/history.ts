@@ -36,7 +36,7 @@ export async function lifeOfLot(session: Session, id: LotId): Promise<HistoryIte
       const { read } = item;
       if (read.as !== 'known') continue;
       const { happening } = read.entry;
-      // An undo comes after what it takes back.
+      // An undo comes after what it undoes.
       const shown = happening.kind === 'undone' && kept.has(happening.entry) ? happening : bookedFor(id, happening);
       if (shown !== null) kept.set(item.id, { ...item, read: { ...read, entry: { ...read.entry, happening: shown } } });
     }

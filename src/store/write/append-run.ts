@@ -22,7 +22,7 @@ type Written = Outcome<readonly Entry[]>;
 /**
  * Many changes, each an entry and a transaction of its own, handed to the browser while it is still at the one before:
  * it would have nothing to do in between. Each is made for the place in the chain where the one before will leave it, and
- * is taken back and made anew where it turns out that another tab wrote meanwhile.
+ * is dropped and made again if another tab wrote in between.
  */
 export function appendRun(session: Session): (change: SealedChange, options: RunOptions) => Promise<Written> {
   /** Where the chain will be once all that was handed over is written; null when that is not known. */

@@ -10,7 +10,7 @@ export interface FieldFrameProps {
   readonly children: (ids: { id: string; describedBy: string | undefined; invalid: boolean }) => ComponentChildren;
 }
 
-/** A labelled input with its hint and its fault, tied together for screen readers. */
+/** A labeled input with its hint and its fault, tied together for screen readers. */
 export function FieldFrame({ label, hint, fault, wide, children }: FieldFrameProps) {
   const id = useId();
   const hintId = `${id}-hint`;

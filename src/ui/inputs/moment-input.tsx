@@ -10,7 +10,7 @@ import { FieldFrame } from './field.tsx';
 export interface MomentInputProps {
   readonly label: string;
   readonly value: Instant | undefined;
-  /** On whose clock it is written. */
+  /** The time zone in which it is written. */
   readonly zone: Zone;
   /** Called with each moment that can be read; undefined when the box is empty or holds half of one. */
   readonly onChange: (value: Instant | undefined) => void;

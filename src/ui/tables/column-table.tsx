@@ -11,7 +11,7 @@ export interface ColumnTableProps<Role extends string> {
 const ROWS = 3;
 const LONGEST = 120;
 
-/** What each column of a file is read as, with its first cells, to be put right where it is wrong. */
+/** What each column of a file is read as, with its first cells, so that the user can correct it. */
 export function ColumnTable<Role extends string>({ columns, roles, sample, onChange }: ColumnTableProps<Role>) {
   return (
     <ScrollX label="What each column holds">

@@ -3,7 +3,7 @@ interface ShowAllProps {
   readonly of: number;
   /** What goes before the count: "The first". */
   readonly which: string;
-  /** What is to be said besides. */
+  /** What follows it. */
   readonly more?: string;
   readonly onAll: () => void;
 }

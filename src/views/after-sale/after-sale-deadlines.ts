@@ -24,7 +24,7 @@ export interface AfterSaleDeadline {
   readonly quiet?: boolean;
 }
 
-/** What is late by more than this is called by the list of what is to do, and by no alert. */
+/** What is overdue by more than this is on the To do list only, and gets no reminder. */
 const LATE_MS = 7 * DAY;
 
 /** Every deadline of these lots in which something is left to do. */
@@ -68,7 +68,7 @@ function inWords(lot: LotState, toDo: ToDo, at: Instant, place: VenuePlace, setu
     missing === 0 ? '' : `Still missing: ${toDo.needs?.join(', ')}.`,
   ];
   return {
-    // By the dispute's own entry: its place among the lot's disputes changes when an earlier one is taken back.
+    // By the dispute's own entry: its place among the lot's disputes changes when an earlier one is undone.
     key:
       dispute === undefined ? `after-${lot.id}-${toDo.key}` : `dispute-${dispute.entry}-${toDo.key.split('-').at(-1)}`,
     at,

@@ -62,7 +62,7 @@ function notedPayments({ id, after }: LotState, unstated: Cents, payee: string, 
   return [...payments(1, 'pay'), ...payments(-1, 'refund')];
 }
 
-/** The store's day on which a purchase was taken back; undefined while it stands. */
+/** The store's day on which a purchase was canceled; undefined if it was not. */
 function undoneDay({ after, sale }: LotState, zone: Zone): LocalDate | undefined {
   const won = sale?.result?.result.ended === 'won';
   // Money that a dispute about a lost lot brought is no part of any car's cost, so it counts as of the day it was agreed.

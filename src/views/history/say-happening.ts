@@ -25,7 +25,7 @@ export function sayHappening(happening: Happening): string {
   return (WORDS[happening.kind] as (happening: Happening) => string)(happening);
 }
 
-/** Written down this much later than it was done, in milliseconds, is worth saying. */
+/** An entry made this much later than the act says so; in milliseconds. */
 const LATER = MINUTE;
 
 /**

@@ -7,7 +7,7 @@ import { dateIn } from '../../domain/time/wall-clock.ts';
 import type { Zone } from '../../domain/time/zone.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 
-/** What another lot with the same VIN said of the car, as a sentence can name it. */
+/** How a sentence names another lot with the same VIN. */
 export function sightingOf({ facts, addedAt }: LotState, zone: Zone): Sighting {
   const where = facts.venueName === undefined ? '' : ` at ${facts.venueName}`;
   return { source: `its listing${where}, seen ${sayDate(dateIn(zone, addedAt))},`, at: addedAt, facts };

@@ -14,7 +14,7 @@ import { closeLook } from './close-look.ts';
 import type { Standing } from './standing.ts';
 import { noStopWords } from './stop-words.ts';
 
-/** One lot as its row says it: all but what changes with the clock, and so as true tomorrow as what it was made from. */
+/** Everything on a lot's row except the countdown, so that it can be cached. */
 export interface RowWords {
   readonly id: LotId;
   readonly title: string;
@@ -76,7 +76,7 @@ interface TodoFrom {
   readonly doubts: readonly Contradiction[];
 }
 
-/** A bid that is in and wants a look comes before everything that is only unfinished. */
+/** A placed bid that needs checking comes before everything that is only unfinished. */
 function todoWords({ facts, clock }: LotState, { missing, state, doubts }: TodoFrom): RowWords['todo'] {
   const handedTo = clock?.handedTo?.to;
   const words = bidWords(state);

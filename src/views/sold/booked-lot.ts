@@ -79,8 +79,8 @@ interface PayeeOfCost {
 }
 
 /**
- * Whether a payee is another than the sale: he sent bills for freight or work and none for the price or a fee. Whoever is
- * not named is the sale.
+ * True when the payee is not the auction: he sent bills for freight or work and none for the price or a fee. A payee
+ * without a name is the auction.
  */
 export function othersIn(
   costs: readonly PayeeOfCost[],

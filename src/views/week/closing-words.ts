@@ -69,7 +69,7 @@ export function closingWords(
     .join(' · ');
 }
 
-/** The clock, and the day where it is another than that of the close. */
+/** The time, with its day if that differs from the day of the close. */
 const sayCall = (at: Instant, close: Instant, zone: Zone) =>
   dateIn(zone, at) === dateIn(zone, close) ? sayClock(at, zone) : sayTime(at, zone);
 

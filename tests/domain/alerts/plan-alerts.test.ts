@@ -44,7 +44,7 @@ describe('the reminders before a close', () => {
     ]);
   });
 
-  test('say a close that nobody was told of, late and labelled late', () => {
+  test('say a close that nobody was told of, late and labeled late', () => {
     const { due } = plan([lot('a', 60)], 180);
     expect(due).toMatchObject([{ title: 'Late by 2 h 15 min: Car a closed 2 h ago', loudness: 'loud' }]);
     expect(due[0]?.body).toContain('You got no reminder in time.');

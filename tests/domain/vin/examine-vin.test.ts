@@ -89,7 +89,7 @@ describe('repairs of a mistyped VIN', () => {
     );
   });
 
-  test('include the right one after two neighbours were swapped', () => {
+  test('include the right one after two neighbors were swapped', () => {
     fc.assert(
       fc.property(realistic, fc.integer({ min: 0, max: 15 }), (right, i) => {
         const typed = vin(right.slice(0, i) + right.charAt(i + 1) + right.charAt(i) + right.slice(i + 2));
@@ -99,7 +99,7 @@ describe('repairs of a mistyped VIN', () => {
     );
   });
 
-  test('all have a right check digit, differ in one place or two neighbours, and are offered once', () => {
+  test('all have a right check digit, differ in one place or two neighbors, and are offered once', () => {
     fc.assert(
       fc.property(realistic, fc.integer({ min: 0, max: 16 }), character, (right, index, wrong) => {
         const typed = vin(right.slice(0, index) + wrong + right.slice(index + 1));

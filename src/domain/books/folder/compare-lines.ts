@@ -29,7 +29,7 @@ export interface ComparedLine {
   /** Actual less expected; null while there is no bill. */
   readonly difference: Cents | null;
   readonly why: string;
-  /** Whether somebody should look: another amount than the price list or the result says, or a bill nobody expected. */
+  /** Whether somebody should check: the amount differs from the fee schedule or the result, or nobody expected the bill. */
   readonly look: boolean;
 }
 

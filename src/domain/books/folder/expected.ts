@@ -27,7 +27,7 @@ export interface ExpectedLine {
 /** A purchase as it was believed to go when the lot was won. */
 export interface ExpectedPurchase {
   readonly lines: readonly ExpectedLine[];
-  /** What it should sell for, the title allowed for; null when nobody had said. */
+  /** Expected retail, after the title discount; null if there was no estimate. */
   readonly retail: Cents | null;
   /** Retail less every line that a bill comes for: what the actual gross is measured against. */
   readonly gross: Cents | null;

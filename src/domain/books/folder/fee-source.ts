@@ -6,11 +6,11 @@ import { formatMoney } from '../../money/format-money.ts';
 import { percentInWords } from '../../setup/value-words.ts';
 import type { LocalDate } from '../../time/local-date.ts';
 
-/** What one line of a price list asks for at a price, and which line that is. */
+/** The fee of one line of a fee schedule at a price, and which line that is. */
 export interface FeeSource {
   readonly label: string;
   readonly cents: Cents;
-  /** "“Saguaro buyer’s price list”, from $8,000: $450". */
+  /** "“Saguaro buyer fees”, from $8,000: $450". */
   readonly line: string;
 }
 

@@ -29,7 +29,7 @@ export interface FolderSource {
   readonly notBilled?: Cents | undefined;
   /** Money by which disputes ended and which is not booked yet. */
   readonly settlements?: readonly OpenSettlement[] | undefined;
-  /** The day on which the purchase was taken back. */
+  /** The day on which the purchase was canceled. */
   readonly undoneOn?: LocalDate | undefined;
 }
 
@@ -64,7 +64,7 @@ export interface PurchaseFolder extends FolderSource {
   readonly gross: Cents | null;
   /** What is not there yet, in sentences. */
   readonly missing: readonly string[];
-  /** Whether a line wants a look. */
+  /** Whether a line needs checking. */
   readonly look: boolean;
 }
 

@@ -37,7 +37,7 @@ export interface BookedCar {
 
 /**
  * - `as-expected`: to the cent;
- * - `differs`: from the price list, the result or the worksheet;
+ * - `differs`: from the fee schedule, the result or the worksheet;
  * - `not-expected`: nobody foresaw it;
  * - `booked`: the very same is booked already;
  * - `again`: the same thing is booked already with another amount;
@@ -78,7 +78,7 @@ export function judgeLines(lines: readonly InvoiceLine[], car: BookedCar): Judge
   });
 }
 
-/** "Other" becomes a fee where the price list has a fee of that name. */
+/** "Other" becomes a fee if the fee schedule has a fee of that name. */
 function withKind(line: InvoiceLine, expected: readonly ExpectedLine[]): InvoiceLine {
   if (line.what !== 'cost' || line.cost !== 'other') return line;
   const fee = answeredBy({ cost: 'fee', label: line.label }, expected);

@@ -41,7 +41,7 @@ export interface CarBookings {
   readonly payments: readonly CarPayment[];
   readonly floor: readonly CarFloorMove[];
   readonly outcome?: Pick<CarOutcome, 'date' | 'priceCents' | 'buyer'> | undefined;
-  /** The day on which the purchase itself was taken back, where it was. */
+  /** The day on which the purchase itself was canceled, if it was. */
   readonly undoneOn?: LocalDate | undefined;
 }
 
