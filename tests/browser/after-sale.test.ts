@@ -7,7 +7,7 @@ const browser = useBrowser('America/Boise');
 
 const owed = (page: Page) => page.text('.money-open .figure');
 
-test('a payment is noted with one tap, lowers what is promised, and is taken back with Undo', async () => {
+test('a payment is noted with one tap, lowers what is promised, and is undone with Undo', async () => {
   const page = await openDemo(browser);
   await goTo(page, '#/todo');
   await page.until(() => document.querySelector('.todo-row'));
@@ -24,7 +24,7 @@ test('a payment is noted with one tap, lowers what is promised, and is taken bac
   await page.until((old) => document.querySelector('.money-open .figure')?.textContent === old, before);
 });
 
-test('a sale is disputed, a paper attached, the sale undone with its money to come back, and that undone again', async () => {
+test('a sale is disputed, a paper attached, the sale canceled with a refund due, and that undone again', async () => {
   const page = await browser.pageAt('options-page/index.html');
   // The car that is still to be paid has no dispute yet.
   const won = await page.run(() => {
@@ -38,7 +38,7 @@ test('a sale is disputed, a paper attached, the sale undone with its money to co
   await page.click({ button: 'Open the dispute' });
   await page.sees('Enter what happened.');
   await page.fill({ field: 'What happened' }, 'The frame is bent behind the cab.');
-  await page.fill({ field: 'Amount asked' }, '1,900');
+  await page.fill({ field: 'Amount claimed' }, '1,900');
   await page.click({ button: 'Open the dispute' });
   await page.until(() => document.querySelector('.dispute-time'));
   await page.sees('The frame is bent behind the cab.');
@@ -50,12 +50,12 @@ test('a sale is disputed, a paper attached, the sale undone with its money to co
   await page.until(() => document.querySelector<HTMLImageElement>('.kept-picture')?.naturalWidth === 1);
 
   await page.click({ button: 'Claim filed' });
-  await page.sees('It waits for their word.');
-  await page.choose({ field: 'Outcome' }, 'Sale undone');
+  await page.sees('Waiting for their answer.');
+  await page.choose({ field: 'Outcome' }, 'Sale canceled');
   await page.click({ button: 'Close the dispute' });
   await page.sees('Reopen');
   await goTo(page, won);
-  await page.sees('The sale does not stand any more');
+  await page.sees('The sale was canceled.');
   const steps = await page.count('.won-step button');
 
   await page.click({ link: 'Undisclosed defect' });

@@ -26,15 +26,15 @@ test('an invoice is held against the folders: the wrong fee is pointed at, bad r
   await page.choose({ field: 'Venue' }, venue);
   await page.click({ button: 'Try a made-up invoice' });
   await page.click({ button: 'Preview rows' });
-  await page.sees('$25 more than the price list');
-  await page.sees('It is the same as row');
+  await page.sees('$25 more than the fee schedule');
+  await page.sees('Same as row');
   await page.sees('“see note” is not an amount');
-  await page.sees('Not matched: 1 car');
+  await page.sees('No match: 1 car');
   const ticked = await page.count('.invoice-lines input:checked');
   expect(ticked).toBeGreaterThan(1);
   expect(await page.count('.invoice-lines input:not(:checked)')).toBeGreaterThan(2);
-  await page.click({ button: `Book ${ticked} ticked lines` });
-  await page.sees(`${ticked} lines booked`);
+  await page.click({ button: `Record ${ticked} checked lines` });
+  await page.sees(`${ticked} lines recorded`);
 });
 
 test('a folder shows expected beside actual, takes a bill and gives it back', async () => {
@@ -50,7 +50,7 @@ test('a folder shows expected beside actual, takes a bill and gives it back', as
   await page.press('Enter');
   await page.click({ button: 'Record the bill' });
   await page.until(() => document.querySelector('.folder-lines')?.textContent?.includes('$85.50'));
-  await page.sees('Nobody expected this');
+  await page.sees('Not expected:');
   await page.click({ button: 'Undo' });
   await page.until(() => !document.querySelector('.folder-lines')?.textContent?.includes('$85.50'));
 });

@@ -47,7 +47,7 @@ describe('on a disk that is full', () => {
     expect(await called()).toEqual(ids);
 
     // The database may have let a little in before the disk was really full; from here on nothing can be written.
-    await now.click({ button: 'Proxy placed: $9,100' });
+    await now.click({ button: 'I placed $9,100' });
     await now.sees('Not saved: proxy of $9,100 placed.');
     await now.sees('The disk is full');
     await page.run(() => window.clockProgram.dismissAll());

@@ -5,13 +5,13 @@ import { useBrowser } from './drivers/use-browser.ts';
 const browser = useBrowser('America/Boise');
 
 const ROWS = [
-  'VIN,Yr,Make,Model,Odo,Run,Where,Ends,High bid,Retail low,Retail,Retail high,Colour',
+  'VIN,Yr,Make,Model,Odo,Run,Where,Ends,High bid,Retail low,Retail,Retail high,Color',
   '1ZL3H4C21M0104471,2021,Larkspur,Hauler Test,"45,210 mi",118,,2027-03-14 02:30 MT,"$8,400",16000,18000,20500,white',
   ',2x21,Larkspur,Parcelman Test,72k,119,,2027-07-03 14:07,3.456,,19000,,red',
   'nothing that names a lot,,,,,,,,,,,,',
 ].join('\n');
 
-test('pasted rows show every fault first, keep the good ones, and can be taken back', async () => {
+test('pasted rows show every fault first, keep the good ones, and can be undone', async () => {
   const page = await openDemo(browser);
   const before = Number(
     await page.run(() => document.querySelector('.list-count')?.textContent?.split(' of ')[1]?.split(' ')[0]),
@@ -30,7 +30,7 @@ test('pasted rows show every fault first, keep the good ones, and can be taken b
   await page.fill({ field: 'Rows' }, ROWS);
   await page.click({ button: 'Preview rows' });
   // The car with a VIN is recognized; the other has nothing to be recognized by.
-  await page.sees('Watched already.');
+  await page.sees('Already on your list.');
 });
 
 test('the list is saved as a file with its max bids, which reads back as the same lots', async () => {
@@ -46,19 +46,19 @@ test('the list is saved as a file with its max bids, which reads back as the sam
   const { name, text } = await page.download(() => page.click({ button: 'Save as CSV' }));
   expect(name).toMatch(/^lots-\d{4}-\d{2}-\d{2}\.csv$/);
   const lines = text.trimEnd().split('\r\n');
-  expect(lines[0]).toContain('Max bid,Headroom');
+  expect(lines[0]).toContain('Max bid,Bid state,Headroom');
   expect(lines.length).toBe(shown + 1);
   expect(text).toContain(`,${figure},`);
   await goTo(page, '#/add');
   await page.fill({ field: 'Rows' }, text);
   await page.click({ button: 'Preview rows' });
   await page.sees(`${shown} rows were read`);
-  expect(await page.run(() => document.querySelectorAll('select[aria-label^="What happens"]').length)).toBeGreaterThan(
+  expect(await page.run(() => document.querySelectorAll('select[aria-label^="What to do"]').length)).toBeGreaterThan(
     0,
   );
 });
 
-test('a change on the worksheet moves the max bid at once, is told in another tab, and is taken back with Undo', async () => {
+test('a change on the worksheet moves the max bid at once, is told in another tab, and is undone with Undo', async () => {
   const page = await openSheet();
   const other = await browser.open('options-page/index.html#/lots');
   await page.toFront();

@@ -35,8 +35,8 @@ test('a call comes with its answers, leads to the Now screen, and is answered fr
   await browser.clickNotice(notice);
   const now = await browser.pageAt(`options-page/index.html#/now/${id}`);
   await now.fill({ field: 'Your proxy' }, '9,100');
-  await now.click({ button: 'Proxy placed: $9,100' });
-  await now.sees('proxy $9,100 placed');
+  await now.click({ button: 'I placed $9,100' });
+  await now.sees('Placed $9,100');
   await now.fill({ field: 'Hammer price' }, '8,750');
   await now.click({ button: 'Won at $8,750' });
   await page.until(async (lot) => (await window.clockProgram.lot(lot))?.sale?.result, id);

@@ -142,7 +142,7 @@ async function pointAtMiles(popup: Popup, page: Page): Promise<void> {
 test('a list of lots is offered as a checklist: those ticked are watched in one go, and taken back in one', async () => {
   const { page, popup } = await readByHand(browser, server.strange('11-list-cards', 4));
   await popup.sees('3 lots on this page');
-  await popup.click({ button: 'Tick all' });
+  await popup.click({ button: 'Check all' });
   await popup.click({ button: 'Watch 3 lots' });
   await popup.until(() => document.querySelectorAll('.checklist input:disabled').length === 3);
   await popup.close();
@@ -221,7 +221,7 @@ test('a car with a price on it becomes a comparable of a watched lot, and is tak
   );
   await popup.choose({ field: 'For which lot' }, label);
   await popup.click({ button: 'Add to its comparables' });
-  await popup.sees('One comparable more.');
+  await popup.sees('Added one comparable.');
   const list = async () =>
     browser.ask(
       () =>
@@ -238,7 +238,7 @@ test('a car with a price on it becomes a comparable of a watched lot, and is tak
     );
   expect(await list()).toMatchObject([{ kind: 'asking', price: 3_190_000, miles: 58_210, year: 2021 }]);
   await popup.click({ button: 'Undo' });
-  await popup.sees('Taken back.');
+  await popup.sees('Undone.');
   await waitUntil('the comparable to go', async () => (await list()).length === 0);
   await popup.close();
   await page.close();

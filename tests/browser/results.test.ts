@@ -23,7 +23,7 @@ test('closings are caught up on by keyboard, nothing typed is lost, and a lot’
   // What can't be read stays where it is, also when the tab is loaded anew.
   await page.fill(row(1), 'bought it');
   await page.press('Enter');
-  await page.sees('says no ending');
+  await page.sees('does not say how it ended');
   expect(await focused()).toBe('1');
   await page.reload();
   await page.until(() => [...document.querySelectorAll('input')].some((input) => input.value === 'bought it'));
@@ -58,7 +58,7 @@ test('closings are caught up on by keyboard, nothing typed is lost, and a lot’
   await page.sees('lots-example.csv');
   const { name, text } = await page.download(() => page.click({ button: 'Save an evidence pack' }));
   expect(name).toMatch(/^evidence-.*\.html$/);
-  await page.sees('The pack was checked');
+  await page.sees('Evidence pack checked');
   const folder = mkdtempSync(join(tmpdir(), 'pack-'));
   const file = join(folder, name);
   writeFileSync(file, text);
@@ -85,7 +85,7 @@ test('a proxy and a live bid become receipts on the worksheet, and a result said
   await page.fill({ field: 'Our live bid' }, '9,600');
   await page.press('Enter');
   await page.sees('Live bid $9,600');
-  await page.fill({ field: 'Outcome' }, 'l 400000');
+  await page.fill({ field: 'How it ended' }, 'l 400000');
   await page.press('Enter');
   await page.sees('far above');
   await page.press('Enter');

@@ -28,8 +28,8 @@ const dollars = (text: string): number => Number(text.replace(/[^0-9.]/g, ''));
 test('says why the number is what it is before anything is opened, and every part says its result', async () => {
   const page = await openFullSheet();
   await page.sees('Expected retail is about');
-  await page.sees('One step higher');
-  await page.sees('Look first');
+  await page.sees('One increment higher');
+  await page.sees('Check first');
   await page.sees('Capped by a substitute: New');
   for (const part of PARTS) expect((await page.text(`#part-${part} .fold-result`)).length).toBeGreaterThan(10);
   expect(await page.text('#part-matters .fold-result')).toMatch(/the max bid is \$[\d,]+ to \$[\d,]+|Working it out/);

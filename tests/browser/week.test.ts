@@ -51,7 +51,7 @@ test('a calendar file of the week is read by another program, and one saved afte
   await goTo(page, `#/lot/${id}`);
   await page.fill({ field: 'Proxy placed' }, '4200');
   await page.press('Enter');
-  await page.until(() => document.querySelector('.worksheet-facts')?.textContent?.includes('$4,200 placed'));
+  await page.until(() => document.querySelector('.worksheet-facts')?.textContent?.includes('Placed $4,200'));
   await page.run(() => history.back());
   const after = readCalendar((await save()).text);
   expect(after.map(({ uid }) => uid).sort()).toEqual(events.map(({ uid }) => uid).sort());
