@@ -57,7 +57,7 @@ test('a calendar file of the week is read by another program, and one saved afte
   expect(after.map(({ uid }) => uid).sort()).toEqual(events.map(({ uid }) => uid).sort());
   const now = after.find(({ uid }) => uid === moved?.uid);
   expect(now?.sequence).toBeGreaterThan(moved?.sequence ?? 0);
-  expect(now?.description).toContain('Proxy $4,200 placed');
+  expect(now?.description).toContain('Placed $4,200');
 });
 
 test('on the day itself a line across the list says where now is', async () => {
