@@ -97,15 +97,10 @@ function Worksheet({ lot }: { lot: LotState }) {
               </>
             )}
           </div>
-          <div class="folds">
-            {part(
-              'Reminders',
-              <CallsPart lot={lot} stop={outcome.ok ? outcome.value.result.maxBid : null} now={now} />,
-            )}
-          </div>
+          <div class="folds">{part('Reminders', <CallsPart lot={lot} now={now} />)}</div>
           {part('What happened to this lot', <History lot={lot} />)}
         </div>
-        {part('What is known of this lot', <LotInputs lot={lot} edit={edit} />)}
+        {part('What is known of this lot', <LotInputs lot={lot} edit={edit} now={now} />)}
       </div>
     </article>
   );

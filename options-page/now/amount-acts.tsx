@@ -1,5 +1,5 @@
 import { useId, useRef, useState } from 'preact/hooks';
-import type { LotAct } from '../../src/acts/lot-acts.ts';
+import type { LotAct } from '../../src/acts/act.ts';
 import type { Cents } from '../../src/domain/money/cents.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import { parseMoney } from '../../src/domain/money/parse-money.ts';
@@ -7,7 +7,7 @@ import { useBoxText } from '../../src/ui/inputs/use-box-text.ts';
 
 export interface AmountAct {
   /** What the button says with an amount in the box, and without. */
-  readonly words: (amount: string | null) => string;
+  readonly words: (amount: string | null, cents: Cents | null) => string;
   /** Null when it can't be done without an amount. */
   readonly act: (amount: Cents | null) => LotAct | null;
   readonly main?: boolean;
@@ -69,7 +69,7 @@ export function AmountActs({ label, start, acts, onAct }: AmountActsProps) {
       </div>
       <div class="now-acts">
         {acts.map((act) => {
-          const words = act.words(good === null ? null : formatMoney(good));
+          const words = act.words(good === null ? null : formatMoney(good), good);
           return (
             <button key={words} type="button" class={act.main ? 'main' : ''} onClick={() => press(act)}>
               {words}

@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import type { LotAct } from '../../src/acts/lot-acts.ts';
+import type { LotAct } from '../../src/acts/act.ts';
 
 interface HandOverProps {
   readonly handedTo: string | undefined;

@@ -1,11 +1,13 @@
-import type { LotAct } from '../../src/acts/lot-acts.ts';
+import type { LotAct } from '../../src/acts/act.ts';
 import { leadsOf } from '../../src/domain/alerts/lot-calls.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import { type AmountAct, AmountActs } from './amount-acts.tsx';
+import { bidOffer, otherOffers, proxyWords } from '../../src/views/lots/act-offers.ts';
+import { AmountActs } from './amount-acts.tsx';
 import { HandOver } from './hand-over.tsx';
 import type { NowLot } from './now-lot.ts';
 import { putOffChoices } from './put-off-choices.ts';
+import { resultActs } from './result-acts.ts';
 
 interface LotActsProps {
   readonly lot: NowLot;
@@ -16,44 +18,56 @@ interface LotActsProps {
 
 const ADDED = [1, 2, 5, 10] as const;
 
-const RESULTS: readonly AmountAct[] = [
-  {
-    words: (amount) => (amount === null ? 'Won at …' : `Won at ${amount}`),
-    act: (amount) => (amount === null ? null : { do: 'ended', result: { ended: 'won', hammerCents: amount } }),
-  },
-  {
-    words: (amount) => (amount === null ? 'Lost' : `Lost at ${amount}`),
-    act: (amount) => ({ do: 'ended', result: { ended: 'lost', ...(amount !== null && { hammerCents: amount }) } }),
-  },
-  {
-    words: () => 'Not sold',
-    act: (amount) => ({ do: 'ended', result: { ended: 'not-sold', ...(amount !== null && { highCents: amount }) } }),
-  },
-];
-
 /** Everything that can be done about one lot now, each with one press. */
 export function LotActs({ lot, people, now, onAct }: LotActsProps) {
   const { setup } = useWorkspace();
-  const { facts } = lot.state;
-  const open = lot.close > now;
+  const { facts, sale } = lot.state;
+  const bid = lot.bidAt(now);
+  const open = bid.is !== 'ended';
   const puttable = putOffChoices(lot, leadsOf(lot, setup.alerts), now);
+  const offered = bidOffer(bid, lot.maxBid)?.cents;
+  const others = otherOffers(bid);
+  const results = (early: boolean) => (
+    <AmountActs
+      label="Hammer price"
+      start={facts.priceNow}
+      acts={resultActs(sale?.result?.entry ?? null, early)}
+      onAct={onAct}
+    />
+  );
   return (
     <div class="now-do">
       {open && (
         <AmountActs
-          label={lot.bid.placed ? 'Another proxy' : 'Your proxy'}
-          start={lot.standing.maxBid ?? undefined}
+          label={bid.own.proxy === undefined ? 'Your proxy' : 'Another proxy'}
+          start={offered}
           acts={[
             {
-              words: (amount) => (amount === null ? 'I placed …' : `I placed ${amount}`),
-              act: (cents) => (cents === null ? null : { do: 'placed', cents }),
-              main: !lot.bid.placed,
+              words: (_, cents) => proxyWords(bid, cents),
+              act: (cents) => (cents === null ? null : { do: 'bid', how: 'proxy', cents, offered: cents === offered }),
+              main: bid.loud,
             },
           ]}
           onAct={onAct}
         />
       )}
-      <AmountActs label="Hammer price" start={facts.priceNow} acts={RESULTS} onAct={onAct} />
+      {others.length > 0 && (
+        <div class="now-acts">
+          {others.map(({ words, act }) => (
+            <button key={words} type="button" onClick={() => onAct(act)}>
+              {words}
+            </button>
+          ))}
+        </div>
+      )}
+      {open && !bid.mayHaveClosed ? (
+        <details>
+          <summary class="now-ended-early">Ended early</summary>
+          {results(true)}
+        </details>
+      ) : (
+        results(false)
+      )}
       <fieldset class="now-row">
         <legend>Extended</legend>
         <div class="now-acts four">

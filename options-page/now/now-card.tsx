@@ -1,17 +1,18 @@
-import { useState } from 'preact/hooks';
-import type { LotAct } from '../../src/acts/lot-acts.ts';
+import type { BidState } from '../../src/domain/bid/bid-state.ts';
 import { bidWords, priceWords } from '../../src/domain/bid/bid-words.ts';
 import { ZERO } from '../../src/domain/money/cents.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
 import { sayTime } from '../../src/domain/time/say-time.ts';
 import { HOUR } from '../../src/domain/time/units.ts';
-import { useLotAct } from '../../src/ui/hooks/use-lot-act.ts';
+import { AskBox } from '../../src/ui/ask/ask-box.tsx';
+import { Unkept } from '../../src/ui/ask/unkept.tsx';
+import { useAskedAct } from '../../src/ui/ask/use-asked-act.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { RUSH_WORDS, rushOf } from '../../src/views/lots/rush-words.ts';
 import type { Standing } from '../../src/views/lots/standing.ts';
+import { stateQuestions } from '../../src/views/lots/state-questions.ts';
 import { noStopWords } from '../../src/views/lots/stop-words.ts';
-import { actWords } from '../../src/views/words/act-words.ts';
 import { timeLeft } from '../../src/views/words/close-words.ts';
 import { LotActs } from './lot-acts.tsx';
 import type { NowLot } from './now-lot.ts';
@@ -24,20 +25,16 @@ interface NowCardProps {
   readonly open: boolean;
 }
 
-/** An answer that could not be saved: it stays until it was, or another one is given. */
-interface Unsaved {
-  readonly act: LotAct;
-  readonly why: string;
-}
-
 /** One lot: its name, the price at which to stop, the time left; and what can be done, at once or when it is opened. */
 export function NowCard({ lot, people, now, open }: NowCardProps) {
-  const act = useLotAct();
-  const [unsaved, setUnsaved] = useState<Unsaved>();
-  const answer = async (wanted: LotAct) => {
-    const why = await act(lot.state, wanted, lot.standing.maxBid);
-    setUnsaved(why === null ? undefined : { act: wanted, why });
-  };
+  const { setup } = useWorkspace();
+  const { send, pending, clear } = useAskedAct(lot.state);
+  const bid = lot.bidAt(now);
+  const questions = stateQuestions(bid, {
+    result: lot.state.sale?.result?.entry,
+    people,
+    zone: setup.store.zone,
+  });
   return (
     <li class="now-card" id={`now-${lot.id}`} tabIndex={-1}>
       <details open={open}>
@@ -52,22 +49,23 @@ export function NowCard({ lot, people, now, open }: NowCardProps) {
           <span class="now-left">
             <span class={lot.close > now && lot.close - now < HOUR ? 'act' : ''}>{timeLeft(lot.close, now)}</span>
           </span>
-          <span class={lot.bidAt(now).loud ? 'now-facts act small' : 'now-facts small'}>{standWords(lot, now)}</span>
+          <span class={bid.loud ? 'now-facts act small' : 'now-facts small'}>{standWords(lot, bid)}</span>
         </summary>
         <p class="small quiet">
           <CloseLine lot={lot} /> <a href={`#/lot/${lot.id}`}>Worksheet</a>
         </p>
-        {unsaved !== undefined && (
-          <div class="note warning small" role="alert">
-            <p>
-              <span class="strong">Not saved: {actWords(unsaved.act)}</span> {unsaved.why}
-            </p>
-            <button type="button" onClick={() => void answer(unsaved.act)}>
-              Save it again
-            </button>
-          </div>
-        )}
-        <LotActs lot={lot} people={people} now={now} onAct={(wanted) => void answer(wanted)} />
+        <Unkept pending={pending} onAct={send} onLeave={clear} />
+        {pending?.question === undefined &&
+          questions.map((question) => (
+            <AskBox
+              key={question.words}
+              question={question}
+              onAct={send}
+              onLeave={(then) => then === 'go' && location.assign(`#/lot/${lot.id}`)}
+              focus={false}
+            />
+          ))}
+        <LotActs lot={lot} people={people} now={now} onAct={send} />
       </details>
     </li>
   );
@@ -98,9 +96,8 @@ function stopFigure(standing: Standing): string {
 }
 
 /** What stands at the sale, as far as we know. */
-function standWords(lot: NowLot, now: Instant): string {
+function standWords(lot: NowLot, bid: BidState): string {
   const { priceNow } = lot.state.facts;
-  const bid = lot.bidAt(now);
   const { why } = lot.standing;
   return [
     why === undefined ? '' : `can’t be worked out: ${why}`,

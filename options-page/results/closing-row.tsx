@@ -1,12 +1,11 @@
 import { useState } from 'preact/hooks';
+import type { Ended } from '../../src/acts/act.ts';
 import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import { readResult } from '../../src/domain/sale/read-result.ts';
-import { resultDoubt } from '../../src/domain/sale/result-doubt.ts';
 import { sayResult } from '../../src/domain/sale/result-words.ts';
 import { sayTime } from '../../src/domain/time/say-time.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
-import type { SaleLog } from '../../src/ui/hooks/use-sale-log.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import type { Standing } from '../../src/views/lots/standing.ts';
 
@@ -20,14 +19,28 @@ interface ClosingRowProps {
   readonly draft: string;
   readonly onType: (id: string, text: string) => void;
   readonly onGo: (index: number) => void;
-  readonly keep: SaleLog['result'];
+  /** Sends it. Resolves to null once it is kept, to '' where it waits for an answer above the list, else to why it can't be. */
+  readonly keep: (lot: LotState, act: Ended) => Promise<string | null>;
+  /** Whether it would be kept as it is, without a question. */
+  readonly isPlain: (lot: LotState, act: Ended) => boolean;
 }
 
 /** One closing and its line. What was typed stays in it until it is kept, whatever happens. */
-export function ClosingRow({ lot, index, count, top, height, standing, draft, onType, onGo, keep }: ClosingRowProps) {
+export function ClosingRow({
+  lot,
+  index,
+  count,
+  top,
+  height,
+  standing,
+  draft,
+  onType,
+  onGo,
+  keep,
+  isPlain,
+}: ClosingRowProps) {
   const { setup } = useWorkspace();
   const [fault, setFault] = useState<string>();
-  const [doubted, setDoubted] = useState<string>();
   const { facts, sale } = lot;
   const noted = sale?.result?.result;
   const nameId = `closing-${lot.id}`;
@@ -37,17 +50,14 @@ export function ClosingRow({ lot, index, count, top, height, standing, draft, on
     if (draft.trim() === '') return onGo(index + 1);
     const typed = readResult(draft);
     if (!typed.ok) return setFault(typed.message);
-    const doubt = resultDoubt(typed.value.result, facts, standing.maxBid);
-    if (doubt !== null && doubted !== draft) {
-      setDoubted(draft);
-      return setFault(`${doubt} Press Enter again to save it.`);
-    }
     setFault(undefined);
+    const { result, by } = typed.value;
+    const act: Ended = { do: 'ended', result, by, corrects: sale?.result?.entry ?? null };
     // On to the next line at once; should the write fail, this one says so and still holds what was typed.
-    onGo(index + 1);
-    const sentence = await keep(lot, typed.value, true);
+    if (isPlain(lot, act)) onGo(index + 1);
+    const sentence = await keep(lot, act);
     if (sentence === null) onType(lot.id, '');
-    else setFault(sentence);
+    else if (sentence !== '') setFault(sentence);
   };
 
   return (

@@ -1,11 +1,17 @@
 import { useCallback, useMemo, useRef, useState } from 'preact/hooks';
+import type { LotAct } from '../../src/acts/act.ts';
+import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { RESULT_KEYS } from '../../src/domain/sale/read-result.ts';
 import { ENDING_WORDS } from '../../src/domain/sale/result-words.ts';
+import { instant } from '../../src/domain/time/instant.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
+import { Unkept } from '../../src/ui/ask/unkept.tsx';
+import type { Pending } from '../../src/ui/ask/use-asked-act.ts';
+import { useLotAct } from '../../src/ui/hooks/use-lot-act.ts';
 import { useMedia } from '../../src/ui/hooks/use-media.ts';
-import { useSaleLog } from '../../src/ui/hooks/use-sale-log.ts';
 import { useVirtualRows } from '../../src/ui/tables/use-virtual-rows.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
+import { previewAct } from '../../src/views/lots/do-lot-act.ts';
 import { standingsUnder } from '../../src/views/lots/standing.ts';
 import { byClose, isOpenClosing } from '../../src/views/results/open-closings.ts';
 import { ClosingRow } from './closing-row.tsx';
@@ -20,11 +26,16 @@ interface ClosingsProps {
   readonly complete: boolean;
 }
 
+interface Asked extends Pending {
+  readonly lot: LotState;
+}
+
 /** The closings without a result, to be caught up on with the keyboard alone. */
 export function Closings({ minute, complete }: ClosingsProps) {
   const { lots, setup } = useWorkspace();
   const standings = useMemo(() => standingsUnder(setup), [setup]);
-  const log = useSaleLog(standings.of);
+  const act = useLotAct();
+  const [asked, setAsked] = useState<Asked>();
   const narrow = useMedia('(max-width: 700px)');
   const scroller = useRef<HTMLDivElement>(null);
   const rows = useListed(lots, minute);
@@ -42,6 +53,22 @@ export function Closings({ minute, complete }: ClosingsProps) {
     });
   }, []);
   const go = useCallback((index: number) => focusRow(scroller.current, index, height), [height]);
+
+  const place = () => ({ setup, standings, now: instant(Date.now()) });
+  const keep = async (lot: LotState, wanted: LotAct): Promise<string | null> => {
+    const unkept = await act(lot, wanted);
+    if (unkept?.as === 'ask') {
+      setAsked({ lot, act: wanted, question: unkept.question });
+      return '';
+    }
+    setAsked(undefined);
+    return unkept === null ? null : unkept.message;
+  };
+  /** The answer is on its line: back to it while it is not settled, and on to the next one when it is. */
+  const leave = ({ lot }: Asked, by: 0 | 1) => {
+    setAsked(undefined);
+    go(rows.findIndex(({ id }) => id === lot.id) + by);
+  };
 
   if (!complete) return <p role="status">Reading your lots…</p>;
   if (rows.length === 0) return <NothingOpen />;
@@ -62,6 +89,21 @@ export function Closings({ minute, complete }: ClosingsProps) {
           </div>
         ))}
       </dl>
+      {asked !== undefined && (
+        <section class="panel" aria-label={lotTitle(asked.lot.facts)}>
+          <p class="strong">{lotTitle(asked.lot.facts)}</p>
+          <Unkept
+            pending={asked}
+            onLeave={() => leave(asked, 0)}
+            onAct={async (answer) => {
+              const sentence = await keep(asked.lot, answer);
+              if (sentence === '') return;
+              if (sentence === null) type(asked.lot.id, '');
+              leave(asked, sentence === null ? 1 : 0);
+            }}
+          />
+        </section>
+      )}
       <div class="closing-scroll" ref={scroller}>
         <ul class="result-list" aria-label="Closings without a result" style={{ height: `${total}px` }}>
           {items.map(({ index, start }) => {
@@ -79,7 +121,8 @@ export function Closings({ minute, complete }: ClosingsProps) {
                   draft={drafts.get(lot.id) ?? ''}
                   onType={type}
                   onGo={go}
-                  keep={log.result}
+                  keep={keep}
+                  isPlain={(one, wanted) => previewAct(one, wanted, place()).as !== 'ask'}
                 />
               )
             );

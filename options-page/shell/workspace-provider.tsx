@@ -24,7 +24,7 @@ export function WorkspaceProvider({ first, onChanged, children }: WorkspaceProvi
   const [lots, setLots] = useState(first.lots);
   const [complete, setComplete] = useState(false);
   const [setupState, setSetupState] = useState(first.setup);
-  const [said, setSaid] = useState<{ sentence: string; undo?: EntryId }>();
+  const [said, setSaid] = useState<{ sentence: string; undo: readonly EntryId[] }>();
 
   const reading = useRef(Promise.resolve());
   const readAgain = useCallback(
@@ -54,7 +54,10 @@ export function WorkspaceProvider({ first, onChanged, children }: WorkspaceProvi
   }, [store, readAgain, onChanged]);
 
   const setup = useMemo(() => wholeSetup(setupState, thisZone()), [setupState]);
-  const say = useCallback<Workspace['say']>((sentence, undo) => setSaid({ sentence, ...(undo ? { undo } : {}) }), []);
+  const say = useCallback<Workspace['say']>(
+    (sentence, ...undo) => setSaid({ sentence, undo: undo.filter((id) => id !== undefined) }),
+    [],
+  );
   const closeToast = useCallback(() => setSaid(undefined), []);
 
   const verbs = useMemo(
@@ -82,21 +85,23 @@ export function WorkspaceProvider({ first, onChanged, children }: WorkspaceProvi
     [lots, complete, setup, setupState, store, say, verbs],
   );
 
-  const undo = said?.undo;
+  const undo = said?.undo ?? [];
   return (
     <WorkspaceContext.Provider value={workspace}>
       {children}
       {said && (
         <Toast
-          key={said.sentence + (said.undo ?? '')}
+          key={said.sentence + said.undo.join()}
           sentence={said.sentence}
           onClose={closeToast}
           onUndo={
-            undo &&
-            (async () => {
-              const result = await verbs.undo(undo);
-              say(result.ok ? 'Undone.' : result.message, result.ok ? result.value.entry : undefined);
-            })
+            undo.length === 0
+              ? undefined
+              : async () => {
+                  const result = await store.undo(...undo);
+                  if (result.ok) say('Undone.', ...result.value.map(({ id }) => id));
+                  else say(result.message);
+                }
           }
         />
       )}

@@ -41,12 +41,11 @@ export function badgeFor(given: {
 function counted(lots: readonly AlertLot[], now: number) {
   let [bare, placed, today] = [0, 0, 0];
   for (const lot of lots) {
-    const closes = closesBy(lot);
-    if (closes <= now || bare + placed + today > MOST) continue;
+    if (closesBy(lot) <= now || bare + placed + today > MOST) continue;
     if (lot.bid.placed) placed += Number(needsBid(lot));
-    else if (closes <= now + DAY && needsBid(lot)) {
+    else if (lot.close <= now + DAY && needsBid(lot)) {
       today += 1;
-      bare += Number(closes <= now + HOUR);
+      bare += Number(lot.close <= now + HOUR);
     }
   }
   return { bare, placed, today };

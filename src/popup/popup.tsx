@@ -93,7 +93,9 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
                   {close !== undefined && close <= now ? 'How did it end?' : 'Record a bid'}
                   <span class="visually-hidden"> {lotTitle(lot.facts)}</span>
                 </button>
-                {noting === lot.id && <Lazy load={loadNote} props={{ store, lot, standing, now, onKept: replaced }} />}
+                {noting === lot.id && (
+                  <Lazy load={loadNote} props={{ store, setup, lot, standings, now, onKept: replaced }} />
+                )}
               </li>
             );
           })}

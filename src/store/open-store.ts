@@ -15,7 +15,7 @@ import { evidenceOf } from './journal/evidence.ts';
 import { historyOfLot, historyOfSubject, lifeOfLot } from './journal/history.ts';
 import { watchJournal } from './journal/watch-journal.ts';
 import type { Store, StoreOptions } from './store.ts';
-import { readBeliefs, readBooks } from './views/books.ts';
+import { readBeliefAt, readBeliefs, readBooks } from './views/books.ts';
 import { keepFirstRows } from './views/first-rows.ts';
 import { lotRevisions } from './views/lot-revisions.ts';
 import { allLots, disputedLots, lot, lotsAfterSale, lotsByClose, lotsByVin } from './views/read-lots.ts';
@@ -24,6 +24,7 @@ import { saveSetup, setup } from './views/setup-view.ts';
 import { lastWritten, putClockRight, recordShown, shownAlerts } from './views/shown-alerts.ts';
 import { addLots } from './write/add-lots.ts';
 import { append } from './write/append.ts';
+import { changeAfter } from './write/change-after.ts';
 import { readHead } from './write/head.ts';
 import { prepare } from './write/prepare.ts';
 import { refusalFor } from './write/refused.ts';
@@ -67,6 +68,7 @@ function storeOf(session: Session, stopWatching: () => void): Store {
       const happening: Happening = { kind: 'lot-changed', set, clear: [...clear], evidence: { ...evidence } };
       return append(session, [{ subject: subjectOfLot(id), happening }]);
     },
+    changeAfter: (id, decide) => changeAfter(session, id, decide),
     noteBid: (id, bid) => append(session, [{ subject: subjectOfLot(id), happening: { kind: 'bid-noted', bid } }]),
     noteResult: (id, note) =>
       append(session, [{ subject: subjectOfLot(id), happening: { kind: 'result-noted', ...note } }]),
@@ -94,6 +96,7 @@ function storeOf(session: Session, stopWatching: () => void): Store {
     shownAlerts: () => shownAlerts(session),
     lastWritten: () => lastWritten(session),
     books: () => readBooks(session),
+    believedAt: (lot, at) => readBeliefAt(session, lot, at),
     beliefs: (wanted) => readBeliefs(session, wanted),
     historyOfLot: (id) => historyOfLot(session, id),
     lifeOfLot: (id) => lifeOfLot(session, id),

@@ -80,6 +80,11 @@ export interface Store {
     options?: AddLotsOptions,
   ): Promise<Outcome<LotsAdded, Refusal & { readonly added: LotsAdded }>>;
   changeLot(id: LotId, change: LotChange): Written;
+  /**
+   * Writes what is decided of a lot as it is at that very moment, by whom this browser writes for; nothing for no change.
+   * Refused when the lot is not here.
+   */
+  changeAfter(id: LotId, decide: (lot: LotState, author: string) => readonly Change[]): Written;
   /** Keeps a receipt of what somebody did or saw at the sale; the proxy that stands follows from it. */
   noteBid(id: LotId, bid: BidAction): Written;
   /** Keeps how a lot ended; a later one corrects it. */
@@ -124,6 +129,8 @@ export interface Store {
   books(): Promise<BooksState>;
   /** For lots, what was known and which setup held when each was first noted as won (else, when `at` was written). */
   beliefs(wanted: Iterable<{ readonly lot: LotId; readonly at: EntryId }>): Promise<Map<LotId, Belief>>;
+  /** What was known of a lot at a moment, and the setup that held then; null when it was not here yet. */
+  believedAt(lot: LotId, at: Instant): Promise<Belief | null>;
   /** When each alert was recorded as shown by this browser, by its stable key; and every correction of a clock, by its own. */
   shownAlerts(): Promise<ReadonlyMap<string, Instant>>;
   /** What this browser's clock showed when it last wrote something; null when it never did. */

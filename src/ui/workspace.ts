@@ -42,8 +42,8 @@ export interface Workspace {
   readonly undo: (entry: EntryId) => Promise<Outcome<Kept>>;
   /** The store itself, for imports, histories, backups and what else few screens need. */
   readonly store: Store;
-  /** Says a sentence at the foot of the page, with an undo when there is something to undo. */
-  readonly say: (sentence: string, undo?: EntryId) => void;
+  /** Says a sentence at the foot of the page, with an undo of all these entries when there are any. */
+  readonly say: (sentence: string, ...undo: readonly (EntryId | undefined)[]) => void;
 }
 
 export const WorkspaceContext = createContext<Workspace | null>(null);

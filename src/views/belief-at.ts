@@ -36,9 +36,18 @@ export function beliefAt(
   aboutLot: readonly Entry[],
   aboutSetup: readonly Entry[],
 ): Belief {
-  const until = (entries: readonly Entry[]) => entries.filter((entry) => entry.id <= at);
+  return believedUntil((entry) => entry.id <= at, born, aboutLot, aboutSetup);
+}
+
+/** The same by the entries that were known then. */
+export function believedUntil(
+  isKnown: (entry: Entry) => boolean,
+  born: LotState,
+  aboutLot: readonly Entry[],
+  aboutSetup: readonly Entry[],
+): Belief {
   return {
-    facts: foldLot(born, countingInOrder(until(aboutLot))).facts,
-    setup: foldSetup(until(aboutSetup)),
+    facts: foldLot(born, countingInOrder(aboutLot.filter(isKnown))).facts,
+    setup: foldSetup(aboutSetup.filter(isKnown)),
   };
 }

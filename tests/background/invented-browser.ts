@@ -20,7 +20,7 @@ export interface Said {
 }
 
 /** What of the store's verbs the background writes by. */
-const WRITES: ReadonlySet<string> = new Set(['append', 'recordShown', 'voidShown']);
+const WRITES: ReadonlySet<string> = new Set(['append', 'changeAfter', 'recordShown', 'voidShown']);
 const SAFETY_NET = 2 * MINUTE;
 /** What browsers raise a nearer alarm to. */
 const NEAREST = 30_000;

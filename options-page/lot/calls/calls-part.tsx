@@ -1,7 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import { leadsOf } from '../../../src/domain/alerts/lot-calls.ts';
 import { type PlannedCall, planOfLots } from '../../../src/domain/alerts/lot-plan.ts';
-import type { Cents } from '../../../src/domain/money/cents.ts';
 import { correctionsIn } from '../../../src/domain/time/clock-correction.ts';
 import type { Instant } from '../../../src/domain/time/instant.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
@@ -19,8 +18,6 @@ import { Fold } from '../fold.tsx';
 
 interface CallsPartProps {
   readonly lot: LotState;
-  /** The price to stop at; null when there is none. */
-  readonly stop: Cents | null;
   readonly now: Instant;
 }
 
@@ -28,8 +25,8 @@ const NOTHING: ReadonlyMap<string, Instant> = new Map();
 const writeLeads = (leads: readonly number[]) => leads.join(', ');
 
 /** When its user is called for this lot, what was said already, and a plan of its own where he wants one. */
-export function CallsPart({ lot, stop, now }: CallsPartProps) {
-  const { setup } = useWorkspace();
+export function CallsPart({ lot, now }: CallsPartProps) {
+  const { setup, say } = useWorkspace();
   const act = useLotAct();
   const shown = useShownAlerts() ?? NOTHING;
   const works = useMemo(() => standingsUnder(setup), [setup]);
@@ -40,7 +37,8 @@ export function CallsPart({ lot, stop, now }: CallsPartProps) {
   const inOrNear = RUSH_WORDS[calendar.of(alert.close).kind];
   const own = lot.clock?.leadMinutes;
   const usual = leadsOf({ ...alert, ownLeads: undefined }, rules);
-  const callAt = (leadMinutes: number[] | null) => void act(lot, { do: 'call-at', leadMinutes }, stop);
+  const callAt = (leadMinutes: number[] | null) =>
+    void act(lot, { do: 'call-at', leadMinutes }).then((unkept) => unkept?.as === 'refuse' && say(unkept.message));
   return (
     <Fold id="calls" title="Reminders" result={alert.close > now ? planWords(plan, zone, now) : lastWords(plan, now)}>
       {() => (

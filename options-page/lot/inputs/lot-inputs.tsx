@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { ZERO } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
+import type { Instant } from '../../../src/domain/time/instant.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
 import { Contained } from '../../../src/ui/contained.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
@@ -16,10 +17,11 @@ import { SaleInputs } from './sale-inputs.tsx';
 interface LotInputsProps {
   readonly lot: LotState;
   readonly edit: LotEdit;
+  readonly now: Instant;
 }
 
 /** Everything about a lot that is a plain figure or a word, in the order in which a buyer knows it. */
-export function LotInputs({ lot, edit }: LotInputsProps) {
+export function LotInputs({ lot, edit, now }: LotInputsProps) {
   const part = (what: string, children: ComponentChildren) => (
     <Contained what={what} of={lot}>
       {children}
@@ -28,7 +30,7 @@ export function LotInputs({ lot, edit }: LotInputsProps) {
   return (
     <div class="worksheet-inputs no-print">
       {part('Your retail estimate', <GuessInputs lot={lot} edit={edit} />)}
-      {part('At the sale', <SaleLogPart lot={lot} />)}
+      {part('At the sale', <SaleLogPart lot={lot} now={now} />)}
       {part('The sale', <SaleInputs lot={lot} edit={edit} />)}
       {part('Title and money', <PayingInputs lot={lot} edit={edit} />)}
       {part('Recon', <ReconPart lot={lot} edit={edit} />)}
@@ -38,7 +40,7 @@ export function LotInputs({ lot, edit }: LotInputsProps) {
   );
 }
 
-function GuessInputs({ lot, edit }: LotInputsProps) {
+function GuessInputs({ lot, edit }: Omit<LotInputsProps, 'now'>) {
   return (
     <fieldset class="stack">
       <legend>Your retail estimate</legend>
@@ -54,7 +56,7 @@ function GuessInputs({ lot, edit }: LotInputsProps) {
   );
 }
 
-function ReconPart({ lot, edit }: LotInputsProps) {
+function ReconPart({ lot, edit }: Omit<LotInputsProps, 'now'>) {
   const { reconCents } = useWorkspace().setup.costs;
   return (
     <fieldset class="stack">

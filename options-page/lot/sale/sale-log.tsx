@@ -1,31 +1,49 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
+import type { LotAct } from '../../../src/acts/act.ts';
+import { readBid } from '../../../src/acts/read-bid.ts';
 import type { Cents } from '../../../src/domain/money/cents.ts';
-import { parseMoney } from '../../../src/domain/money/parse-money.ts';
-import { refuse } from '../../../src/domain/outcome.ts';
 import { readResult, type TypedResult } from '../../../src/domain/sale/read-result.ts';
 import { sayAction, sayResult } from '../../../src/domain/sale/result-words.ts';
+import type { Instant } from '../../../src/domain/time/instant.ts';
 import { sayTime } from '../../../src/domain/time/say-time.ts';
+import { isOver } from '../../../src/folds/bid-given.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
-import { useSaleLog } from '../../../src/ui/hooks/use-sale-log.ts';
+import { Unkept } from '../../../src/ui/ask/unkept.tsx';
+import { useAskedAct } from '../../../src/ui/ask/use-asked-act.ts';
 import { QuickLine } from '../../../src/ui/inputs/quick-line.tsx';
 import { TextInput } from '../../../src/ui/inputs/text-input.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
-import { standingsUnder } from '../../../src/views/lots/standing.ts';
 
 const RECEIPTS = 6;
 
 /** What we did and saw at the sale, and how it ended. Headroom never bids: it keeps what its user says that he did. */
-export function SaleLogPart({ lot }: { lot: LotState }) {
-  const { setup, say } = useWorkspace();
-  const standings = useMemo(() => standingsUnder(setup), [setup]);
-  const log = useSaleLog(standings.of);
+export function SaleLogPart({ lot, now }: { lot: LotState; now: Instant }) {
+  const { setup } = useWorkspace();
+  const { send, pending, clear } = useAskedAct(lot);
   const [who, setWho] = useState<string>();
   const result = lot.sale?.result;
+  const over = isOver(lot, now);
   const bids = [...(lot.sale?.bids ?? [])].reverse();
-  const seen = (action: 'confirmation-seen' | 'result-seen') => async () => {
-    const sentence = await log.bid(lot, { action });
-    if (sentence !== null) say(sentence);
-  };
+  /** Null when it is settled; else a word for under the line, whose text stays. The question itself stands below. */
+  const kept = async (act: LotAct) => ((await send(act)) ? null : NOT_YET);
+  const ended = ({ result: typed, by }: TypedResult): LotAct => ({
+    do: 'ended',
+    result: typed,
+    by,
+    bidder: who,
+    corrects: result?.entry ?? null,
+    ...(!over && { early: true }),
+  });
+  const line = (
+    <QuickLine<TypedResult>
+      label={result ? 'Correct the result' : 'How it ended'}
+      button="Save"
+      placeholder="w 12500"
+      read={readResult}
+      onKeep={(typed) => kept(ended(typed))}
+      hint="w won at, l lost at, n not sold, p pending, x withdrawn, u unknown, nobody watched"
+    />
+  );
   return (
     <fieldset class="stack">
       <legend>At the sale</legend>
@@ -38,27 +56,28 @@ export function SaleLogPart({ lot }: { lot: LotState }) {
           </span>
         </p>
       )}
-      <QuickLine<TypedResult>
-        label={result ? 'Correct the result' : 'How it ended'}
-        button="Save"
-        placeholder="w 12500"
-        read={readResult}
-        onKeep={(typed, again) => log.result(lot, typed, again, who)}
-        hint="w won at, l lost at, n not sold, p pending, x withdrawn, u unknown, nobody watched"
-      />
+      {over ? (
+        line
+      ) : (
+        <details>
+          <summary>Ended early</summary>
+          {line}
+        </details>
+      )}
       <QuickLine<Cents>
         label="Our live bid"
         button="Record"
         placeholder="12,500"
         read={readBid}
-        onKeep={(amount) => log.bid(lot, { action: 'live-bid', cents: amount, ...(who && { by: who }) })}
+        onKeep={(amount) => kept({ do: 'bid', how: 'live', cents: amount, by: who })}
       />
+      <Unkept pending={pending} onAct={send} onLeave={clear} />
       <TextInput label="Who bid, if not you" value={who} longest={80} onCommit={setWho} />
       <div class="row">
-        <button type="button" onClick={seen('confirmation-seen')}>
+        <button type="button" onClick={() => void send({ do: 'saw', what: 'confirmation-seen', says: 'accepted' })}>
           Confirmation seen
         </button>
-        <button type="button" onClick={seen('result-seen')}>
+        <button type="button" onClick={() => void send({ do: 'saw', what: 'result-seen' })}>
           Result seen
         </button>
       </div>
@@ -80,7 +99,4 @@ export function SaleLogPart({ lot }: { lot: LotState }) {
   );
 }
 
-function readBid(text: string) {
-  const amount = parseMoney(text);
-  return amount.ok && amount.value <= 0 ? refuse('not-positive', 'A bid must be above $0.') : amount;
-}
+const NOT_YET = 'Not saved yet: see below.';

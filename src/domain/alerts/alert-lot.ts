@@ -35,6 +35,8 @@ export interface AlertBid {
   readonly loud: boolean;
   /** A sentence: "No proxy is placed yet.", "Outbid at $10,600." */
   readonly words: string;
+  /** The bid that is most likely made now; null where none would be right. */
+  readonly offer: Offer | null;
   /** What came up about a bid that was in, and is to be said at once. */
   readonly news: BidNews | null;
 }
@@ -49,7 +51,6 @@ export interface BidNews {
   readonly title: string;
   /** What can be done about it, in a sentence. */
   readonly body: string;
-  readonly offers: readonly Offer[];
 }
 
 /** Until then nobody can say that it has closed. */

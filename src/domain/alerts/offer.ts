@@ -1,3 +1,5 @@
+import { type Cents, positiveCentsSchema } from '../money/cents.ts';
+import { formatMoney } from '../money/format-money.ts';
 import { type Instant, instantSchema } from '../time/instant.ts';
 
 /** What can be answered with one press, on a notice or in the Now view. */
@@ -7,7 +9,9 @@ export type Offer =
   | { readonly do: 'extended'; readonly minutes: number; readonly from: Instant }
   | { readonly do: 'hand-over'; readonly to: string }
   | { readonly do: 'done' }
-  | { readonly do: 'lost' };
+  | { readonly do: 'lost' }
+  /** The user placed a proxy of this amount, or raised or cut his own to it. */
+  | { readonly do: 'bid'; readonly verb: 'placed' | 'raised' | 'cut'; readonly cents: Cents };
 
 /** What a button says. */
 export function offerWords(offer: Offer): string {
@@ -22,8 +26,12 @@ export function offerWords(offer: Offer): string {
       return 'No more reminders';
     case 'lost':
       return 'Lost';
+    case 'bid':
+      return `${VERBS[offer.verb]} ${formatMoney(offer.cents)}`;
   }
 }
+
+const VERBS = { placed: 'I placed', raised: 'I raised it to', cut: 'I cut it to' } as const;
 
 /** An offer as one word without blanks, so that a notice's id can carry it through the death of the worker. */
 export function offerCode(offer: Offer): string {
@@ -34,6 +42,8 @@ export function offerCode(offer: Offer): string {
       return `${offer.do}:${offer.minutes}:${offer.from}`;
     case 'hand-over':
       return `${offer.do}:${encodeURIComponent(offer.to)}`;
+    case 'bid':
+      return `${offer.do}:${offer.verb}:${offer.cents}`;
     case 'done':
     case 'lost':
       return offer.do;
@@ -56,6 +66,10 @@ export function readOfferCode(code: string): Offer | null {
       const to = decoded(rest);
       return to === null || to === '' ? null : { do: what, to };
     }
+    case 'bid': {
+      const amount = positiveCentsSchema.safeParse(Number(more));
+      return isVerb(rest) && more !== '' && amount.success ? { do: what, verb: rest, cents: amount.data } : null;
+    }
     case 'done':
     case 'lost':
       return rest === '' ? { do: what } : null;
@@ -63,6 +77,8 @@ export function readOfferCode(code: string): Offer | null {
       return null;
   }
 }
+
+const isVerb = (text: string): text is keyof typeof VERBS => Object.hasOwn(VERBS, text);
 
 const MINUTES = /^[1-9]\d{0,3}$/;
 

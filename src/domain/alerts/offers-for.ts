@@ -6,8 +6,9 @@ import type { Offer } from './offer.ts';
 export const USUAL_EXTENSION = 5;
 
 /**
- * The two answers worth a button: browsers show no more. Early on, to put it off or hand it over; in the last minutes, that
- * the time was extended or that it is done; after the close, the commonest result, or that it goes on.
+ * The two answers worth a button: browsers show no more. Early on, to put it off; in the last minutes, that the time was
+ * extended; and beside it that the bid was made, else that somebody else has it or that it is done. After the close, the
+ * commonest result, or that it goes on.
  */
 export function offersFor(
   lot: AlertLot,
@@ -18,7 +19,9 @@ export function offersFor(
   if (!open) return [{ do: 'lost' }, extended];
   const left = lot.close - now;
   const to = people.find((person) => person !== lot.handedTo);
-  const done: Offer = to === undefined || !needsBid(lot) ? { do: 'done' } : { do: 'hand-over', to };
-  if (left > 12 * MINUTE) return [{ do: 'put-off', minutes: 10 }, done];
-  return [extended, done];
+  const wanting = needsBid(lot);
+  const done: Offer = to === undefined || !wanting ? { do: 'done' } : { do: 'hand-over', to };
+  const second = (wanting ? lot.bid.offer : null) ?? done;
+  if (left > 12 * MINUTE) return [{ do: 'put-off', minutes: 10 }, second];
+  return [extended, second];
 }

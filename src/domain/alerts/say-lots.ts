@@ -66,7 +66,7 @@ function sayNews(call: DueCall, news: BidNews, { zone, now }: Saying): Alert {
     body: [news.body, lot.stop, `Closes ${sayTime(lot.close, zone)}.`].join(' '),
     loudness: 'loud',
     route: `#/now/${lot.id}`,
-    offers: news.offers,
+    offers: lot.bid.offer === null ? [] : [lot.bid.offer],
     rank: rankOf(call, now),
   };
 }

@@ -42,6 +42,7 @@ function noBid(given: BidGiven, known: Known): NoBid {
   // Only a price that stood when our proxy was in can be ours.
   const mayBeOurs =
     withdrawn?.cents !== undefined &&
+    !withdrawn.released &&
     price !== undefined &&
     price.cents > 0 &&
     price.seenAt <= withdrawn.at &&
@@ -128,7 +129,7 @@ function outbid(given: BidGiven, shared: WithBid, at: Cents, asks: readonly BidA
 /** A live bid that the venue has not shown yet, and any bid at a sealed sale. */
 function pendingBecause({ sealed }: BidGiven, bid: StandingBid, price: PriceRecord | undefined) {
   if (sealed) return 'sealed' as const;
-  if (bid.how !== 'live' || bid.confirmed) return null;
+  if (bid.how !== 'live' || bid.confirmedAt !== undefined) return null;
   if (price === undefined || price.seenAt < bid.at) return 'not-confirmed' as const;
   return price.cents < bid.cents ? ('price-below' as const) : null;
 }
@@ -150,15 +151,14 @@ function bidAsks(
   bid: StandingBid,
   { proxy, live, rival, replaced, withdrawn }: OwnBids,
 ): BidAsk[] {
-  const beside = live !== undefined && bid.how === 'live' && (proxy === undefined || proxy.at > live.at);
+  // A proxy below a live bid of ours, or one that was taken out, after the venue last showed the live bid.
+  const since = proxy?.at ?? withdrawn?.at ?? Number.NEGATIVE_INFINITY;
+  const beside = live !== undefined && bid.how === 'live' && since > (live.confirmedAt ?? live.at);
   const moved = bid.closeThen !== undefined && close !== undefined && close.first - bid.closeThen >= MOVED_FAR;
   return [
     ...askIf(rival && { ask: 'which-bid', bids: [{ cents: bid.cents, by: bid.by }, rival] }),
     ...askIf(replaced && proxy && { ask: 'replaced', by: replaced.by, was: replaced.cents, now: proxy.cents }),
-    ...askIf(
-      beside &&
-        (proxy !== undefined || withdrawn !== undefined) && { ask: 'live-stands', bid: bid.cents, proxy: proxy?.cents },
-    ),
+    ...askIf(beside && { ask: 'live-stands', bid: bid.cents, proxy: proxy?.cents }),
     ...askIf(moved && bid.closeThen && { ask: 'sale-moved', from: bid.closeThen, to: close.first }),
   ];
 }

@@ -98,7 +98,7 @@ function pendingWords({ bid, because, price }: Pending): string {
   const money = formatMoney(bid.cents);
   switch (because) {
     case 'sealed':
-      return `Sealed bid ${money}${bid.confirmed ? ', received' : ''}`;
+      return `Sealed bid ${money}${bid.confirmedAt !== undefined ? ', received' : ''}`;
     case 'not-confirmed':
       return `Bid ${money}, not confirmed`;
     case 'price-below':

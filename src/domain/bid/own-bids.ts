@@ -15,8 +15,8 @@ export interface StandingBid {
   readonly closeThen?: Instant | undefined;
   /** No bid of ours stood before it. */
   readonly first: boolean;
-  /** The venue showed that it has it. */
-  readonly confirmed: boolean;
+  /** When the venue last showed that it has it. */
+  readonly confirmedAt?: Instant | undefined;
 }
 
 /** What the venue said of who leads. */
@@ -26,13 +26,22 @@ export interface VenueWord {
   readonly cents?: Cents | undefined;
 }
 
+export interface Withdrawn {
+  readonly by: string;
+  readonly at: Instant;
+  /** What it was; undefined where none stood. */
+  readonly cents?: Cents | undefined;
+  /** The venue let us go. */
+  readonly released: boolean;
+}
+
 export interface OwnBids {
   readonly proxy?: StandingBid | undefined;
   readonly live?: StandingBid | undefined;
   /** The larger promise of the two: what we pay at most if it wins. */
   readonly binding?: StandingBid | undefined;
   /** The proxy that was taken out, where none was placed since. */
-  readonly withdrawn?: { readonly by: string; readonly at: Instant; readonly cents?: Cents | undefined } | undefined;
+  readonly withdrawn?: Withdrawn | undefined;
   readonly word?: VenueWord | undefined;
   /** Another amount that somebody else noted with the same time as the proxy's. */
   readonly rival?: { readonly cents: Cents; readonly by: string } | undefined;
@@ -58,7 +67,8 @@ function after(before: OwnBids, act: OwnBid): OwnBids {
       return act.cents === undefined ? before : withProxy(before, act, act.cents);
     case 'proxy-withdrawn': {
       const { proxy, withdrawn: _, rival: __, replaced: ___, ...left } = before;
-      return bound({ ...left, withdrawn: { by: act.by, at: act.at, cents: proxy?.cents ?? act.cents } });
+      const cents = proxy?.cents ?? before.withdrawn?.cents ?? act.cents;
+      return bound({ ...left, withdrawn: { by: act.by, at: act.at, cents, released: act.says === 'accepted' } });
     }
     case 'live-bid':
       return act.cents === undefined ? before : withLive(before, act, act.cents);
@@ -108,28 +118,38 @@ function bidOf({ binding, proxy, live }: OwnBids, act: OwnBid, cents: Cents, how
     maxBidThen: act.maxBidCents,
     closeThen: act.closeThen,
     first: binding === undefined,
-    confirmed: false,
   };
 }
 
 /** A confirmation is of the bid with its amount; without one, of the bid that binds. */
-function confirmed(before: OwnBids, { says = 'accepted', at, cents }: OwnBid): OwnBids {
+function confirmed(before: OwnBids, { says = 'accepted', at, cents, closeThen }: OwnBid): OwnBids {
+  if (says === 'not-in') return withoutBid(before, cents ?? before.binding?.cents);
   if (says !== 'accepted') {
     const leads = says === 'high-bidder';
     const word: VenueWord = { says, at, cents };
     return bound({
       ...before,
       word,
-      ...(leads && before.live && { live: { ...before.live, confirmed: true } }),
-      ...(leads && before.proxy && { proxy: { ...before.proxy, confirmed: true } }),
+      ...(leads && before.live && { live: { ...before.live, confirmedAt: at } }),
+      ...(leads && before.proxy && { proxy: { ...before.proxy, confirmedAt: at } }),
     });
   }
   const { proxy, live, binding } = before;
   const which = cents ?? binding?.cents;
+  const { replaced: _, ...left } = before;
   return bound({
-    ...before,
-    ...(proxy && proxy.cents === which && { proxy: { ...proxy, confirmed: true } }),
-    ...(live && live.cents === which && { live: { ...live, confirmed: true } }),
+    ...left,
+    ...(proxy && proxy.cents === which && { proxy: { ...proxy, closeThen, confirmedAt: at } }),
+    ...(live && live.cents === which && { live: { ...live, closeThen, confirmedAt: at } }),
+  });
+}
+
+/** The venue never got it, or let it go: it binds nobody. */
+function withoutBid({ proxy, live, ...left }: OwnBids, which: Cents | undefined): OwnBids {
+  return bound({
+    ...left,
+    ...(proxy !== undefined && proxy.cents !== which && { proxy }),
+    ...(live !== undefined && live.cents !== which && { live }),
   });
 }
 

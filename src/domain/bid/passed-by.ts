@@ -35,6 +35,8 @@ export function passedBy(bid: StandingBid, own: OwnBids, price: PriceRecord | un
       : { is: 'outbid', at: price.cents, ask: raiseAsk(bid, price), ours: false };
   }
   if (again || !before) return { is: 'outbid', at: price.cents };
+  // A cut that the venue has confirmed leaves nothing to ask.
+  if (covered && bid.confirmedAt !== undefined) return { is: 'outbid', at: price.cents };
   if (covered) return { is: 'outbid', at: price.cents, ask: { ask: 'cut-taken', bid: bid.cents }, ours: 'unknown' };
   return bid.first ? { is: 'before' } : { is: 'outbid', at: price.cents, ask: raiseAsk(bid, price) };
 }

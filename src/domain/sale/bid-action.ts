@@ -21,8 +21,11 @@ export const bidActionSchema = z.strictObject({
   why: z.optional(z.string().check(z.minLength(1), z.maxLength(400))),
   /** The max bid at that moment; null when no price worked, absent when none was known. */
   maxBidCents: z.optional(z.nullable(positiveCentsSchema)),
-  /** What the venue's confirmation says of our bid: that it has it, that it leads, or that another leads. */
-  says: z.optional(z.enum(['accepted', 'high-bidder', 'outbid'])),
+  /**
+   * What the venue says of our bid: that it has it, that it leads, that another leads, or that it never got it. Of one that was
+   * withdrawn, `accepted`: it let us go.
+   */
+  says: z.optional(z.enum(['accepted', 'high-bidder', 'outbid', 'not-in'])),
   /** Written down after the close, by the word of him who did it: `at` is then the close, the latest it can have been. */
   noted: z.optional(z.literal('after-close')),
   /** Who did it, when that is not the one who writes. */

@@ -7,6 +7,12 @@ import { amountOf } from './result-words.ts';
 /** An amount this many times the figures beside it, or this small a part of them, is more likely a slip than a price. */
 const FAR = 4;
 
+/** Whether an amount is far above everything that is known beside it; not where nothing is. */
+export function farAbove(amount: Cents, beside: readonly (Cents | undefined)[]): boolean {
+  const known = figures(beside);
+  return known.length > 0 && amount > Math.max(...known) * FAR;
+}
+
 /**
  * Why an amount is worth a second look before it is kept, or null. A zero too many turns a 12,500 car into a 125,000 one;
  * a price just typed is held against what the lot last stood at, its proxy and its max bid.
@@ -17,18 +23,15 @@ export function resultDoubt(
   maxBid: Cents | null,
 ): string | null {
   const amount = amountOf(result);
-  if (amount === undefined) return null;
-  const known = [priceNow, proxy, maxBid ?? undefined].filter(
-    (figure): figure is Cents => figure !== undefined && figure > 0,
-  );
-  if (known.length === 0) return null;
-  const low = Math.min(...known);
-  const high = Math.max(...known);
-  if (amount > high * FAR)
-    return `${formatMoney(amount)} is far above every figure for this lot (${formatMoney(high as Cents)} at most).`;
+  const known = figures([priceNow, proxy, maxBid ?? undefined]);
+  if (amount === undefined || known.length === 0) return null;
+  const [low, high] = [Math.min(...known) as Cents, Math.max(...known) as Cents];
+  if (farAbove(amount, known))
+    return `${formatMoney(amount)} is far above every figure for this lot (${formatMoney(high)} at most).`;
   if (amount * FAR < low)
-    return `${formatMoney(amount)} is far below every figure for this lot (${formatMoney(low as Cents)} at least).`;
-  if (result.ended === 'won' && priceNow !== undefined && amount < priceNow)
-    return `The price was already ${formatMoney(priceNow)}, so it can’t have sold for ${formatMoney(amount)}.`;
+    return `${formatMoney(amount)} is far below every figure for this lot (${formatMoney(low)} at least).`;
   return null;
 }
+
+const figures = (beside: readonly (Cents | undefined)[]): Cents[] =>
+  beside.filter((figure): figure is Cents => figure !== undefined && figure > 0);

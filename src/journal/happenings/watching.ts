@@ -3,7 +3,7 @@ import type { Bidding } from '../../domain/bid/bidding.ts';
 import { type Evidence, evidenceByFieldSchema } from '../../domain/lot/evidence.ts';
 import { type LotFacts, type LotField, lotFactsSchema, lotIdSchema, lotSourceSchema } from '../../domain/lot/lot.ts';
 import { stillUnread } from '../../domain/lot/unread-cell.ts';
-import { proxyAction } from '../../domain/sale/result-note.ts';
+import { proxyAction } from '../../domain/sale/proxy-action.ts';
 import { type Instant, instantSchema } from '../../domain/time/instant.ts';
 import { biddingOf, withBid, withPrice } from '../states/lot-bidding.ts';
 import type { LotState } from '../states/lot-state.ts';

@@ -1,100 +1,85 @@
 import { useState } from 'preact/hooks';
+import type { LotAct } from '../../acts/act.ts';
+import { readBid } from '../../acts/read-bid.ts';
+import { offerWords } from '../../domain/alerts/offer.ts';
 import type { Cents } from '../../domain/money/cents.ts';
 import { formatMoney } from '../../domain/money/format-money.ts';
 import { parseMoney } from '../../domain/money/parse-money.ts';
-import type { BidAction } from '../../domain/sale/bid-action.ts';
-import type { TypedResult } from '../../domain/sale/read-result.ts';
-import type { Result } from '../../domain/sale/result.ts';
-import { resultDoubt } from '../../domain/sale/result-doubt.ts';
-import { proxyAction, resultNoteOf } from '../../domain/sale/result-note.ts';
-import { sayResult } from '../../domain/sale/result-words.ts';
-import { type Instant, instant } from '../../domain/time/instant.ts';
+import type { Setup } from '../../domain/setup/setup.ts';
+import type { Instant } from '../../domain/time/instant.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import type { Store } from '../../store/store.ts';
+import { Unkept } from '../../ui/ask/unkept.tsx';
 import { FieldFrame } from '../../ui/inputs/field.tsx';
-import type { Standing } from '../../views/lots/standing.ts';
-import { noteBidOnPage } from './note-bid.ts';
+import { bidOffer, otherOffers, proxyWords } from '../../views/lots/act-offers.ts';
+import { maxBidOf } from '../../views/lots/bids.ts';
+import type { Standings } from '../../views/lots/standing.ts';
+import { EndActs } from './end-acts.tsx';
+import { useNotedAct } from './use-noted-act.ts';
 
 export interface SaleNoteProps {
   readonly store: Store;
+  readonly setup: Setup;
   readonly lot: LotState;
-  readonly standing: Standing;
+  readonly standings: Standings;
   readonly now: Instant;
   /** Called with the lot as it is after something was kept. */
   readonly onKept: (lot: LotState) => void;
 }
 
 /** What was done or seen at the sale of one lot, or how it ended, in one tap each. */
-export function SaleNote({ store, lot, standing, now, onKept }: SaleNoteProps) {
+export function SaleNote({ store, setup, lot, standings, now, onKept }: SaleNoteProps) {
   const [text, setText] = useState('');
   const [picture, setPicture] = useState(true);
   const [fault, setFault] = useState<string>();
-  const [said, setSaid] = useState('');
-  const [doubted, setDoubted] = useState<string>();
-  const { facts, sale } = lot;
-  const closed = facts.close !== undefined && facts.close.instant <= now;
-  const fallback = facts.priceNow;
+  const { send, pending, said, undo, clear } = useNotedAct({ store, setup, lot, picture, onKept });
+  const state = standings.bids.at(lot, now);
+  const open = state.is !== 'ended';
+  const offer = bidOffer(state, maxBidOf(standings.of(lot)));
+  const typed = parseMoney(text);
+  const amount = typed.ok && typed.value > 0 ? typed.value : null;
 
-  /** The typed amount; undefined when the box is empty; null, with a sentence under the box, when it can't be read. */
-  const typed = (): Cents | undefined | null => {
-    if (text.trim() === '') return undefined;
-    const amount = parseMoney(text);
-    if (amount.ok && amount.value > 0) return amount.value;
-    setFault(amount.ok ? 'Enter an amount above $0.' : amount.message);
-    return null;
-  };
-  const done = async (sentence: string) => {
-    setText('');
+  /** What was typed stays in the field until it is kept, whatever happens. */
+  const act = async (wanted: LotAct) => {
     setFault(undefined);
-    setDoubted(undefined);
-    setSaid(sentence);
-    const fresh = await store.lot(lot.id);
-    if (fresh !== null) onKept(fresh);
+    if (await send(wanted)) setText('');
   };
-  const act = async (action: BidAction['action'] | 'proxy') => {
-    const amount = typed();
-    if (amount === null) return;
-    const seen = action === 'confirmation-seen' || action === 'result-seen';
-    if (amount === undefined && !seen) return setFault('Type the amount first.');
-    const meant = action === 'proxy' ? proxyAction(facts.proxy, amount) : action;
-    if (meant === null) return setFault('That proxy is already recorded.');
-    const kept = await noteBidOnPage(store, lot.id, { action: meant, ...(amount && { cents: amount }) }, picture);
-    return kept.ok ? done(kept.value) : setFault(kept.message);
+  const bid = (how: 'proxy' | 'live') => {
+    const read = readBid(text);
+    if (!read.ok) return setFault(read.message);
+    void act({ do: 'bid', how, cents: read.value, ...(how === 'proxy' && { was: lot.facts.proxy ?? null }) });
   };
-  const end = async (result: Result) => {
-    const mark = JSON.stringify(result);
-    const doubt = doubted === mark ? null : resultDoubt(result, facts, standing.maxBid);
-    if (doubt !== null) {
-      setDoubted(mark);
-      return setFault(`${doubt} Press again to save it.`);
-    }
-    const maxBid = standing.missing.length > 0 ? undefined : standing.maxBid;
-    const words: TypedResult = { result };
-    const note = resultNoteOf({ typed: words, facts, sale, maxBid, now: instant(Date.now()) });
-    const written = await store.noteResult(lot.id, note);
-    return written.ok ? done(`${sayResult(result)}: saved.`) : setFault(written.message);
+  const seen = (what: 'confirmation-seen' | 'result-seen') => {
+    const read = text.trim() === '' ? null : readBid(text);
+    if (read?.ok === false) return setFault(read.message);
+    void act({ do: 'saw', what, cents: read?.value, ...(what === 'confirmation-seen' && { says: 'accepted' }) });
   };
-  const run = (work: Promise<unknown>) => {
-    work.catch((error: unknown) => setFault(String(error)));
-  };
-  const endWith = async (ended: 'won' | 'lost') => {
-    const amount = typed();
-    if (amount === null) return;
-    if (ended === 'lost') return end(amount === undefined ? { ended } : { ended, hammerCents: amount });
-    const hammer = amount ?? fallback;
-    if (hammer === undefined) return setFault('Won at what hammer price? Type it first.');
-    return end({ ended, hammerCents: hammer });
-  };
+  const ends = (early: boolean) => (
+    <EndActs
+      text={text}
+      fallback={lot.facts.priceNow}
+      corrects={lot.sale?.result?.entry ?? null}
+      early={early}
+      onFault={setFault}
+      onAct={act}
+    />
+  );
 
   return (
-    <div class="stack sale-note">
+    <form
+      class="stack sale-note"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (open) bid('proxy');
+      }}
+    >
       <FieldFrame label="Amount" fault={fault}>
         {({ id, describedBy, invalid }) => (
           <input
             id={id}
             inputMode="decimal"
             autoComplete="off"
-            placeholder={fallback === undefined ? '12,500' : formatMoney(fallback)}
+            placeholder={placeholder(offer?.cents ?? lot.facts.priceNow)}
             value={text}
             aria-describedby={describedBy}
             aria-invalid={invalid ? 'true' : undefined}
@@ -105,43 +90,51 @@ export function SaleNote({ store, lot, standing, now, onKept }: SaleNoteProps) {
           />
         )}
       </FieldFrame>
-      {closed ? (
+      <Unkept pending={pending} onAct={act} onLeave={clear} />
+      {open && (
         <div class="row">
-          <button type="button" onClick={() => run(endWith('won'))}>
-            {text === '' && fallback !== undefined ? `Won at ${formatMoney(fallback)}` : 'Won at this'}
-          </button>
-          <button type="button" onClick={() => run(endWith('lost'))}>
-            {text === '' ? 'Lost, price unknown' : 'Lost at this'}
-          </button>
-          <button type="button" onClick={() => run(end({ ended: 'not-sold' }))}>
-            Not sold
-          </button>
-          <button type="button" onClick={() => run(end({ ended: 'pending' }))}>
-            Pending
-          </button>
-          <button type="button" onClick={() => run(end({ ended: 'withdrawn' }))}>
-            Withdrawn
-          </button>
-          <button type="button" onClick={() => run(end({ ended: 'not-watched' }))}>
-            Unknown, nobody watched
-          </button>
-        </div>
-      ) : (
-        <div class="row">
-          <button type="button" onClick={() => run(act('proxy'))}>
-            Proxy placed
-          </button>
-          <button type="button" onClick={() => run(act('live-bid'))}>
+          {offer !== null && text.trim() === '' ? (
+            <button
+              type="button"
+              class="main"
+              onClick={() => void act({ do: 'bid', how: 'proxy', cents: offer.cents, offered: true })}
+            >
+              {offerWords(offer)}
+            </button>
+          ) : (
+            <button type="submit" class="main">
+              {proxyWords(state, amount)}
+            </button>
+          )}
+          <button type="button" onClick={() => bid('live')}>
             Live bid
           </button>
+          {lot.facts.proxy !== undefined && (
+            <button type="button" onClick={() => void act({ do: 'withdraw' })}>
+              Withdraw
+            </button>
+          )}
+          {otherOffers(state).map(({ words, act: other }) => (
+            <button key={words} type="button" onClick={() => void act(other)}>
+              {words}
+            </button>
+          ))}
         </div>
       )}
+      {open && !state.mayHaveClosed ? (
+        <details>
+          <summary>Ended early</summary>
+          {ends(true)}
+        </details>
+      ) : (
+        ends(false)
+      )}
       <div class="row">
-        <button type="button" onClick={() => run(act('confirmation-seen'))}>
+        <button type="button" onClick={() => seen('confirmation-seen')}>
           Confirmation seen
         </button>
-        {closed && (
-          <button type="button" onClick={() => run(act('result-seen'))}>
+        {!open && (
+          <button type="button" onClick={() => seen('result-seen')}>
             Result seen
           </button>
         )}
@@ -150,9 +143,16 @@ export function SaleNote({ store, lot, standing, now, onKept }: SaleNoteProps) {
         <input type="checkbox" checked={picture} onChange={(event) => setPicture(event.currentTarget.checked)} />
         With a picture of the page in front
       </label>
-      <p role="status" class="small">
-        {said}
+      <p role="status" class="small row">
+        {said.words}
+        {said.undo.length > 0 && (
+          <button type="button" class="plain" onClick={() => void undo()}>
+            Undo
+          </button>
+        )}
       </p>
-    </div>
+    </form>
   );
 }
+
+const placeholder = (amount: Cents | undefined) => (amount === undefined ? '12,500' : formatMoney(amount));

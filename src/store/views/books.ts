@@ -1,11 +1,12 @@
 import type { LotId } from '../../domain/lot/lot.ts';
+import type { Instant } from '../../domain/time/instant.ts';
 import { foldBooks } from '../../folds/fold-books.ts';
 import { lotsBornIn } from '../../folds/fold-lots.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import type { EntryId } from '../../journal/ids.ts';
 import type { BooksState } from '../../journal/states/books-state.ts';
 import { BOOKS, SETUP, subjectOfLot } from '../../journal/subject.ts';
-import { type Belief, beliefAt, firstWin } from '../../views/belief-at.ts';
+import { type Belief, beliefAt, believedUntil, firstWin } from '../../views/belief-at.ts';
 import type { ReadTransaction } from '../connection/schema.ts';
 import type { Session } from '../write/session.ts';
 import { known } from './refold.ts';
@@ -36,6 +37,19 @@ export function readBeliefs(
     };
     const all = await Promise.all([...wanted].map(believed));
     return new Map(all.filter((one) => one !== null));
+  });
+}
+
+/** What was believed of a lot at a moment; null when it was not here then. */
+export function readBeliefAt(session: Session, lot: LotId, at: Instant): Promise<Belief | null> {
+  return session.connection.read(async (tx) => {
+    const [now, own, setup] = await Promise.all([
+      tx.objectStore('lots').get(lot),
+      about(tx, subjectOfLot(lot)),
+      about(tx, SETUP),
+    ]);
+    const born = now && (await births(tx)(now.bornIn)).get(lot);
+    return born === undefined || born.addedAt > at ? null : believedUntil((entry) => entry.at <= at, born, own, setup);
   });
 }
 

@@ -1,27 +1,28 @@
 import { useCallback } from 'preact/hooks';
-import { changeForAct, type LotAct } from '../../acts/lot-acts.ts';
+import type { LotAct } from '../../acts/act.ts';
+import type { Done } from '../../acts/do-act.ts';
 import { lotTitle } from '../../domain/lot/car-name.ts';
-import type { Cents } from '../../domain/money/cents.ts';
 import { instant } from '../../domain/time/instant.ts';
 import type { LotState } from '../../folds/lot-state.ts';
-import { standingsUnder } from '../../views/lots/standing.ts';
-import { actWords } from '../../views/words/act-words.ts';
+import { doLotAct } from '../../views/lots/do-lot-act.ts';
 import { useWorkspace } from '../workspace.ts';
 
+/** What came of an act on a screen: null when it was kept or known, else the question or the reason why it was not. */
+export type Unkept = Extract<Done, { as: 'ask' | 'refuse' }>;
+
 /**
- * Does something about a lot: keeps it as one entry, and says so with its undo. Resolves to null when it was kept, else to
- * the reason why not, which has been said as well.
+ * Does something about a lot, and says so with its undo. What is asked or refused comes back to the screen, which still
+ * has what was typed.
  */
-export function useLotAct(): (lot: LotState, act: LotAct, maxBid: Cents | null) => Promise<string | null> {
+export function useLotAct(): (lot: LotState, act: LotAct) => Promise<Unkept | null> {
   const { store, setup, say } = useWorkspace();
   return useCallback(
-    async (lot, act, maxBid) => {
-      const { loud } = standingsUnder(setup).bids.open(lot);
-      const change = changeForAct(lot, act, { now: instant(Date.now()), rules: setup.alerts, maxBid, loud });
-      const written = change.ok ? await store.append([change.value]) : change;
-      if (!written.ok) say(written.message);
-      else say(`${lotTitle(lot.facts)}: ${actWords(act)}`, written.value[0]?.id);
-      return written.ok ? null : written.message;
+    async (lot, act) => {
+      const done = await doLotAct(store, lot, act, { setup, now: instant(Date.now()) });
+      if (done.as === 'kept') say(`${lotTitle(lot.facts)}: ${done.words}.`, ...done.entries);
+      else if (done.as === 'nothing') say(`${lotTitle(lot.facts)}: ${done.message}`);
+      else return done;
+      return null;
     },
     [store, setup, say],
   );

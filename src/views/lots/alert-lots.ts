@@ -5,8 +5,9 @@ import { type ClockCorrection, putRight } from '../../domain/time/clock-correcti
 import { lastReading } from '../../domain/time/close-time.ts';
 import { hasBid } from '../../folds/bid-given.ts';
 import type { LotState } from '../../folds/lot-state.ts';
+import { bidOffer } from './act-offers.ts';
 import { newsOfBid } from './bid-news.ts';
-import type { Bids } from './bids.ts';
+import { maxBidOf } from './bids.ts';
 import type { LotWorks } from './standing.ts';
 import { stopWords } from './stop-words.ts';
 
@@ -25,7 +26,7 @@ export function alertLots(
  */
 export function alertLot(
   lot: LotState,
-  { of, bids }: LotWorks,
+  works: LotWorks,
   corrections: readonly ClockCorrection[] = [],
 ): AlertLot | null {
   const { facts, clock, sale, dropped } = lot;
@@ -39,9 +40,9 @@ export function alertLot(
       return lotTitle(facts);
     },
     get stop() {
-      return `${stopWords(of(lot))}.`;
+      return `${stopWords(works.of(lot))}.`;
     },
-    bid: alertBid(lot, bids),
+    bid: alertBid(lot, works),
     handedTo: clock?.handedTo?.to,
     // A bid that waits for the seller is a result for the clock: nothing is left to call for.
     ended: sale?.result !== undefined,
@@ -53,7 +54,7 @@ export function alertLot(
   };
 }
 
-function alertBid(lot: LotState, bids: Bids): AlertBid {
+function alertBid(lot: LotState, { of, bids }: LotWorks): AlertBid {
   return {
     get placed() {
       return hasBid(lot);
@@ -63,6 +64,9 @@ function alertBid(lot: LotState, bids: Bids): AlertBid {
     },
     get words() {
       return bidSentence(bids.open(lot));
+    },
+    get offer() {
+      return bidOffer(bids.open(lot), maxBidOf(of(lot)));
     },
     get news() {
       return newsOfBid(lot, bids.open(lot));

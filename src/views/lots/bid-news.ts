@@ -6,7 +6,7 @@ import type { LotState } from '../../folds/lot-state.ts';
 
 /**
  * What is to be said at once of a bid that is in: that a price has passed it and it can still be raised, or that it stands
- * above the max bid. Said once for each bid, and once more when the max bid falls further.
+ * above the max bid. Said once for each bid, and once more when the max bid moves.
  */
 export function newsOfBid({ id, changedAt }: Pick<LotState, 'id' | 'changedAt'>, state: OpenBid): BidNews | null {
   if (!state.loud || (state.is !== 'outbid' && state.is !== 'over-max')) return null;
@@ -19,7 +19,6 @@ export function newsOfBid({ id, changedAt }: Pick<LotState, 'id' | 'changedAt'>,
       since: state.price?.since ?? changedAt,
       title,
       body: state.room.is === 'left' ? 'There is room left: raise it or stop.' : 'Check it.',
-      offers: [],
     };
   const { maxBid } = state;
   return {
@@ -27,6 +26,5 @@ export function newsOfBid({ id, changedAt }: Pick<LotState, 'id' | 'changedAt'>,
     since: changedAt,
     title,
     body: maxBid === null ? 'Withdraw it or accept the risk.' : `Cut it to ${formatMoney(maxBid)} or accept the risk.`,
-    offers: [],
   };
 }

@@ -1,7 +1,7 @@
 import { attempt } from '../../domain/attempt.ts';
 import type { BidGiven, BidState, OpenBid } from '../../domain/bid/bid-state.ts';
 import { bidStateOf, openBid } from '../../domain/bid/bid-state-of.ts';
-import { ZERO } from '../../domain/money/cents.ts';
+import { type Cents, ZERO } from '../../domain/money/cents.ts';
 import type { Increments } from '../../domain/price/increments.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import { bidGiven } from '../../folds/bid-given.ts';
@@ -23,8 +23,7 @@ export function bidsUnder(setup: Pick<Setup, 'venues'>, standingOf: (lot: LotSta
     (lot): BidGiven =>
       bidGiven(lot, {
         get maxBid() {
-          const { maxBid, missing } = standingOf(lot);
-          return missing.length > 0 ? undefined : maxBid;
+          return maxBidOf(standingOf(lot));
         },
         increments: stepsOf(lot),
       }),
@@ -59,7 +58,12 @@ const NOT_WORKED_OUT: OpenBid = {
   mayHaveClosed: false,
 };
 
-function incrementsUnder({ venues }: Pick<Setup, 'venues'>): (lot: LotState) => Increments | undefined {
+/** Null when no price works; undefined when the max bid can't be worked out. */
+export const maxBidOf = ({ maxBid, missing }: Pick<Standing, 'maxBid' | 'missing'>): Cents | null | undefined =>
+  missing.length > 0 ? undefined : maxBid;
+
+/** The steps in which a lot's sale goes: its own, else its venue's; undefined where nobody knows them. */
+export function incrementsUnder({ venues }: Pick<Setup, 'venues'>): (lot: LotState) => Increments | undefined {
   const byId = new Map(venues.map((venue) => [venue.id, venue]));
   const byName = new Map(venues.map((venue) => [venue.name.trim().toLowerCase(), venue]));
   return ({ facts: { increment, venueId, venueName } }) => {

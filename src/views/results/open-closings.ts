@@ -1,8 +1,9 @@
+import { lastReading } from '../../domain/time/close-time.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 
 /** Whether a lot has closed and nobody has said how; one that waits for the seller's word is still to be said. */
 export function isOpenClosing({ facts, sale }: LotState, now: number): boolean {
-  if (facts.close === undefined || facts.close.instant > now) return false;
+  if (facts.close === undefined || lastReading(facts.close) > now) return false;
   return sale?.result === undefined || sale.result.result.ended === 'pending';
 }
 

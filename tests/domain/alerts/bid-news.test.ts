@@ -9,10 +9,12 @@ const news: BidNews = {
   since: CLOSE - 600 * MINUTE,
   title: 'outbid at $10,600',
   body: 'There is room left: raise it or stop.',
-  offers: [],
 };
 const lot = (more: Partial<AlertLot> = {}): AlertLot =>
-  inventedLot('a', CLOSE, { bid: { placed: true, loud: true, words: 'Outbid at $10,600.', news }, ...more });
+  inventedLot('a', CLOSE, {
+    bid: { placed: true, loud: true, words: 'Outbid at $10,600.', offer: null, news },
+    ...more,
+  });
 const at = (minutesBefore: number) => CLOSE - minutesBefore * MINUTE;
 
 describe('what came up about a bid that is in', () => {

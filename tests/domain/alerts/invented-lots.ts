@@ -22,6 +22,7 @@ const inventedBid = (placed: boolean): AlertBid => ({
   placed,
   loud: !placed,
   words: placed ? 'Placed $9,000.' : 'No proxy is placed yet.',
+  offer: null,
   news: null,
 });
 

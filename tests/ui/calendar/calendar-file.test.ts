@@ -1,5 +1,5 @@
 import { beforeEach, expect, test } from 'vitest';
-import { changeForAct, type LotAct } from '../../../src/acts/lot-acts.ts';
+import type { LotAct } from '../../../src/acts/act.ts';
 import { demoSetup } from '../../../src/demo/demo-setup.ts';
 import type { LotFacts, LotId } from '../../../src/domain/lot/lot.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
@@ -9,6 +9,7 @@ import type { LocalDate } from '../../../src/domain/time/local-date.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
 import type { Store } from '../../../src/store/store.ts';
 import { calendarFile } from '../../../src/ui/calendar/calendar-file.ts';
+import { doLotAct } from '../../../src/views/lots/do-lot-act.ts';
 import { readCalendar } from '../../domain/calendar/read-calendar.ts';
 import { freshBrowser, openTestStore, value } from '../../store/open-test-store.ts';
 
@@ -61,8 +62,7 @@ test('a calendar rings at the calls that the lot itself has: its own, put off, h
   const does = async (wanted: LotAct) => {
     const lot = await store.lot(id);
     if (lot === null) throw new Error('the lot is gone');
-    const change = changeForAct(lot, wanted, { now: instant(now), rules: setup.alerts, maxBid: null, loud: true });
-    value(await store.append([value(change)]));
+    expect((await doLotAct(store, lot, wanted, { setup, now: instant(now) })).as).toBe('kept');
   };
   const rings = async () => {
     const [event, ...others] = await exported();

@@ -1,19 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { badgeFor } from '../../../src/background/badge-for.ts';
-import { needsBid } from '../../../src/domain/alerts/alert-lot.ts';
 import { askWords } from '../../../src/domain/bid/ask-words.ts';
 import type { BidState } from '../../../src/domain/bid/bid-state.ts';
 import { bidWords } from '../../../src/domain/bid/bid-words.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
-import { startingSetup } from '../../../src/domain/setup/starting-setup.ts';
-import { instant } from '../../../src/domain/time/instant.ts';
-import { needOf, wantsAct } from '../../../src/domain/week/closing-need.ts';
-import { alertLot } from '../../../src/views/lots/alert-lots.ts';
-import { bidsUnder } from '../../../src/views/lots/bids.ts';
-import { orderLots, type ShowKey } from '../../../src/views/lots/list-order.ts';
-import { rowWords } from '../../../src/views/lots/row-words.ts';
 import { type BidEvent, BidHistory, BOISE, dollars } from './bid-history.ts';
+import { look, tellsTheSame } from './every-door.ts';
 
 interface BidCase {
   readonly id: string;
@@ -36,7 +28,6 @@ interface BidCase {
 const FIXTURE = new URL('../../fixtures/bids/states.json', import.meta.url);
 const cases: readonly BidCase[] = JSON.parse(readFileSync(FIXTURE, 'utf8'));
 const named = cases.map((one) => [`${one.id}: ${one.why}`, one] as const);
-const setup = startingSetup(BOISE);
 
 const NAMES: Record<BidState['is'], string> = {
   none: 'none',
@@ -47,13 +38,8 @@ const NAMES: Record<BidState['is'], string> = {
   ended: 'ended',
 };
 
-function looked({ events, lookAt }: Pick<BidCase, 'events' | 'lookAt'>) {
-  const history = new BidHistory(events);
-  const bids = bidsUnder(setup, history.standingOf);
-  const now = instant(Date.parse(lookAt));
-  const { lot } = history;
-  return { lot, now, works: { of: history.standingOf, bids }, state: bids.at(lot, now) };
-}
+const looked = ({ events, lookAt }: Pick<BidCase, 'events' | 'lookAt'>) =>
+  look(new BidHistory(events), Date.parse(lookAt));
 
 describe('the state of a bid', () => {
   test.each(named)('%s', (_, { expect: wanted, ...one }) => {
@@ -98,30 +84,7 @@ function amountShown(state: BidState): number | undefined {
 
 describe('every door tells the same', () => {
   test.each(named)('%s', (_, one) => {
-    const { lot, now, works, state } = looked(one);
-    const open = state.is !== 'ended';
-    const shows = (show: ShowKey) =>
-      orderLots([lot], { show, sort: 'todo', descending: false, search: '' }, works, now).length === 1;
-    expect({ open: shows('open'), closed: shows('closed') }).toEqual({ open, closed: !open });
-    expect({ none: shows('unplaced'), outbid: shows('outbid'), over: shows('over-max') }).toEqual({
-      none: state.is === 'none',
-      outbid: state.is === 'outbid',
-      over: state.is === 'over-max',
-    });
-    const row = rowWords(lot, { standing: works.of(lot), bids: works.bids, doubts: [], setup });
-    const isOver = row.ended.at !== undefined && row.ended.at <= now;
-    expect(isOver).toBe(!open);
-    if (!open) expect(row.ended.words).toBe(bidWords(state));
-    else if (state.is !== 'none' && state.loud && !state.mayHaveClosed)
-      expect(row.todo).toEqual({ words: bidWords(state), as: 'act' });
-    const need = needOf({ bid: state, inRush: false, offHands: false });
-    expect(wantsAct(need)).toBe(state.loud);
-    const alert = alertLot(lot, works);
-    if (alert === null) return;
-    expect(needsBid(alert)).toBe(lot.sale?.result === undefined && works.bids.open(lot).loud);
-    const badge = badgeFor({ lots: [alert], due: [], allowed: true, now });
-    const near = state.is !== 'none' || (lot.facts.close?.instant ?? 0) <= now + 86_400_000;
-    expect(badge.text !== '').toBe(state.loud && near);
+    tellsTheSame(looked(one));
   });
 });
 

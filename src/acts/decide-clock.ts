@@ -1,0 +1,43 @@
+import { leadsOf, putOffUntil } from '../domain/alerts/lot-calls.ts';
+import { type Outcome, ok, refuse } from '../domain/outcome.ts';
+import { instant } from '../domain/time/instant.ts';
+import type { LotState } from '../folds/lot-state.ts';
+import type { Happening } from '../journal/happening.ts';
+import type { ClockAct } from './act.ts';
+import type { Circumstances } from './circumstances.ts';
+
+/** An act about the reminders of a lot as what is kept of it. Refused with a sentence when it makes no sense now. */
+export function clockHappening(lot: LotState, act: ClockAct, { now, setup, work }: Circumstances): Outcome<Happening> {
+  const { close } = lot.facts;
+  switch (act.do) {
+    case 'hand-over':
+      return ok({ kind: 'handed-over', to: act.to });
+    case 'take-back':
+      return ok({ kind: 'handed-over', to: null });
+    case 'call-at':
+      return ok({ kind: 'lot-alerts-changed', leadMinutes: act.leadMinutes && [...act.leadMinutes] });
+    default:
+  }
+  if (close === undefined) return refuse('no-close', 'This lot has no closing time, so it has no reminders to change.');
+  switch (act.do) {
+    case 'done':
+      return ok({ kind: 'calls-done', close: close.instant });
+    case 'extended':
+      return act.from === close.instant
+        ? ok({ kind: 'close-extended', from: close.instant, minutes: act.minutes })
+        : refuse('moved', 'The close of this lot has changed since. Check it before you add time.');
+    case 'pick-close': {
+      const picked = { ...close, instant: act.at, how: 'picked' as const, doubts: [], otherwise: [] };
+      return ok({ kind: 'lot-changed', set: { close: picked }, clear: [], evidence: {} });
+    }
+    case 'put-off': {
+      const { loud } = work(lot).bid;
+      const { leadMinutes: ownLeads, handedTo } = lot.clock ?? {};
+      const leads = leadsOf({ ownLeads, handedTo: handedTo?.to, bid: { loud } }, setup.alerts);
+      const until = putOffUntil({ close: close.instant }, leads, act.minutes, now);
+      return until === null
+        ? refuse('too-late', 'It closes too soon to be reminded later.')
+        : ok({ kind: 'calls-put-off', until: instant(until) });
+    }
+  }
+}
