@@ -1,4 +1,6 @@
 import type { ComponentChildren } from 'preact';
+import { setupCautions } from '../../src/domain/setup/setup-cautions.ts';
+import { useSetupEdit } from './setup-edit.ts';
 import { SETUP_PARTS, type SetupPart } from './setup-parts.ts';
 import { UnkeptNote } from './unkept-note.tsx';
 
@@ -24,6 +26,7 @@ export function PartFrame({ part, intro, caution, children }: PartFrameProps) {
       {part.sections.map((section) => (
         <UnkeptNote key={section} section={section} />
       ))}
+      <OddFigures part={part} />
       {children}
       {next && (
         <p>
@@ -33,5 +36,26 @@ export function PartFrame({ part, intro, caution, children }: PartFrameProps) {
         </p>
       )}
     </div>
+  );
+}
+
+/** Venues and fee schedules say theirs beside the entry. */
+const BESIDE_THE_ENTRY: readonly string[] = ['venues', 'feeSchedules'];
+
+/** Figures that are allowed and that no dealer means. */
+function OddFigures({ part }: { part: SetupPart }) {
+  const { setup } = useSetupEdit();
+  const cautions = setupCautions(setup).filter(
+    ({ section }) => part.sections.includes(section) && !BESIDE_THE_ENTRY.includes(section),
+  );
+  return cautions.length === 0 ? null : (
+    <ul class="note warning plain-list">
+      {cautions.map(({ place, message }) => (
+        <li key={place + message}>
+          {place === part.title ? '' : `${place}: `}
+          {message}
+        </li>
+      ))}
+    </ul>
   );
 }

@@ -1,6 +1,6 @@
 import type { Outcome } from '../../src/domain/outcome.ts';
 import type { Setup } from '../../src/domain/setup/setup.ts';
-import { setupCautions } from '../../src/domain/setup/setup-cautions.ts';
+import { cautionInFile, setupCautions } from '../../src/domain/setup/setup-cautions.ts';
 import { faultSentence } from '../../src/domain/setup/setup-faults.ts';
 import { readSetupFile } from '../../src/domain/setup/setup-file.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
@@ -57,7 +57,7 @@ function readSetup(path: string, around: Surroundings): Setup | undefined {
   }
   const setup = readSetupFile(text.value.text);
   if (setup.ok) {
-    for (const { place, message } of setupCautions(setup.value)) around.warn(`Setup, ${place}: ${message}`);
+    for (const caution of setupCautions(setup.value)) around.warn(`Setup, ${cautionInFile(caution)}`);
     return setup.value;
   }
   around.warn(`The setup ${path === '-' ? 'on standard input' : path} can’t be used:`);

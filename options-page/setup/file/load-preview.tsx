@@ -1,7 +1,7 @@
 import { STARTING_BOOKKEEPING } from '../../../src/domain/accounts/accounts.ts';
 import { DEFAULT_ESTIMATION } from '../../../src/domain/retail/estimation.ts';
 import type { Setup } from '../../../src/domain/setup/setup.ts';
-import { setupCautions } from '../../../src/domain/setup/setup-cautions.ts';
+import { cautionInFile, setupCautions } from '../../../src/domain/setup/setup-cautions.ts';
 import { type SetupChange, setupChanges } from '../../../src/domain/setup/setup-changes.ts';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { useSetupEdit } from '../setup-edit.ts';
@@ -41,10 +41,8 @@ export function LoadPreview({ name, loaded, onDone }: LoadPreviewProps) {
       })}
       {cautions.length > 0 && (
         <ul class="note warning plain-list">
-          {cautions.map(({ place, message }) => (
-            <li key={place + message}>
-              {place}: {message}
-            </li>
+          {cautions.map(cautionInFile).map((sentence) => (
+            <li key={sentence}>{sentence}</li>
           ))}
         </ul>
       )}

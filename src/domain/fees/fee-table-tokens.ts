@@ -48,6 +48,12 @@ const WORDS: readonly (readonly [FeeWord, RegExp])[] = [
   ['gap', /^(?:\.{2,}|…+|[\t|;:=]|\s{2,})+/],
   // In accounts an amount in brackets is below nothing; a fee never is.
   ['unreadable', /^\(\s*\$?\s*\d[\d,.]*\s*\)/],
+  // A letter O or l typed for a digit, or any other letter right behind one, leaves the figure open.
+  ['unreadable', /^\$?\s*(?:[OoIl][\d.,OoIl]*\d|\d[\d.,]*[OoIl])[\d.,OoIl]*/],
+  [
+    'unreadable',
+    /^\$?\s*\d[\d.,]*(?!(?:k|to|thru|through|until|and|or|up|plus|pct|percent|usd|dollars?|each|min|max|cap)\b)\p{L}+/iu,
+  ],
 ];
 
 const FIGURE = /^\$?\s*(\d(?:[\d,]*\d)?)(?:\.(\d+))?(\s*(?:%|percent\b|pct\b)|k\b)?/i;

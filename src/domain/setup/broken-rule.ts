@@ -16,7 +16,8 @@ export function brokenRule(path: readonly PropertyKey[], root: unknown): BrokenR
   const value = path.reduce<unknown>(valueAt, root);
   const key = path.at(-1);
   if (Array.isArray(value)) {
-    if (key === 'bands' || key === 'increments') return bandOutOfOrder(path, value);
+    if (key === 'bands' || key === 'increments')
+      return bandOutOfOrder(path, value, key === 'bands' ? 'fee' : 'bid increment');
     if (/leadMinutes$/i.test(String(key))) return leadOutOfOrder(path, value);
     if (key === 'curtailments') return curtailmentFault(path, value);
     return twice(path, value);
@@ -42,12 +43,17 @@ export function brokenRule(path: readonly PropertyKey[], root: unknown): BrokenR
   return undefined;
 }
 
-function bandOutOfOrder(path: readonly PropertyKey[], bands: readonly unknown[]): BrokenRule | undefined {
+function bandOutOfOrder(
+  path: readonly PropertyKey[],
+  bands: readonly unknown[],
+  of: 'fee' | 'bid increment',
+): BrokenRule | undefined {
+  const band = of === 'fee' ? 'band' : of;
   const starts = bands.map((band) => Number(valueAt(band, 'fromCents')));
   if (starts[0] !== 0) {
     return {
       path: [...path, 0],
-      message: `Starts at ${valueInWords('cents', starts[0])}. The first band must start at $0, or no fee is known below it.`,
+      message: `Starts at ${valueInWords('cents', starts[0])}. The first ${band} must start at $0, or no ${of} is known below it.`,
     };
   }
   const at = starts.findIndex((start, i) => i > 0 && start <= Number(starts[i - 1]));
@@ -57,8 +63,8 @@ function bandOutOfOrder(path: readonly PropertyKey[], bands: readonly unknown[])
     path: [...path, at],
     message:
       starts[at] === starts[at - 1]
-        ? `Starts at ${before}, like the band before it. Give one of them another start, or remove it.`
-        : `Starts at ${valueInWords('cents', starts[at])}, below the ${before} of the band before it. Raise it, or put the bands in order.`,
+        ? `Starts at ${before}, like the ${band} before it. Give one of them another start, or remove it.`
+        : `Starts at ${valueInWords('cents', starts[at])}, below the ${before} of the ${band} before it. Raise it, or put the ${band}s in order.`,
   };
 }
 

@@ -1,74 +1,92 @@
 import type { FeeEdition } from '../fees/fee-schedule.ts';
+import { feeCautions } from './fee-cautions.ts';
+import { figureCautions, titleCautions, venueFigureCautions } from './figure-cautions.ts';
 import type { Setup } from './setup.ts';
 import { SECTION_WORDS } from './setup-words.ts';
+import type { Unlikely } from './unlikely.ts';
 import { valueInWords } from './value-words.ts';
 
 /** Something that is allowed and probably not meant, as a sentence that says where and what to do. */
-export interface SetupCaution {
+export interface SetupCaution extends Unlikely {
   readonly section: keyof Setup;
-  /** Position in the section's list. */
+  /** Position in the section's list; 0 in a section that is no list. */
   readonly index: number;
   readonly place: string;
-  readonly message: string;
 }
 
-/** What a setup lacks or contradicts without being wrong: a venue without fees, rates that overlap. */
+/**
+ * What a setup lacks or contradicts without being wrong, and figures that no dealer means: a venue without fees, rates
+ * that overlap, a minimum profit of $15 because a file has dollars where cents belong.
+ */
 export function setupCautions(setup: Setup): readonly SetupCaution[] {
-  return [...venueCautions(setup), ...editionCautions(setup)];
+  return [
+    ...setup.venues.flatMap((venue, index) => placed('venues', index, venue.name, venueCautions(venue, setup))),
+    ...setup.feeSchedules.flatMap((schedule, index) =>
+      placed('feeSchedules', index, schedule.name, [
+        ...editionsCautions(schedule.editions),
+        ...schedule.editions.flatMap(feeCautions),
+      ]),
+    ),
+    ...SINGLE.flatMap((section) => placed(section, 0, '', figureCautions[section](setup))),
+    ...setup.titles.flatMap((title, index) => placed('titles', index, title.name, titleCautions(title))),
+  ];
 }
 
-function venueCautions(setup: Setup): readonly SetupCaution[] {
-  const known = new Set(setup.feeSchedules.map((schedule) => schedule.id));
-  return setup.venues.flatMap((venue, index) => {
-    const at = (message: string): SetupCaution => ({
-      section: 'venues',
-      index,
-      place: `${SECTION_WORDS.venues} › ${venue.name}`,
-      message,
-    });
-    const missing = venue.feeScheduleIds.filter((id) => !known.has(id));
-    return [
-      ...missing.map((id) =>
-        at(`Uses the fee schedule “${id}”, which is not in the setup. Remove it, or add the schedule.`),
-      ),
-      ...(venue.feeScheduleIds.length === 0
-        ? [at('No fee schedule is checked, so a max bid here counts no buy fee.')]
-        : []),
-      ...(venue.transport.kind === 'flat' && venue.transport.cents === 0
-        ? [at('Transport is $0, so delivery is counted as free.')]
-        : []),
-      ...(venue.transport.kind === 'per-mile' && (venue.transport.miles === 0 || venue.transport.centsPerMile === 0)
-        ? [
-            at(
-              `Transport comes to ${valueInWords('cents', venue.transport.minimumCents)}, because the miles or the price a mile are 0.`,
-            ),
-          ]
-        : []),
-    ];
-  });
+/** With the place in front, and how a file writes such a figure behind: for somebody who wrote the file by hand. */
+export const cautionInFile = ({ place, message, inFile }: SetupCaution): string =>
+  [`${place}: ${message}`, ...(inFile === undefined ? [] : [inFile])].join(' ');
+
+const SINGLE = ['rules', 'costs', 'undone', 'carrying', 'estimation'] as const;
+
+function placed(
+  section: keyof Setup,
+  index: number,
+  name: string,
+  found: readonly Unlikely[],
+): readonly SetupCaution[] {
+  const place = [SECTION_WORDS[section], ...(name === '' ? [] : [name])].join(' › ');
+  // Two sets of rates can have the same oddity; it is said once.
+  return [...new Map(found.map((one) => [one.message, { ...one, section, index, place }])).values()];
 }
 
-function editionCautions(setup: Setup): readonly SetupCaution[] {
-  return setup.feeSchedules.flatMap((schedule, index) => {
-    const at = (message: string): SetupCaution => ({
-      section: 'feeSchedules',
-      index,
-      place: `${SECTION_WORDS.feeSchedules} › ${schedule.name}`,
-      message,
-    });
-    const overlap = firstOverlap(schedule.editions);
-    const empty = schedule.editions.filter((e) => e.tables.length + e.charges.length === 0);
-    return [
-      ...(overlap === undefined
-        ? []
-        : [at(`Two sets of rates apply ${overlap}; the later one is used. End the older one the day before.`)]),
-      ...empty.map((e) =>
-        at(
-          `The rates${e.validFrom === undefined ? '' : ` from ${e.validFrom}`} have no fee and no charge, so they come to $0.`,
-        ),
-      ),
-    ];
-  });
+function venueCautions(venue: Setup['venues'][number], { feeSchedules }: Setup): readonly Unlikely[] {
+  const known = new Set(feeSchedules.map((schedule) => schedule.id));
+  const { transport, feeScheduleIds } = venue;
+  const at = (message: string): Unlikely => ({ message });
+  return [
+    ...feeScheduleIds
+      .filter((id) => !known.has(id))
+      .map((id) => at(`Uses the fee schedule “${id}”, which is not in the setup. Remove it, or add the schedule.`)),
+    ...(feeScheduleIds.length === 0 ? [at('No fee schedule is checked, so a max bid here counts no buy fee.')] : []),
+    ...(transport.kind === 'flat' && transport.cents === 0
+      ? [at('Transport is $0, so delivery is counted as free.')]
+      : []),
+    ...(transport.kind === 'per-mile' && (transport.miles === 0 || transport.centsPerMile === 0)
+      ? [
+          at(
+            `Transport comes to ${valueInWords('cents', transport.minimumCents)}, because the miles or the price a mile are 0.`,
+          ),
+        ]
+      : []),
+    ...venueFigureCautions(venue),
+  ];
+}
+
+function editionsCautions(editions: readonly FeeEdition[]): readonly Unlikely[] {
+  const overlap = firstOverlap(editions);
+  const empty = editions.filter((e) => e.tables.length + e.charges.length === 0);
+  return [
+    ...(overlap === undefined
+      ? []
+      : [
+          {
+            message: `Two sets of rates overlap: both apply ${overlap}, and the later one is used. End the older one the day before.`,
+          },
+        ]),
+    ...empty.map((e) => ({
+      message: `The rates${e.validFrom === undefined ? '' : ` from ${e.validFrom}`} have no fee and no charge, so they come to $0.`,
+    })),
+  ];
 }
 
 /** From when two sets of rates apply at once, in words; undefined if no two do. */

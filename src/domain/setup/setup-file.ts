@@ -1,6 +1,9 @@
 import { ok } from '../outcome.ts';
+import { bandsWithoutAmount } from './bands-without-amount.ts';
+import { repeatedKeys } from './repeated-keys.ts';
 import { type Setup, setupFileSchema } from './setup.ts';
 import { type SetupFault, setupFaults } from './setup-faults.ts';
+import { standsTwice } from './stands-twice.ts';
 
 /** The name a saved setup is given. */
 export const SETUP_FILE_NAME = 'headroom-setup.json';
@@ -36,7 +39,8 @@ export function readSetupFile(text: string): SetupReading {
   const known = setupFileSchema.safeParse(file);
   if (known.success) {
     const { $schema, format, version, ...setup } = known.data;
-    return ok(setup);
+    const faults = [...keysTwice(text), ...bandsWithoutAmount(file), ...standsTwice(setup)];
+    return faults.length === 0 ? ok(setup) : { ok: false, faults: faults.slice(0, MOST_FAULTS) };
   }
   if (Object(file).format !== 'headroom-setup') {
     return whole('This is not a setup file: it has no line "format": "headroom-setup". Choose a file saved by Setup.');
@@ -48,6 +52,13 @@ export function readSetupFile(text: string): SetupReading {
   }
   return { ok: false, faults: setupFaults(known.error.issues.slice(0, MOST_FAULTS), file) };
 }
+
+const keysTwice = (text: string): readonly SetupFault[] =>
+  repeatedKeys(text).map(({ key, lines: [first, second] }) => ({
+    path: [],
+    place: '',
+    message: `The field “${key}” stands twice in one group, in line ${first} and in line ${second}, and only one of them would count. Remove one.`,
+  }));
 
 /** Nobody mends more at once. */
 const MOST_FAULTS = 500;

@@ -204,4 +204,19 @@ describe('a pasted fee table', () => {
       { numRuns: 2000 },
     );
   });
+
+  test.each(['$5O', '$1OO', '$l50', '$2o5.00', '$50x', '$1,O00'])('a letter in a figure is a fault: %s', (fee) => {
+    const { faults } = readFeeTable(`0 – 499.99  $40\n500 – 999.99  ${fee}\n1,000 and up  $90`);
+    expect(faults).toEqual([
+      { line: 2, message: expect.stringMatching(/A figure in this line can be read in more than/) },
+    ]);
+  });
+
+  test.each(['450k', '500to 999.99  $40', '500thru 999.99  $40', '$40each'])(
+    'a word right behind a figure is none: %s',
+    (words) => {
+      const { faults } = readFeeTable(words.includes('99') ? words : `0 and up ${words}`);
+      expect(faults.map(({ message }) => message).join()).not.toMatch(/more than one way/);
+    },
+  );
 });

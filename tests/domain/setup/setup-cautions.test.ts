@@ -7,7 +7,7 @@ import { zone } from '../../../src/domain/time/zone.ts';
 const edition = (validFrom?: string, validTo?: string) => ({
   ...(validFrom && { validFrom }),
   ...(validTo && { validTo }),
-  tables: [{ label: 'Buy fee', bands: [{ fromCents: 0, flatCents: 100 }] }],
+  tables: [{ label: 'Buy fee', bands: [{ fromCents: 0, flatCents: 10_000 }] }],
 });
 const venue = (over: object = {}) => ({
   id: 'v',

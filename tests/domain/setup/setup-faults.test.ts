@@ -109,7 +109,7 @@ describe('a fault in a setup file', () => {
       'an increment out of order',
       'venues.0.increments.1',
       { fromCents: 0, stepCents: 100 },
-      'Venues › Riverbend › bid increment 2: starts at $0, like the band before it. Give one of them another start, or remove it.',
+      'Venues › Riverbend › bid increment 2: starts at $0, like the bid increment before it. Give one of them another start, or remove it.',
     ],
     [
       'an id that stands twice',

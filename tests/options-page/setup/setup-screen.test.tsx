@@ -27,7 +27,7 @@ describe('the Setup screen', () => {
     const saves = page.saved.length;
     await type('Increment 2, from', '0');
     expect(page.saved).toHaveLength(saves);
-    expect(faults()).toEqual([expect.stringMatching(/Starts at \$0, like the band before it/)]);
+    expect(faults()).toEqual([expect.stringMatching(/Starts at \$0, like the bid increment before it/)]);
     show('rules');
     show('venues');
     expect(box('Increment 2, from').value).toBe('0');
