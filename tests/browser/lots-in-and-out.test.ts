@@ -53,9 +53,7 @@ test('the list is saved as a file with its max bids, which reads back as the sam
   await page.fill({ field: 'Rows' }, text);
   await page.click({ button: 'Preview rows' });
   await page.sees(`${shown} rows were read`);
-  expect(await page.run(() => document.querySelectorAll('select[aria-label^="What to do"]').length)).toBeGreaterThan(
-    0,
-  );
+  expect(await page.run(() => document.querySelectorAll('select[aria-label^="What to do"]').length)).toBeGreaterThan(0);
 });
 
 test('a change on the worksheet moves the max bid at once, is told in another tab, and is undone with Undo', async () => {

@@ -12,7 +12,7 @@ const IMPURE = [
   { what: 'chance', pattern: /\bMath\.random\b|\bcrypto\.(?:randomUUID|getRandomValues)\b/ },
   {
     what: "the computer's own zone or language",
-    pattern: /\bgetTimezoneOffset\b|\btoLocale(?:Date|Time)?String\(\s*\)|\bresolvedOptions\(\)\.timeZone\b/,
+    pattern: /\.getTimezoneOffset\b|\btoLocale(?:Date|Time)?String\(\s*\)|\bresolvedOptions\(\)\.timeZone\b/,
   },
   { what: 'the browser', pattern: /\b(?:document|window|navigator|localStorage|indexedDB|fetch)\s*[.(]/ },
 ] as const;

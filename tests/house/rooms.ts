@@ -64,7 +64,7 @@ export type Room = keyof typeof ROOMS;
 
 /** Packages that the pure rooms may use: each computes, and none touches a browser, a clock or chance. */
 export const PURE_PACKAGES = {
-  'src/domain': ['zod', 'd3-array', 'chrono-node'],
+  'src/domain': ['zod', 'd3-array', 'chrono-node', 'date-fns-tz'],
   'src/journal': ['zod', '@noble/hashes'],
   'src/folds': ['zod'],
   'src/acts': ['zod'],

@@ -2,40 +2,19 @@ import { DateTime } from 'luxon';
 import { Temporal } from 'temporal-polyfill';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { startOfDay } from '../../src/domain/time/calendar-day.ts';
-import { type Instant, instant } from '../../src/domain/time/instant.ts';
+import { instant } from '../../src/domain/time/instant.ts';
 import { asIfUtc, resolveWallTime, type WallTime } from '../../src/domain/time/resolve-wall-time.ts';
-import { wallClock, zoneOffset } from '../../src/domain/time/wall-clock.ts';
+import { wallClock } from '../../src/domain/time/wall-clock.ts';
 import { type Zone, zone } from '../../src/domain/time/zone.ts';
+import { zoneOffset } from '../../src/domain/time/zone-offset.ts';
+import { type ClockChange, clockChanges } from './clock-changes.ts';
 
-const WEEK = 7 * 86_400_000;
 const zones = Intl.supportedValuesOf('timeZone')
   .filter((name) => name.includes('/'))
   .map(zone);
 
-interface Change {
-  readonly at: Instant;
-  readonly zone: Zone;
-}
-
-/** Every moment of 2015 to 2035 at which a zone's offset changes, found week by week and then by halving. */
-function changesOf(place: Zone): Change[] {
-  const changes: Change[] = [];
-  for (let from = Date.UTC(2015, 0, 1); from < Date.UTC(2036, 0, 1); from += WEEK) {
-    let [low, high] = [from, from + WEEK];
-    const old = zoneOffset(instant(low), place);
-    if (zoneOffset(instant(high), place) === old) continue;
-    while (high - low > 1000) {
-      const middle = Math.floor((low + high) / 2000) * 1000;
-      if (zoneOffset(instant(middle), place) === old) low = middle;
-      else high = middle;
-    }
-    changes.push({ at: instant(high), zone: place });
-  }
-  return changes;
-}
-
 /** What clocks show shortly before and after a change, by the old and by the new offset. */
-function wallsAround({ at, zone: place }: Change): WallTime[] {
+function wallsAround({ at, zone: place }: ClockChange): WallTime[] {
   const offsets = [zoneOffset(instant(at - 1000), place), zoneOffset(at, place)];
   return offsets.flatMap((offset) =>
     [-90, -1, 0, 29, 90].map((minutes) => {
@@ -55,9 +34,9 @@ function byTemporal(wall: WallTime, place: Zone) {
 }
 
 describe('every zone this runtime knows, around every change of 2015 to 2035', () => {
-  let changes: Change[] = [];
+  let changes: ClockChange[] = [];
   beforeAll(() => {
-    changes = zones.flatMap(changesOf);
+    changes = zones.flatMap((place) => clockChanges(place, 2015, 2035));
   });
 
   test('has changes to check', () => {

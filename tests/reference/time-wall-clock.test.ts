@@ -3,8 +3,9 @@ import { addDaysIn, startOfDay } from '../../src/domain/time/calendar-day.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import type { LocalDate, LocalTime } from '../../src/domain/time/local-date.ts';
 import { resolveWallTime } from '../../src/domain/time/resolve-wall-time.ts';
-import { wallClock, zoneOffset } from '../../src/domain/time/wall-clock.ts';
+import { wallClock } from '../../src/domain/time/wall-clock.ts';
 import { zone } from '../../src/domain/time/zone.ts';
+import { zoneOffset } from '../../src/domain/time/zone-offset.ts';
 
 const utc = (text: string) => instant(Date.parse(`${text.replace(' ', 'T')}Z`));
 const iso = (at: number) => new Date(at).toISOString().slice(0, 16);

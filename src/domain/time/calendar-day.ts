@@ -2,8 +2,9 @@ import { type Instant, instant } from './instant.ts';
 import type { LocalDate, LocalTime } from './local-date.ts';
 import { resolveWallTime } from './resolve-wall-time.ts';
 import { DAY } from './units.ts';
-import { wallClock, zoneOffset } from './wall-clock.ts';
+import { wallClock } from './wall-clock.ts';
 import type { Zone } from './zone.ts';
+import { zoneOffset } from './zone-offset.ts';
 
 /** The date `days` later (or earlier, when negative). */
 export function addDays(date: LocalDate, days: number): LocalDate {

@@ -1,8 +1,8 @@
 import { type Instant, instant } from './instant.ts';
 import type { LocalDate, LocalTime } from './local-date.ts';
 import { DAY } from './units.ts';
-import { zoneOffset } from './wall-clock.ts';
 import type { Zone } from './zone.ts';
+import { zoneOffset } from './zone-offset.ts';
 
 /** A date and a time of day as written, before anyone knows which moment that is. */
 export interface WallTime {

@@ -1,7 +1,7 @@
 import { instant } from './instant.ts';
 import { HOUR } from './units.ts';
-import { zoneOffset } from './wall-clock.ts';
 import type { Zone } from './zone.ts';
+import { zoneOffset } from './zone-offset.ts';
 
 /** From here on these places no longer put the clock back: tz database releases 2026b to 2026e. */
 const KEPT_SINCE = Date.UTC(2026, 10, 1);

@@ -3,8 +3,9 @@ import { type Instant, instant } from '../time/instant.ts';
 import type { LocalDate, LocalTime } from '../time/local-date.ts';
 import { resolveWallTime } from '../time/resolve-wall-time.ts';
 import { MINUTE } from '../time/units.ts';
-import { wallClock, zoneOffset } from '../time/wall-clock.ts';
+import { wallClock } from '../time/wall-clock.ts';
 import type { Zone } from '../time/zone.ts';
+import { zoneOffset } from '../time/zone-offset.ts';
 
 /** The hours of a day that are drawn, on the wall clock: from the first, up to but not including the last. */
 export interface HoursShown {

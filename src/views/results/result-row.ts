@@ -4,9 +4,9 @@ import type { Result } from '../../domain/sale/result.ts';
 import { type Review, reviewResult } from '../../domain/sale/review.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import { mondayOf } from '../../domain/time/calendar-day.ts';
-import { datesIn } from '../../domain/time/dates-in.ts';
 import type { Instant } from '../../domain/time/instant.ts';
 import type { LocalDate } from '../../domain/time/local-date.ts';
+import { dateIn } from '../../domain/time/wall-clock.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 
 /** A lot with a result, and all that the list shows, sorts and searches by. */
@@ -29,7 +29,6 @@ export interface ResultRow {
 export function rowsUnder({ venues, store }: Setup): (lot: LotState) => ResultRow | null {
   const venueById = new Map(venues.map((venue) => [venue.id, venue]));
   const known = new WeakMap<LotState, ResultRow>();
-  const dateOf = datesIn(store.zone);
   return (lot) => {
     const noted = lot.sale?.result;
     if (noted === undefined) return null;
@@ -39,7 +38,7 @@ export function rowsUnder({ venues, store }: Setup): (lot: LotState) => ResultRo
     const venue = facts.venueId === undefined ? undefined : venueById.get(facts.venueId);
     const steps =
       facts.increment === undefined ? venue?.increments : [{ fromCents: 0 as Cents, stepCents: facts.increment }];
-    const date = dateOf(noted.at);
+    const date = dateIn(store.zone, noted.at);
     const row: ResultRow = {
       lot,
       result: noted.result,

@@ -1,6 +1,7 @@
 import type { LocalDate } from '../../domain/time/local-date.ts';
 
-// A calendar date belongs to no zone; noon in UTC is on that date for the one formatter that is asked.
+// Intl writes it because it is there; date-fns would be 20 KB more. A calendar date belongs to no zone, and noon in UTC is on
+// that date for the one formatter that is asked.
 const at = (date: LocalDate) => new Date(`${date}T12:00Z`);
 const short = new Intl.DateTimeFormat('en-US', { dateStyle: 'medium', timeZone: 'UTC' });
 const long = new Intl.DateTimeFormat('en-US', { dateStyle: 'full', timeZone: 'UTC' });

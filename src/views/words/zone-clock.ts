@@ -1,19 +1,13 @@
 import type { Instant } from '../../domain/time/instant.ts';
+import { dayName, sayClock } from '../../domain/time/say-time.ts';
 import { MINUTE } from '../../domain/time/units.ts';
-import { zoneOffset } from '../../domain/time/wall-clock.ts';
+import { wallClock } from '../../domain/time/wall-clock.ts';
 import type { Zone } from '../../domain/time/zone.ts';
+import { zoneOffset } from '../../domain/time/zone-offset.ts';
 
 /** What the clock in a zone shows, for a person: "Wed 9:14 AM". */
-export function clockIn(zone: Zone, at: Instant): string {
-  return new Intl.DateTimeFormat('en-US', {
-    timeZone: zone,
-    weekday: 'short',
-    hour: 'numeric',
-    minute: '2-digit',
-  })
-    .format(at)
-    .replace(',', '');
-}
+export const clockIn = (zone: Zone, at: Instant): string =>
+  `${dayName(wallClock(at, zone).weekday).slice(0, 3)} ${sayClock(at, zone)}`;
 
 /** How a zone's clock stands to another's at a moment: "1 hour ahead of", "3 hours 30 minutes behind", "the same as". */
 export function clockDifference(zone: Zone, other: Zone, at: Instant): string {

@@ -9,7 +9,7 @@ export interface ZoneName {
 
 let known: readonly ZoneName[] | undefined;
 
-/** Every zone this browser knows, those of the United States first. Worked out once, when it is first asked for. */
+/** Every zone this browser knows (which only Intl can say), those of the United States first. Worked out once, when it is first asked for. */
 export function zoneNames(): readonly ZoneName[] {
   known ??= Intl.supportedValuesOf('timeZone')
     .filter(isZone)
