@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { undoesSale } from '../../src/domain/dispute/dispute.ts';
 import { lotTitle } from '../../src/domain/lot/car-name.ts';
-import { sayResult } from '../../src/domain/sale/result-words.ts';
+import { sayEnd } from '../../src/domain/sale/result-words.ts';
+import { isCanceled } from '../../src/folds/bid-given.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import type { HistoryItem } from '../../src/store/journal/history.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
@@ -46,7 +47,7 @@ export function LifeScreen({ id }: { id: string }) {
         </div>
         {sale?.result && (
           <p class="figure">
-            {sayResult(sale.result.result)}
+            {sayEnd(sale.result.result, isCanceled(lot))}
             {isUndone && ', and undone later'}
           </p>
         )}

@@ -1,6 +1,12 @@
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import { ENDING_WORDS } from '../../src/domain/sale/result-words.ts';
-import { GROUPS, OUTCOMES, type ResultGroup, type ResultView } from '../../src/views/results/result-view.ts';
+import {
+  CANCELED_WORDS,
+  GROUPS,
+  OUTCOMES,
+  type ResultGroup,
+  type ResultView,
+} from '../../src/views/results/result-view.ts';
 
 interface GroupTableProps {
   readonly groups: readonly ResultGroup[];
@@ -37,7 +43,7 @@ export function GroupTable({ groups, view, onView }: GroupTableProps) {
                 Won
               </th>
               <th scope="col" class="number">
-                Spent
+                Hammer
               </th>
               <th scope="col" class="number">
                 Lost
@@ -59,10 +65,12 @@ export function GroupTable({ groups, view, onView }: GroupTableProps) {
                   </button>
                 </td>
                 <td class="number">{totals.won.toLocaleString('en-US')}</td>
-                <td class="number">{formatMoney(totals.spent)}</td>
+                <td class="number">{formatMoney(totals.hammer)}</td>
                 <td class="number">{totals.lost.toLocaleString('en-US')}</td>
                 <td class="number">{totals.compared === 0 ? '—' : `${totals.withinReach} of ${totals.compared}`}</td>
-                <td class="number">{(totals.pending + totals.notSold + totals.other).toLocaleString('en-US')}</td>
+                <td class="number">
+                  {(totals.canceled + totals.pending + totals.notSold + totals.other).toLocaleString('en-US')}
+                </td>
               </tr>
             ))}
           </tbody>
@@ -87,5 +95,6 @@ function narrowed(view: ResultView, key: string): ResultView {
 export const OUTCOME_WORDS: Readonly<Record<ResultView['outcome'], string>> = {
   all: 'All outcomes',
   'within-reach': 'Lost below our max',
+  canceled: CANCELED_WORDS,
   ...ENDING_WORDS,
 };

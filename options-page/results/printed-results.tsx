@@ -1,5 +1,5 @@
 import { formatMoney } from '../../src/domain/money/format-money.ts';
-import { sayResult } from '../../src/domain/sale/result-words.ts';
+import { sayEnd } from '../../src/domain/sale/result-words.ts';
 import { sayDate } from '../../src/domain/time/say-time.ts';
 import type { ResultRow } from '../../src/views/results/result-row.ts';
 import { sayReview } from '../../src/views/results/review-words.ts';
@@ -30,7 +30,7 @@ export function PrintedResults({ rows }: { rows: readonly ResultRow[] }) {
             <td>{sayDate(row.date)}</td>
             <td>{row.title}</td>
             <td>{row.venue}</td>
-            <td>{sayResult(row.result)}</td>
+            <td>{sayEnd(row.result, row.canceled)}</td>
             <td class="number">{typeof row.maxBid === 'number' ? formatMoney(row.maxBid) : '—'}</td>
             <td>{sayReview(row)}</td>
           </tr>

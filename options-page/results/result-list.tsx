@@ -1,6 +1,6 @@
 import { useRef } from 'preact/hooks';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
-import { sayResult } from '../../src/domain/sale/result-words.ts';
+import { sayEnd } from '../../src/domain/sale/result-words.ts';
 import { sayDate } from '../../src/domain/time/say-time.ts';
 import { useMedia } from '../../src/ui/hooks/use-media.ts';
 import { useVirtualRows } from '../../src/ui/tables/use-virtual-rows.ts';
@@ -74,7 +74,7 @@ function Row({ row, index, count, top, height }: RowProps) {
         </span>
       </span>
       <span class="result-words strong">
-        {sayResult(result)}
+        {sayEnd(result, row.canceled)}
         {by && <span class="quiet small"> {by === 'live' ? 'live' : 'by proxy'}</span>}
       </span>
       <span class="result-max number small">

@@ -3,14 +3,15 @@ import type { ResultTotals } from '../../src/domain/sale/result-totals.ts';
 
 /** What the shown results come to. */
 export function Totals({ totals }: { totals: ResultTotals }) {
-  const { count, won, spent, lost, compared, withinReach, averageOver, pending, notSold } = totals;
+  const { count, won, hammer, canceled, lost, compared, withinReach, averageOver, pending, notSold } = totals;
   const facts: readonly (readonly [string, string])[] = [
     ['Results', count.toLocaleString('en-US')],
     ['Won', won.toLocaleString('en-US')],
-    ['Spent at the hammer', formatMoney(spent)],
+    ['Hammer of cars won', formatMoney(hammer)],
     ['Lost', lost.toLocaleString('en-US')],
     ['Lost below our max', compared === 0 ? '—' : `${withinReach} of ${compared} compared`],
     ['Over our max on average', averageOver === null ? '—' : formatMoney(averageOver, { cents: 'never' })],
+    ...(canceled > 0 ? [['Sales canceled', canceled.toLocaleString('en-US')] as const] : []),
     ...(notSold > 0 ? [['Not sold', notSold.toLocaleString('en-US')] as const] : []),
     ...(pending > 0 ? [['Pending', pending.toLocaleString('en-US')] as const] : []),
   ];

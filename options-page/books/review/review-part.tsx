@@ -16,6 +16,7 @@ import { RadioChoice } from '../../../src/ui/inputs/radio-choice.tsx';
 import { type SortColumn, SortTable } from '../../../src/ui/tables/sort-table.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { reviewLots } from '../../../src/views/books/review-lots.ts';
+import { countWords } from '../../../src/views/words/count-words.ts';
 import { dateInWords } from '../../../src/views/words/date-words.ts';
 import { useBooks } from '../use-books.ts';
 import { GrossPicture } from './gross-picture.tsx';
@@ -79,7 +80,7 @@ export function ReviewPart() {
         columns={columnsFor(by, words)}
         rows={groups}
         rowKey={({ key }) => key}
-        first={by === 'week' || by === 'month' ? '-key' : '-spent'}
+        first={by === 'week' || by === 'month' ? '-key' : '-hammer'}
         totalLabel="Total"
         empty="No results in this period."
       />
@@ -104,8 +105,9 @@ function Figures({ all }: { all: ReviewGroup }) {
   return (
     <dl class="review-figures">
       <Figure what="Won" value={`${all.won} of ${all.won + all.lost}`} note={share(all.winRate)} />
-      <Figure what="Spent" value={money(all.spent)} note={`on ${all.won} ${all.won === 1 ? 'car' : 'cars'}`} />
-      <Figure what="Tied up" value={money(all.tiedUp)} note="in unsold cars" />
+      <Figure what="Hammer" value={money(all.hammer)} note={`of ${countWords(all.won, 'car', 'cars')} won`} />
+      <Figure what="All-in" value={money(all.allIn)} note={`recorded for ${all.billed} of them`} />
+      <Figure what="Tied up" value={money(all.tiedUp)} note={tiedUpWords(all)} />
       <Figure
         what="Gross on cars sold"
         value={money(all.actualGross)}
@@ -120,6 +122,10 @@ function Figures({ all }: { all: ReviewGroup }) {
   );
 }
 
+/** Cars whose cost nobody knows are named, not guessed. */
+const tiedUpWords = ({ tiedUpUnknown }: ReviewGroup) =>
+  `all-in of unsold cars${tiedUpUnknown === 0 ? '' : `; ${countWords(tiedUpUnknown, 'car', 'cars')} left out, cost unknown`}`;
+
 const Figure = ({ what, value, note }: { what: string; value: string; note: string }) => (
   <div>
     <dt class="small quiet">{what}</dt>
@@ -132,7 +138,7 @@ const Figure = ({ what, value, note }: { what: string; value: string; note: stri
 
 function columnsFor(by: ReviewBy, words: (key: string) => string): readonly SortColumn<ReviewGroup>[] {
   const count = (
-    key: 'lots' | 'bidOn' | 'bids' | 'won' | 'lost' | 'notSold' | 'openDisputes',
+    key: 'lots' | 'bidOn' | 'bids' | 'won' | 'canceled' | 'lost' | 'notSold' | 'openDisputes',
     label: string,
   ): SortColumn<ReviewGroup> => ({
     key,
@@ -143,7 +149,7 @@ function columnsFor(by: ReviewBy, words: (key: string) => string): readonly Sort
     total: (rows) => rows.reduce((sum, row) => sum + row[key], 0),
   });
   const amount = (
-    key: 'spent' | 'tiedUp' | 'disputed' | 'expectedGross' | 'actualGross',
+    key: 'hammer' | 'allIn' | 'tiedUp' | 'disputed' | 'expectedGross' | 'actualGross',
     label: string,
   ): SortColumn<ReviewGroup> => ({
     key,
@@ -159,6 +165,7 @@ function columnsFor(by: ReviewBy, words: (key: string) => string): readonly Sort
     count('bidOn', 'Bid on'),
     count('bids', 'Bids placed'),
     count('won', 'Won'),
+    count('canceled', 'Canceled'),
     count('lost', 'Lost'),
     count('notSold', 'Not sold'),
     {
@@ -169,7 +176,8 @@ function columnsFor(by: ReviewBy, words: (key: string) => string): readonly Sort
       cell: ({ winRate }) => share(winRate),
       total: (rows) => share(rate(rows)),
     },
-    amount('spent', 'Spent'),
+    amount('hammer', 'Hammer'),
+    amount('allIn', 'All-in'),
     amount('tiedUp', 'Tied up'),
     {
       key: 'of-max',

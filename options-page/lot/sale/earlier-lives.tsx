@@ -3,9 +3,10 @@ import { REASON_WORDS } from '../../../src/domain/dispute/reason-words.ts';
 import type { LotId } from '../../../src/domain/lot/lot.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { earlierLives, laterLives } from '../../../src/domain/sale/earlier-lives.ts';
-import { sayResult } from '../../../src/domain/sale/result-words.ts';
+import { sayEnd } from '../../../src/domain/sale/result-words.ts';
 import { sayDate } from '../../../src/domain/time/say-time.ts';
 import { dateIn } from '../../../src/domain/time/wall-clock.ts';
+import { isCanceled } from '../../../src/folds/bid-given.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
 import { sayOutcome } from '../../../src/journal/happenings/after-sale-words.ts';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
@@ -85,7 +86,7 @@ function Life({ life }: { life: LotState }) {
         {sayDate(dateIn(setup.store.zone, facts.close?.instant ?? addedAt))}
         {(facts.venueName ?? facts.venueId) && `, ${facts.venueName ?? facts.venueId}`}
       </a>
-      : <strong>{sale?.result ? sayResult(sale.result.result) : 'no result recorded'}</strong>
+      : <strong>{sale?.result ? sayEnd(sale.result.result, isCanceled(life)) : 'no result recorded'}</strong>
       {learned.length > 0 && <span class="quiet"> · {learned.join(' · ')}</span>}
     </li>
   );

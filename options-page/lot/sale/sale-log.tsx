@@ -3,10 +3,10 @@ import type { LotAct } from '../../../src/acts/act.ts';
 import { readBid } from '../../../src/acts/read-bid.ts';
 import type { Cents } from '../../../src/domain/money/cents.ts';
 import { readResult, type TypedResult } from '../../../src/domain/sale/read-result.ts';
-import { sayAction, sayResult } from '../../../src/domain/sale/result-words.ts';
+import { sayAction, sayEnd } from '../../../src/domain/sale/result-words.ts';
 import type { Instant } from '../../../src/domain/time/instant.ts';
 import { sayTime } from '../../../src/domain/time/say-time.ts';
-import { isOver } from '../../../src/folds/bid-given.ts';
+import { isCanceled, isOver } from '../../../src/folds/bid-given.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
 import { Unkept } from '../../../src/ui/ask/unkept.tsx';
 import { useAskedAct } from '../../../src/ui/ask/use-asked-act.ts';
@@ -49,7 +49,7 @@ export function SaleLogPart({ lot, now }: { lot: LotState; now: Instant }) {
       <legend>At the sale</legend>
       {result && (
         <p class="note">
-          <strong>{sayResult(result.result)}</strong>
+          <strong>{sayEnd(result.result, isCanceled(lot))}</strong>
           <span class="quiet small">
             {' '}
             recorded {sayTime(result.notedAt, setup.store.zone)} by {result.author}

@@ -1,6 +1,6 @@
 import { type Cents, cents } from '../money/cents.ts';
 import { formatMoney } from '../money/format-money.ts';
-import { sayResult } from '../sale/result-words.ts';
+import { sayEnd } from '../sale/result-words.ts';
 import type { BidState, Ended, NoBid, OverMax, Pending, Standing, WithBid } from './bid-state.ts';
 import type { Room } from './room.ts';
 
@@ -112,9 +112,7 @@ function endedWords({ result, otherResult, canceled, price }: Ended): string {
     return `Closed, no result yet${last}`;
   }
   if (otherResult !== undefined) return 'Two results noted';
-  const words = sayResult(result.result);
-  if (canceled) return `Sale canceled, was ${words.charAt(0).toLowerCase()}${words.slice(1)}`;
-  return `${words}${result.early === true ? ', ended early' : ''}`;
+  return `${sayEnd(result.result, canceled)}${result.early === true ? ', ended early' : ''}`;
 }
 
 /** The same as a sentence of a notice: "No proxy is placed yet." */

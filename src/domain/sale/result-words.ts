@@ -46,6 +46,12 @@ export function sayResult(result: Result): string {
   }
 }
 
+/** The same of a win whose sale was canceled since: "Sale canceled, was won at $12,500". */
+export function sayEnd(result: Result, canceled: boolean): string {
+  const words = sayResult(result);
+  return canceled ? `Sale canceled, was ${words.charAt(0).toLowerCase()}${words.slice(1)}` : words;
+}
+
 /** What each bid action is called. */
 export const ACTION_WORDS: Readonly<Record<BidAction['action'], string>> = {
   'proxy-placed': 'Proxy placed',

@@ -4,6 +4,7 @@ import { type Cents, cents, ZERO } from '../../domain/money/cents.ts';
 import type { Result } from '../../domain/sale/result.ts';
 import { dateIn } from '../../domain/time/wall-clock.ts';
 import type { Zone } from '../../domain/time/zone.ts';
+import { isCanceled } from '../../folds/bid-given.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import { openDisputesOf } from './after-sale-of.ts';
 
@@ -15,19 +16,20 @@ export function reviewLots(lots: readonly LotState[], folders: readonly Purchase
     if (noted === undefined) return [];
     const folder = byLot.get(lot.id);
     const inStock = folder?.stage === 'in-stock';
-    const hammer = hammerOf(noted.result);
-    const spent = spentOn(noted.result, folder);
+    const canceled = isCanceled(lot);
+    const allIn = canceled ? null : allInOf(folder);
     return [
       {
         day: dateIn(zone, noted.at),
         venue: lot.facts.venueName ?? 'No venue named',
         buyer: noted.bidder ?? noted.author,
         ended: noted.result.ended,
+        canceled,
         bids: (lot.sale?.bids ?? []).filter(({ action }) => BIDS.has(action)).length,
-        hammer,
+        hammer: hammerOf(noted.result),
         maxBid: noted.maxBidCents === undefined || noted.maxBidCents === null ? null : cents(noted.maxBidCents),
-        spent,
-        tiedUp: inStock ? spent : ZERO,
+        allIn,
+        tiedUp: inStock ? (allIn ?? folder.expectedCents) : ZERO,
         ...openDisputesOf(lot),
         expectedGross: folder?.stage === 'sold' ? (folder.expected?.gross ?? null) : null,
         actualGross: folder?.stage === 'sold' ? folder.gross : null,
@@ -42,8 +44,7 @@ function hammerOf(result: Result): Cents | null {
   return result.ended === 'won' || result.ended === 'lost' ? (result.hammerCents ?? null) : null;
 }
 
-/** An undone purchase has cost what nobody gave back, which the books know; it is not counted as spent on a car. */
-function spentOn(result: Result, folder: PurchaseFolder | undefined): Cents {
-  if (result.ended !== 'won' || folder?.stage === 'undone') return ZERO;
-  return folder?.costs.some(({ cost }) => cost === 'hammer') ? folder.actualCents : result.hammerCents;
+/** Until its price is billed, what is recorded for a car is not all of it. */
+function allInOf(folder: PurchaseFolder | undefined): Cents | null {
+  return folder?.costs.some(({ cost }) => cost === 'hammer') ? folder.actualCents : null;
 }

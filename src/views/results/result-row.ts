@@ -7,6 +7,7 @@ import { mondayOf } from '../../domain/time/calendar-day.ts';
 import type { Instant } from '../../domain/time/instant.ts';
 import type { LocalDate } from '../../domain/time/local-date.ts';
 import { dateIn } from '../../domain/time/wall-clock.ts';
+import { isCanceled } from '../../folds/bid-given.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 
 /** A lot with a result, and all that the list shows, sorts and searches by. */
@@ -14,6 +15,8 @@ export interface ResultRow {
   readonly lot: LotState;
   readonly result: Result;
   readonly review: Review;
+  /** It was won, and the sale was canceled since. */
+  readonly canceled: boolean;
   /** When it ended, and on which day and in which week by the store's calendar. */
   readonly at: Instant;
   readonly date: LocalDate;
@@ -39,10 +42,12 @@ export function rowsUnder({ venues, store }: Setup): (lot: LotState) => ResultRo
     const steps =
       facts.increment === undefined ? venue?.increments : [{ fromCents: 0 as Cents, stepCents: facts.increment }];
     const date = dateIn(store.zone, noted.at);
+    const canceled = isCanceled(lot);
     const row: ResultRow = {
       lot,
+      canceled,
       result: noted.result,
-      review: reviewResult(noted.result, noted.maxBidCents, steps),
+      review: canceled ? {} : reviewResult(noted.result, noted.maxBidCents, steps),
       at: noted.at,
       date,
       week: mondayOf(date),

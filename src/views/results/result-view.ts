@@ -7,6 +7,7 @@ import type { ResultRow } from './result-row.ts';
 export const OUTCOMES = [
   'all',
   'won',
+  'canceled',
   'lost',
   'within-reach',
   'not-sold',
@@ -53,8 +54,9 @@ export function rowsInView(rows: readonly ResultRow[], view: ResultView): Result
   return shown.sort((a, b) => compare(a, b, view.sort) || b.at - a.at || (a.lot.id < b.lot.id ? -1 : 1));
 }
 
-function fits({ result, review }: ResultRow, outcome: ResultView['outcome']): boolean {
+function fits({ result, review, canceled }: ResultRow, outcome: ResultView['outcome']): boolean {
   if (outcome === 'all') return true;
+  if (canceled || outcome === 'canceled') return canceled && outcome === 'canceled';
   return outcome === 'within-reach' ? review.wouldHavePaid === true : result.ended === outcome;
 }
 
@@ -71,6 +73,9 @@ function compare(a: ResultRow, b: ResultRow, sort: ResultView['sort']): number {
       return a.title.localeCompare(b.title, 'en-US');
   }
 }
+
+/** What a win is called whose sale was canceled. */
+export const CANCELED_WORDS = 'Sale canceled';
 
 export interface ResultGroup {
   readonly key: string;
@@ -92,13 +97,19 @@ export function groupsOf(rows: readonly ResultRow[], by: GroupKey): ResultGroup[
     .map(([key, members]) => ({ key, label: labelOf(members[0], by), totals: totalResults(members) }));
 }
 
-function keyOf({ week, venue, result }: ResultRow, by: GroupKey): string {
-  return by === 'week' ? week : by === 'venue' ? venue : result.ended;
+function keyOf({ week, venue, result, canceled }: ResultRow, by: GroupKey): string {
+  return by === 'week' ? week : by === 'venue' ? venue : canceled ? 'canceled' : result.ended;
 }
 
 function labelOf(row: ResultRow | undefined, by: GroupKey): string {
   if (row === undefined) return '';
-  return by === 'week' ? sayWeek(row.week) : by === 'venue' ? row.venue : ENDING_WORDS[row.result.ended];
+  return by === 'week'
+    ? sayWeek(row.week)
+    : by === 'venue'
+      ? row.venue
+      : row.canceled
+        ? CANCELED_WORDS
+        : ENDING_WORDS[row.result.ended];
 }
 
 /** "Week of Mon Nov 23, 2026". */

@@ -3,7 +3,13 @@ import { formatMoney } from '../../domain/money/format-money.ts';
 import type { ResultRow } from './result-row.ts';
 
 /** What the price says beside our max bid of that moment: whether we stopped rightly. Empty where there is nothing to say. */
-export function sayReview({ result, review, maxBid }: Pick<ResultRow, 'result' | 'review' | 'maxBid'>): string {
+export function sayReview({
+  result,
+  review,
+  canceled,
+  maxBid,
+}: Pick<ResultRow, 'result' | 'review' | 'canceled' | 'maxBid'>): string {
+  if (canceled) return '';
   if (result.ended !== 'won' && result.ended !== 'lost') return '';
   if (review.hammer === undefined) return 'price not recorded';
   if (maxBid === undefined) return 'no max bid recorded';

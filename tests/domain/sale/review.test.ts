@@ -40,19 +40,24 @@ test('totals count each result once, whatever the order, and whole cents add up'
     fc.constantFrom<Result>({ ended: 'lost' }, { ended: 'not-sold' }, { ended: 'pending' }, { ended: 'withdrawn' }),
   );
   const rows = fc.array(
-    fc.record({ result, maxBid: fc.option(fc.nat(50_000).map(dollars)) }).map(({ result: one, maxBid }) => ({
-      result: one,
-      review: reviewResult(one, maxBid, STEPS),
-    })),
+    fc
+      .record({ result, maxBid: fc.option(fc.nat(50_000).map(dollars)), undone: fc.boolean() })
+      .map(({ result: one, maxBid, undone }) => ({
+        canceled: one.ended === 'won' && undone,
+        result: one,
+        review: reviewResult(one, maxBid, STEPS),
+      })),
   );
   fc.assert(
     fc.property(rows, (all) => {
       const totals = totalResults(all);
       expect(totalResults([...all].reverse())).toEqual(totals);
       expect(totals.count).toBe(all.length);
-      expect(totals.won + totals.lost + totals.pending + totals.notSold + totals.other).toBe(all.length);
+      expect(totals.won + totals.canceled + totals.lost + totals.pending + totals.notSold + totals.other).toBe(
+        all.length,
+      );
       const halves = [all.slice(0, all.length / 2), all.slice(all.length / 2)].map(totalResults);
-      expect(halves.reduce((sum, half) => sum + half.spent, 0)).toBe(totals.spent);
+      expect(halves.reduce((sum, half) => sum + half.hammer, 0)).toBe(totals.hammer);
       expect(totals.withinReach).toBeLessThanOrEqual(totals.compared);
       expect(totals.compared).toBeLessThanOrEqual(totals.lost);
     }),
@@ -61,6 +66,7 @@ test('totals count each result once, whatever the order, and whole cents add up'
 
 test('the average over our max bid counts only what went past it', () => {
   const at = (price: number, max: number) => ({
+    canceled: false,
     result: lost(price),
     review: reviewResult(lost(price), dollars(max), STEPS),
   });

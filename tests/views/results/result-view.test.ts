@@ -90,7 +90,7 @@ test('whatever the view, its groups hold each shown row once and add up to its t
       const totals = totalResults(shown);
       const groups = groupsOf(shown, wanted.group);
       expect(groups.reduce((sum, group) => sum + group.totals.count, 0)).toBe(shown.length);
-      expect(groups.reduce((sum, group) => sum + group.totals.spent, 0)).toBe(totals.spent);
+      expect(groups.reduce((sum, group) => sum + group.totals.hammer, 0)).toBe(totals.hammer);
       expect(new Set(groups.map(({ key }) => key)).size).toBe(groups.length);
     }),
     { numRuns: 60 },

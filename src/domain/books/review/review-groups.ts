@@ -12,14 +12,16 @@ export interface ReviewLot {
   /** Who bid, or else who wrote the result down. */
   readonly buyer: string;
   readonly ended: Ending;
+  /** It was won, and the sale was canceled since. */
+  readonly canceled: boolean;
   /** Bids that somebody placed on it. */
   readonly bids: number;
   readonly hammer: Cents | null;
   readonly maxBid: Cents | null;
-  /** What was booked for it, or its hammer price while nothing is. */
-  readonly spent: Cents;
-  /** What is in it now: its cost while it stands unsold. */
-  readonly tiedUp: Cents;
+  /** Everything that was recorded for a purchase that stands, fees and all; null until its price is billed. */
+  readonly allIn: Cents | null;
+  /** What is in it while it stands unsold: all-in as recorded, else as expected; null where neither is known. */
+  readonly tiedUp: Cents | null;
   readonly openDisputes: number;
   readonly disputed: Cents;
   /** Of a car that has sold, where both are known. */
@@ -37,15 +39,23 @@ export interface ReviewGroup {
   /** Lots on which a bid was placed, or that were won or lost. */
   readonly bidOn: number;
   readonly bids: number;
+  /** Won, and the sale stands. */
   readonly won: number;
+  readonly canceled: number;
   readonly lost: number;
   readonly notSold: number;
   /** Nobody wrote down how these ended. */
   readonly unknown: number;
   /** Won of won and lost, 0 to 1; null when there is neither. */
   readonly winRate: number | null;
-  readonly spent: Cents;
+  /** Hammer prices of the wins that stand. */
+  readonly hammer: Cents;
+  /** All-in of those whose price is billed, and how many that are: never added to hammer prices. */
+  readonly allIn: Cents;
+  readonly billed: number;
   readonly tiedUp: Cents;
+  /** Unsold cars whose cost nobody knows; they are not in `tiedUp`. */
+  readonly tiedUpUnknown: number;
   /** Hammer prices of wins as a share of their max bids; null where no max bid is known. */
   readonly paidOfMax: number | null;
   /** By how much those who won the others went over our max bid, on average; below zero when they stayed under it. */
@@ -79,7 +89,9 @@ const KEY: Readonly<Record<ReviewBy, (lot: ReviewLot) => string>> = {
 
 /** One line over these lots; averages are over the lots, not over other averages. */
 export function reviewGroup(key: string, lots: readonly ReviewLot[]): ReviewGroup {
-  const won = lots.filter(({ ended }) => ended === 'won');
+  const won = lots.filter(({ ended, canceled }) => ended === 'won' && !canceled);
+  const billed = won.flatMap(({ allIn }) => allIn ?? []);
+  const inStock = lots.map((lot) => lot.tiedUp);
   const lost = lots.filter(({ ended }) => ended === 'lost');
   const decided = won.length + lost.length;
   const priced = won.flatMap(({ hammer, maxBid }) =>
@@ -95,12 +107,16 @@ export function reviewGroup(key: string, lots: readonly ReviewLot[]): ReviewGrou
     bidOn: lots.filter(({ bids, ended }) => bids > 0 || ended === 'won' || ended === 'lost').length,
     bids: total(lots.map((lot) => lot.bids)),
     won: won.length,
+    canceled: lots.filter((lot) => lot.canceled).length,
     lost: lost.length,
     notSold: lots.filter(({ ended }) => ended === 'not-sold' || ended === 'withdrawn').length,
     unknown: lots.filter(({ ended }) => ended === 'not-watched' || ended === 'pending').length,
     winRate: decided === 0 ? null : won.length / decided,
-    spent: cents(total(lots.map((lot) => lot.spent))),
-    tiedUp: cents(total(lots.map((lot) => lot.tiedUp))),
+    hammer: cents(total(won.map(({ hammer }) => hammer ?? 0))),
+    allIn: cents(total(billed)),
+    billed: billed.length,
+    tiedUp: cents(total(inStock.map((amount) => amount ?? 0))),
+    tiedUpUnknown: inStock.filter((amount) => amount === null).length,
     paidOfMax:
       priced.length === 0
         ? null

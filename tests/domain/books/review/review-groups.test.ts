@@ -13,7 +13,8 @@ const lot = (set: Partial<ReviewLot>): ReviewLot => ({
   bids: 1,
   hammer: null,
   maxBid: null,
-  spent: cents(0),
+  canceled: false,
+  allIn: null,
   tiedUp: cents(0),
   openDisputes: 0,
   disputed: cents(0),
@@ -22,14 +23,15 @@ const lot = (set: Partial<ReviewLot>): ReviewLot => ({
   ...set,
 });
 
-test('a week of bids comes to its counts, its money and its averages', () => {
+test('a week of bids comes to its counts, its money and its averages, and a canceled sale to none of them but its own', () => {
   const lots = [
-    lot({ ended: 'won', hammer: dollars(9000), maxBid: dollars(10_000), spent: dollars(9500), tiedUp: dollars(9500) }),
+    lot({ ended: 'won', hammer: dollars(9000), maxBid: dollars(10_000), allIn: dollars(9500), tiedUp: dollars(9500) }),
+    lot({ ended: 'won', canceled: true, hammer: dollars(7000), maxBid: dollars(8000), tiedUp: null }),
     lot({
       ended: 'won',
       hammer: dollars(9900),
       maxBid: dollars(11_000),
-      spent: dollars(10_400),
+      allIn: dollars(10_400),
       expectedGross: dollars(2000),
       actualGross: dollars(1500),
     }),
@@ -42,15 +44,19 @@ test('a week of bids comes to its counts, its money and its averages', () => {
   const [first, second] = reviewGroups(lots, 'week');
   expect(first).toMatchObject({
     key: '2026-11-23',
-    lots: 6,
-    bidOn: 5,
-    bids: 5,
+    lots: 7,
+    bidOn: 6,
+    bids: 6,
     won: 2,
+    canceled: 1,
     lost: 2,
     notSold: 1,
     unknown: 1,
     winRate: 0.5,
-    spent: dollars(19_900),
+    hammer: dollars(18_900),
+    allIn: dollars(19_900),
+    billed: 2,
+    tiedUpUnknown: 1,
     tiedUp: dollars(9500),
     paidOfMax: 18_900 / 21_000,
     lostBy: dollars(250),
@@ -71,7 +77,7 @@ test('a week of bids comes to its counts, its money and its averages', () => {
   expect(reviewGroups(lots, 'month').map(({ key }) => key)).toEqual(['2026-11']);
   expect(reviewGroups(lots, 'venue').map(({ key, lots: count }) => [key, count])).toEqual([
     ['Fogline Motor Sale', 1],
-    ['Saguaro Sale Yard', 6],
+    ['Saguaro Sale Yard', 7],
   ]);
 });
 
@@ -87,7 +93,8 @@ test('by whatever it is grouped, the groups come to the whole', () => {
       'withdrawn' as const,
       'pending' as const,
     ),
-    spent: fc.nat({ max: 10_000_000 }).map(cents),
+    hammer: fc.nat({ max: 10_000_000 }).map(cents),
+    canceled: fc.boolean(),
   });
   fc.assert(
     fc.property(
@@ -97,7 +104,7 @@ test('by whatever it is grouped, the groups come to the whole', () => {
         const lots = sets.map(lot);
         const whole = reviewGroup('all', lots);
         const groups = reviewGroups(lots, by);
-        for (const key of ['lots', 'bidOn', 'won', 'lost', 'notSold', 'unknown', 'spent'] as const)
+        for (const key of ['lots', 'bidOn', 'won', 'lost', 'notSold', 'unknown', 'canceled', 'hammer'] as const)
           expect(groups.reduce((sum, group) => sum + group[key], 0)).toBe(whole[key]);
       },
     ),
