@@ -31,6 +31,8 @@ export function actWords(act: LotAct): string {
       return 'no more reminders for this close';
     case 'pick-close':
       return 'close settled';
+    case 'set-close':
+      return act.close === undefined ? 'close removed' : 'close saved';
   }
 }
 

@@ -1,6 +1,7 @@
 import type { Cents } from '../domain/money/cents.ts';
 import type { BidAction } from '../domain/sale/bid-action.ts';
 import type { Result } from '../domain/sale/result.ts';
+import type { CloseTime } from '../domain/time/close-time.ts';
 import type { Instant } from '../domain/time/instant.ts';
 import type { EntryId } from '../journal/ids.ts';
 
@@ -23,7 +24,9 @@ export type ClockAct =
   /** Minutes before the close, the earliest call first; null goes back to the rules. */
   | { readonly do: 'call-at'; readonly leadMinutes: readonly number[] | null }
   /** Of several readings of its close, the right one. */
-  | { readonly do: 'pick-close'; readonly at: Instant };
+  | { readonly do: 'pick-close'; readonly at: Instant }
+  /** When it closes, typed; absent takes the close away. */
+  | (Sure & { readonly do: 'set-close'; readonly close?: CloseTime | undefined });
 
 /** A bid that somebody says he made; whether it is placed, raised or cut follows from what stands. */
 export interface BidMade extends Sure {
@@ -98,4 +101,5 @@ export type QuestionCode =
   | 'below-price'
   | 'was-in'
   | 'who-bid'
-  | 'month-closed';
+  | 'month-closed'
+  | 'passed';

@@ -2,9 +2,9 @@ import type { LotState } from '../folds/lot-state.ts';
 import { subjectOfLot } from '../journal/subject.ts';
 import type { LotAct } from './act.ts';
 import { actWords } from './act-words.ts';
-import { type Circumstances, type Decision, refuseAct } from './circumstances.ts';
+import { askFirst, type Circumstances, type Decision, refuseAct } from './circumstances.ts';
 import { decideBid } from './decide-bid.ts';
-import { clockHappening } from './decide-clock.ts';
+import { clockHappening, closeQuestion } from './decide-clock.ts';
 import { decideEnded } from './decide-ended.ts';
 
 /**
@@ -22,6 +22,8 @@ export function decide(lot: LotState, act: LotAct, circumstances: Circumstances)
     case 'ended':
       return decideEnded(lot, act, circumstances);
     default: {
+      const question = closeQuestion(lot, act, circumstances);
+      if (question !== null) return askFirst(question);
       const happening = clockHappening(lot, act, circumstances);
       if (!happening.ok) return refuseAct(happening.message);
       const changes = [{ subject: subjectOfLot(lot.id), happening: happening.value }];

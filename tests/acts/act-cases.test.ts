@@ -5,7 +5,7 @@ import { readBid } from '../../src/acts/read-bid.ts';
 import type { BidState } from '../../src/domain/bid/bid-state.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { bidOffer, proxyWords } from '../../src/views/lots/act-offers.ts';
-import { dollars } from '../views/lots/bid-history.ts';
+import { closeAt, dollars } from '../views/lots/bid-history.ts';
 import { type ActCase, ActScene, actCases, type ExpectedNote, noteOf } from './act-case.ts';
 
 /** The max bid fell, and the bid is outbid, over it or standing: as the fixture names the states. */
@@ -196,6 +196,20 @@ describe('an act at a door', () => {
     scene.do({ do: 'extended', minutes: 10, from: instant(close?.instant ?? 0) });
     const state = scene.bids.at(scene.lot, scene.circumstances.now);
     expect([state.is, 'bid' in state && state.bid.cents]).toEqual(['standing', dollars(11_500)]);
+  });
+
+  test('a close that is moved to a time that has passed is asked about first', () => {
+    const one = caseOf('sheet-05');
+    const scene = new ActScene(one);
+    const close = closeAt(instant(Date.parse('2026-06-06T12:30:00-06:00')));
+    const asked = scene.do({ do: 'set-close', close });
+    if (asked.as !== 'ask') throw new Error('not asked');
+    expect(asked.question.words).toBe(one.expect.asks);
+    expect(asked.question.choices.map(({ words }) => words)).toEqual(one.expect.choices);
+    scene.answer(asked, 'No, change the time');
+    expect(scene.lot.facts.close?.instant).not.toBe(close.instant);
+    scene.answer(asked, 'Yes');
+    expect(scene.lot.facts.close?.instant).toBe(close.instant);
   });
 
   test('a venue that is said to have let us go is not asked about again', () => {

@@ -1,28 +1,33 @@
+import { useState } from 'preact/hooks';
 import type { CloseTime } from '../../../src/domain/time/close-time.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
-import { pickCloseTime, readCloseTime } from '../../../src/domain/time/read-close-time.ts';
+import { readCloseTime } from '../../../src/domain/time/read-close-time.ts';
 import { sayTime } from '../../../src/domain/time/say-time.ts';
 import type { Zone } from '../../../src/domain/time/zone.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
+import { Unkept } from '../../../src/ui/ask/unkept.tsx';
+import { useAskedAct } from '../../../src/ui/ask/use-asked-act.ts';
 import { ReadInput } from '../../../src/ui/inputs/read-input.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { wordsOfDoubt } from '../../../src/views/words/close-words.ts';
-import type { LotEdit } from '../use-lot-edit.ts';
 
 interface CloseInputProps {
   readonly lot: LotState;
-  readonly edit: LotEdit;
   readonly venueZone: Zone | undefined;
 }
 
 /** When it closes, typed as the sale says it; what it was understood as stands beside it, doubts included. */
-export function CloseInput({ lot, edit, venueZone }: CloseInputProps) {
+export function CloseInput({ lot, venueZone }: CloseInputProps) {
   const { setup } = useWorkspace();
+  const { send, pending, clear } = useAskedAct(lot);
+  const [left, setLeft] = useState(0);
+  const asked = pending?.act.do === 'set-close' ? pending.act.close?.instant : undefined;
   const { close } = lot.facts;
   const storeZone = setup.store.zone;
   return (
     <div class="stack wide">
       <ReadInput<CloseTime>
+        key={left}
         label="Closes"
         value={close}
         write={(value) => value.text}
@@ -39,18 +44,25 @@ export function CloseInput({ lot, edit, venueZone }: CloseInputProps) {
             ? 'As the sale states it, with the time zone if it has one'
             : `${sayTime(close.instant, storeZone)} store time (${close.zone})`
         }
-        onCommit={(value) => edit.commit('close', value, 'Close saved.')}
+        onCommit={(value) => {
+          // Leaving the box for the question below it is no second answer.
+          if (value === undefined || value.instant !== asked) void send({ do: 'set-close', close: value });
+        }}
+      />
+      <Unkept
+        pending={pending}
+        onAct={send}
+        onLeave={(leads) => {
+          clear();
+          if (leads !== 'edit') setLeft(left + 1);
+        }}
       />
       {close !== undefined && close.doubts.length > 0 && (
         <div class="note warning stack" role="alert">
           <p>{wordsOfDoubt(close)} Until you choose, reminders use the earliest.</p>
           <div class="row">
             {[close.instant, ...close.otherwise].map((choice) => (
-              <button
-                key={choice}
-                type="button"
-                onClick={() => edit.commit('close', pickCloseTime(close, choice), 'Close saved.')}
-              >
+              <button key={choice} type="button" onClick={() => void send({ do: 'pick-close', at: choice })}>
                 {sayTime(choice, storeZone)}
               </button>
             ))}

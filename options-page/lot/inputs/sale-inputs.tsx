@@ -35,7 +35,7 @@ export function SaleInputs({ lot, edit }: { lot: LotState; edit: LotEdit }) {
             else edit.commitAll({ venueId: chosen.id, venueName: chosen.name }, [], `Venue set to ${chosen.name}.`);
           }}
         />
-        <CloseInput lot={lot} edit={edit} venueZone={venue?.zone} />
+        <CloseInput lot={lot} venueZone={venue?.zone} />
         <SealedInput sealed={facts.sealed} edit={edit} />
         <MoneyInput
           label="Price now"

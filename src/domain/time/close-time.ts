@@ -40,3 +40,8 @@ export function lastReading({ instant: at, doubts, how, otherwise }: CloseTime):
   if (doubts.length === 0 || how === 'picked') return at;
   return Math.max(at, ...otherwise) as Instant;
 }
+
+/** Settles a doubtful close for one of its readings, or confirms the only one. */
+export function pickCloseTime(close: CloseTime, chosen: Instant): CloseTime {
+  return { ...close, instant: chosen, how: 'picked', doubts: [], otherwise: [] };
+}

@@ -52,11 +52,6 @@ export function readCloseTime(text: string, known: CloseKnown): Outcome<CloseTim
   return ok({ instant: first, text: text.trim(), ...rest, otherwise });
 }
 
-/** Settles a doubtful close for one of its readings, or confirms the only one. */
-export function pickCloseTime(close: CloseTime, chosen: Instant): CloseTime {
-  return { ...close, instant: chosen, how: 'picked', doubts: [], otherwise: [] };
-}
-
 type Read = Moments & Pick<CloseTime, 'how' | 'doubts'>;
 
 function readTidy(text: string, known: CloseKnown): Outcome<Read> {

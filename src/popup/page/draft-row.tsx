@@ -1,6 +1,5 @@
 import type { DraftField, DraftFieldName, FieldValue } from '../../capture/draft/draft-lot.ts';
-import type { CloseTime } from '../../domain/time/close-time.ts';
-import { pickCloseTime } from '../../domain/time/read-close-time.ts';
+import { type CloseTime, pickCloseTime } from '../../domain/time/close-time.ts';
 import { sayTime } from '../../domain/time/say-time.ts';
 import type { Zone } from '../../domain/time/zone.ts';
 import { examineVin } from '../../domain/vin/examine-vin.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { closeTimeSchema } from '../../../src/domain/time/close-time.ts';
+import { closeTimeSchema, pickCloseTime } from '../../../src/domain/time/close-time.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
-import { type CloseKnown, pickCloseTime, readCloseTime } from '../../../src/domain/time/read-close-time.ts';
+import { type CloseKnown, readCloseTime } from '../../../src/domain/time/read-close-time.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
 
 const DENVER = zone('America/Denver');
