@@ -5,6 +5,7 @@ import { formatMoney } from '../../src/domain/money/format-money.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
 import { sayTime } from '../../src/domain/time/say-time.ts';
 import { HOUR } from '../../src/domain/time/units.ts';
+import type { Zone } from '../../src/domain/time/zone.ts';
 import { AskBox } from '../../src/ui/ask/ask-box.tsx';
 import { Unkept } from '../../src/ui/ask/unkept.tsx';
 import { useAskedAct } from '../../src/ui/ask/use-asked-act.ts';
@@ -13,6 +14,7 @@ import { RUSH_WORDS, rushOf } from '../../src/views/lots/rush-words.ts';
 import type { Standing } from '../../src/views/lots/standing.ts';
 import { stateQuestions } from '../../src/views/lots/state-questions.ts';
 import { noStopWords } from '../../src/views/lots/stop-words.ts';
+import { timeWords } from '../../src/views/words/call-words.ts';
 import { timeLeft } from '../../src/views/words/close-words.ts';
 import { LotActs } from './lot-acts.tsx';
 import type { NowLot } from './now-lot.ts';
@@ -49,7 +51,9 @@ export function NowCard({ lot, people, now, open }: NowCardProps) {
           <span class="now-left">
             <span class={lot.close > now && lot.close - now < HOUR ? 'act' : ''}>{timeLeft(lot.close, now)}</span>
           </span>
-          <span class={bid.loud ? 'now-facts act small' : 'now-facts small'}>{standWords(lot, bid)}</span>
+          <span class={bid.loud ? 'now-facts act small' : 'now-facts small'}>
+            {standWords(lot, bid, seenWords(bid, setup.store.zone, now))}
+          </span>
         </summary>
         <p class="small quiet">
           <CloseLine lot={lot} /> <a href={`#/lot/${lot.id}`}>Worksheet</a>
@@ -95,15 +99,21 @@ function stopFigure(standing: Standing): string {
   return none === 'not yet' ? 'no max bid yet' : (none ?? formatMoney(standing.maxBid ?? ZERO));
 }
 
+/** When the price was last looked at: an hour on, nobody knows whether our bid still leads. */
+function seenWords({ price }: BidState, zone: Zone, now: Instant): string {
+  const seen = price?.fell?.seenAt ?? price?.seenAt;
+  return seen === undefined || now - seen < HOUR ? '' : `, seen ${timeWords(seen, zone, now)}`;
+}
+
 /** What stands at the sale, as far as we know. */
-function standWords(lot: NowLot, bid: BidState): string {
+function standWords(lot: NowLot, bid: BidState, seen: string): string {
   const { priceNow } = lot.state.facts;
   const { why } = lot.standing;
   return [
     why === undefined ? '' : `can’t be worked out: ${why}`,
     bidWords(bid),
     priceWords(bid),
-    priceNow === undefined ? '' : `now ${formatMoney(priceNow)}`,
+    priceNow === undefined ? '' : `now ${formatMoney(priceNow)}${seen}`,
     lot.handedTo === undefined ? '' : `${lot.handedTo} has it`,
   ]
     .filter(Boolean)

@@ -7,9 +7,11 @@ import type { LotFacts, LotId } from '../domain/lot/lot.ts';
 import { siteOf } from '../domain/setup/site.ts';
 import { wholeSetup } from '../domain/setup/starting-setup.ts';
 import { instant } from '../domain/time/instant.ts';
-import { DAY } from '../domain/time/units.ts';
+import { DAY, MINUTE } from '../domain/time/units.ts';
+import { hasBid, isOver } from '../folds/bid-given.ts';
 import type { LotState } from '../folds/lot-state.ts';
 import { isSameFact } from '../folds/same-fact.ts';
+import { biddingOf } from '../journal/states/lot-bidding.ts';
 import { readTab } from '../reading/read-tab.ts';
 import { readingContext, siteOfUrl } from '../reading/reading-context.ts';
 import { refreshPlan } from '../reading/refresh-plan.ts';
@@ -21,6 +23,8 @@ import type { Lookout } from './look-again.ts';
 
 const RECENT_MS = 30 * DAY;
 const MOST_RECENT = 2000;
+/** A price that stands unchanged is written down again after this. */
+const AGAIN_MS = 10 * MINUTE;
 
 /** A page tells more than once that it was opened, mostly at once; it is read after the last of them. */
 const SETTLED_MS = 100;
@@ -80,7 +84,11 @@ async function refresh(store: Store, { tab, url, isLast }: Visit, { lookAgain }:
   const { id } = plan.lot;
   const before = told.get('lot') === id ? told : new URLSearchParams({ lot: id });
   const wanted = Object.keys(plan.set).length > 0 && !(await wasTakenBack(store, id, before.get('entry'), plan.set));
-  const written = wanted ? await store.changeLot(id, { set: plan.set, evidence: plan.evidence }) : null;
+  const { readAt } = read.value;
+  const written = wanted ? await store.changeLot(id, { set: plan.set, evidence: plan.evidence, seenAt: readAt }) : null;
+  // That our bid still stands is worth knowing to the minute; of other lots the price alone is.
+  if (!wanted && plan.still !== undefined && wasLongAgo(plan.lot, readAt))
+    await store.changeLot(id, { ...plan.still, seenAt: readAt });
   const entry = written?.ok === true ? written.value[0]?.id : undefined;
   // A page reports its opening more than once, with each address it gives itself. The badge keeps showing what changed.
   const news = new URLSearchParams(before);
@@ -94,6 +102,12 @@ async function refresh(store: Store, { tab, url, isLast }: Visit, { lookAgain }:
   await preparePopup(tab, news.toString());
   await showTabBadge(tab, text, [title, ...newsInWords(news)].join('. '));
   if (entry !== undefined) await lookAgain();
+}
+
+/** Whether a bid of ours is in, and nobody has looked at its price for a while. */
+function wasLongAgo(lot: LotState, now: number): boolean {
+  const last = biddingOf(lot).prices.at(-1)?.seenAt;
+  return hasBid(lot) && !isOver(lot, now) && last !== undefined && now - last > AGAIN_MS;
 }
 
 /** The lots that a page may be about: those with its VIN, and those that were watched lately. */

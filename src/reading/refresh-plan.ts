@@ -14,6 +14,8 @@ export interface Refresh {
   /** What they were before. */
   readonly was: LotFacts;
   readonly asked: readonly AskedChange[];
+  /** The price that is known already and stands there still, with where it was read; absent where the page does not say it. */
+  readonly still?: { readonly set: LotFacts; readonly evidence: Readonly<Record<string, Evidence>> };
   /** Where on the page what is written was read. */
   readonly evidence: Readonly<Record<string, Evidence>>;
 }
@@ -35,7 +37,13 @@ export function refreshPlan(page: DraftLots, watched: readonly LotState[], known
   if (drafted.facts.vin === undefined || drafted.facts.vin !== seen.lot.facts.vin) return nothing;
   const changed = new Set(seen.changes.map(({ field }) => field));
   const said = TIED_FIELDS.filter((field) => draft.tied.includes(field) && changed.has(field));
-  return said.reduce((plan, field) => withField(plan, field, drafted), nothing);
+  const same = draft.tied.includes('priceNow') && !changed.has('priceNow') ? stillThere(drafted) : {};
+  return said.reduce((plan, field) => withField(plan, field, drafted), { ...nothing, ...same });
+}
+
+function stillThere({ facts: { priceNow }, evidence: { priceNow: where } }: DraftFacts): Pick<Refresh, 'still'> {
+  if (priceNow === undefined || where === undefined || where.sure === 'doubtful') return {};
+  return { still: { set: { priceNow }, evidence: { priceNow: where } } };
 }
 
 function withField(plan: Refresh, field: TiedField, { facts, evidence }: DraftFacts): Refresh {

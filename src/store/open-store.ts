@@ -64,8 +64,15 @@ function storeOf(session: Session, stopWatching: () => void): Store {
   return {
     append: (changes) => append(session, changes),
     addLots: (source, lots, options) => addLots(session, source, lots, options),
-    changeLot(id, { set = {}, clear = [], evidence = {} }) {
-      const happening: Happening = { kind: 'lot-changed', set, clear: [...clear], evidence: { ...evidence } };
+    changeLot(id, { set = {}, clear = [], evidence = {}, seenAt, confirmed }) {
+      const change = {
+        set,
+        clear: [...clear],
+        evidence: { ...evidence },
+        ...(seenAt !== undefined && { seenAt }),
+        ...(confirmed && { confirmed }),
+      };
+      const happening: Happening = { kind: 'lot-changed', ...change };
       return append(session, [{ subject: subjectOfLot(id), happening }]);
     },
     changeAfter: (id, decide) => changeAfter(session, id, decide),

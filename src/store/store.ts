@@ -55,6 +55,10 @@ export interface LotChange {
   readonly set?: LotFacts;
   readonly clear?: readonly LotField[];
   readonly evidence?: Readonly<Record<string, Evidence>>;
+  /** When the price now was seen, where that is another moment than this. */
+  readonly seenAt?: Instant;
+  /** Whether the user looked at it and took it, though it contradicts what was known. */
+  readonly confirmed?: true;
 }
 
 /** How a lot ended, and what is known about the bidding. */

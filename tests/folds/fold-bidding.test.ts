@@ -3,6 +3,7 @@ import { bidStateOf } from '../../src/domain/bid/bid-state-of.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { bidGiven } from '../../src/folds/bid-given.ts';
 import { foldLots } from '../../src/folds/fold-lots.ts';
+import type { Happening } from '../../src/journal/happening.ts';
 import { biddingOf } from '../../src/journal/states/lot-bidding.ts';
 import { type BidEvent, BidHistory, dollars } from '../views/lots/bid-history.ts';
 
@@ -54,6 +55,23 @@ test('undoing a raise brings back the proxy before it, and with it that we are o
   expect([history.lot.facts.proxy, stateOf()]).toEqual([dollars(12_000), 'standing']);
   history.write({ kind: 'undone', entry: raise.id }, instant(Date.parse(at(4))));
   expect([history.lot.facts.proxy, stateOf()]).toEqual([dollars(10_000), 'outbid']);
+});
+
+test('a lower price of a page is in doubt until a person has taken it', () => {
+  const history = new BidHistory([born, proxy(1, 10_000), price(2, 10_500), price(3, 9800)]);
+  const look = () =>
+    bidStateOf(bidGiven(history.lot, { maxBid: dollars(12_000), increments: undefined }), Date.parse(at(5)));
+  expect([look().is, look().asks.map(({ ask }) => ask)]).toEqual(['outbid', ['which-price']]);
+  const evidence = { priceNow: { from: 'page-text', text: '9,700', sure: 'certain' } } as const;
+  const taken: Happening = {
+    kind: 'lot-changed',
+    set: { priceNow: dollars(9700) },
+    clear: [],
+    evidence,
+    confirmed: true,
+  };
+  history.write(taken, instant(Date.parse(at(4))));
+  expect([look().is, look().asks]).toEqual(['standing', []]);
 });
 
 test('a price that is emptied was never seen', () => {

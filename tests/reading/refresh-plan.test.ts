@@ -119,3 +119,11 @@ test('with two VINs on the page it is about no watched lot, though the address i
 test('a page that says what is known makes no entry', () => {
   expect(plan({ priceNow: 8900, close: close(5) })?.set).toEqual({});
 });
+
+test('a price that stands unchanged is told as seen again, where the page ties it to the VIN and says it without doubt', () => {
+  const still = (said: Said) => plan(said)?.still?.set;
+  expect(still({ priceNow: 8900 })).toEqual({ priceNow: 890_000 });
+  expect(still({ priceNow: 9100 })).toBeUndefined();
+  expect(still({ priceNow: 8900, tied: ['close'] })).toBeUndefined();
+  expect(still({ priceNow: 8900, sure: 'doubtful' })).toBeUndefined();
+});

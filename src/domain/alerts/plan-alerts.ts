@@ -133,9 +133,10 @@ function pullForward(
 function sayLots(due: readonly DueCall[], lots: readonly AlertLot[], reactionMinutes: number, saying: Saying): Alert[] {
   if (due.length === 0) return [];
   const groupOf = groups(lots, reactionMinutes, saying.now);
+  const closedOf = closedGroups(due, reactionMinutes, saying.now);
   const together = new Map<unknown, DueCall[]>();
   for (const call of due) {
-    const group = call.lot.close > saying.now ? groupOf.get(call.lot.id) : call;
+    const group = call.lot.close > saying.now ? groupOf.get(call.lot.id) : (closedOf.get(call.lot.id) ?? call);
     const calls = together.get(group);
     if (calls === undefined) together.set(group, [call]);
     else calls.push(call);
@@ -148,6 +149,14 @@ function sayLots(due: readonly DueCall[], lots: readonly AlertLot[], reactionMin
       const group = groupOf.get(only.lot.id);
       return sayOne(only, only.lot.close > saying.now ? (group?.length ?? 1) - 1 : 0, saying);
     }),
+  );
+}
+
+/** Lots that closed almost together by their group: three answers, and so no button that would give one for all. */
+function closedGroups(due: readonly DueCall[], reactionMinutes: number, now: number) {
+  const closed = due.filter(({ lot }) => lot.close <= now).map(({ lot }) => lot);
+  return new Map(
+    closeTogether(closed, reactionMinutes).flatMap((group) => group.map((lot) => [lot.id, group] as const)),
   );
 }
 

@@ -96,6 +96,14 @@ export function sayTogether(calls: readonly DueCall[], saying: Saying): Alert {
       ? `at ${sayClock(first.lot.close, zone)}`
       : `from ${sayClock(first.lot.close, zone)} to ${sayClock(last.lot.close, zone)}`;
   const late = lateWords(Math.min(...soonest.map(({ dueAt, lot }) => Math.max(dueAt, lot.since))), now);
+  if (first.lot.close <= now)
+    return {
+      ...several(soonest, now),
+      about: `together-${first.lot.id}`,
+      title: `${late}${soonest.length} lots closed ${span}: how did they end?`,
+      body: atMost(NAMED, soonest, ({ lot }) => `${sayClock(lot.close, zone)} ${lot.name}. ${lot.stop}`).join('\n'),
+      route: '#/now',
+    };
   return {
     ...several(soonest, now),
     about: `together-${first.lot.id}`,

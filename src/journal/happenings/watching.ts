@@ -49,6 +49,8 @@ export const WATCHING = [
       evidence: evidenceByFieldSchema,
       /** When the price now was seen, where that was not when it was written down. */
       seenAt: z.optional(instantSchema),
+      /** A person looked at what a page says and took it, though it contradicts what was known. */
+      confirmed: z.optional(z.literal(true)),
     },
     {
       fold: changed,
@@ -65,6 +67,7 @@ interface Change {
   readonly clear: readonly LotField[];
   readonly evidence: LotState['evidence'];
   readonly seenAt?: Instant | undefined;
+  readonly confirmed?: true | undefined;
 }
 
 /** A price that was set was seen; a proxy that was set, cut or emptied is an act on a bid of ours. */
@@ -73,7 +76,7 @@ function changed(lot: LotState, change: Change, { notedAt, author }: Noted): Lot
   const facts = changedFacts(lot.facts, change);
   const after = { ...lot, facts, evidence: evidenceAfter(lot.evidence, change) };
   const priced = change.set.priceNow !== undefined || change.clear.includes('priceNow');
-  const seen = priced ? withPrice(known, after, change.seenAt ?? notBefore(known, notedAt)) : after;
+  const seen = priced ? withPrice(known, after, change.seenAt ?? notBefore(known, notedAt), change.confirmed) : after;
   const action = proxyAction(lot.facts.proxy, facts.proxy);
   if (action === null) return seen;
   const bid = { action, at: notedAt, by: author, closeThen: lot.facts.close?.instant };

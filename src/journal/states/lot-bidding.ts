@@ -36,11 +36,13 @@ export function withBid(known: Bidding, lot: LotState, bid: OwnBid): LotState {
 /**
  * The lot with its price now as the last that was seen. A price that was emptied was never seen; one that was seen earlier
  * than another does not take its place.
+ * @param confirmed whether a person has taken it though it contradicts what was known: it counts as typed
  */
-export function withPrice(known: Bidding, lot: LotState, seenAt: Instant): LotState {
+export function withPrice(known: Bidding, lot: LotState, seenAt: Instant, confirmed?: true): LotState {
   const { priceNow } = lot.facts;
   if (priceNow === undefined) return { ...lot, bidding: { ...known, prices: [] } };
-  const seen: PriceSeen = { cents: priceNow, seenAt, from: fromOf(lot.evidence.priceNow, 'typed') };
+  const from = confirmed ? 'typed' : fromOf(lot.evidence.priceNow, 'typed');
+  const seen: PriceSeen = { cents: priceNow, seenAt, from };
   const prices = inTime(known.prices, seen, (one) => one.seenAt);
   const last = prices.at(-1) ?? seen;
   return { ...lot, facts: { ...lot.facts, priceNow: last.cents }, bidding: { ...known, prices } };

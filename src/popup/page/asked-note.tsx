@@ -26,7 +26,8 @@ export function AskedNote({ lot, asked, store, setup, onTaken }: AskedNoteProps)
   const before = lot.facts[field];
   const page = factInWords(field, after, setup);
   const take = async () => {
-    const changed = await store.changeLot(lot.id, { set: { [field]: after }, evidence: { [field]: evidence } });
+    const fact = { set: { [field]: after }, evidence: { [field]: evidence } };
+    const changed = await store.changeLot(lot.id, { ...fact, confirmed: true });
     if (!changed.ok) return setAnswer({ is: 'failed', message: changed.message });
     const undo = async () => {
       const back = await store.undo(...changed.value.map(({ id }) => id));

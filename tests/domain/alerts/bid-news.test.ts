@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { AlertLot, BidNews } from '../../../src/domain/alerts/alert-lot.ts';
 import { MINUTE } from '../../../src/domain/time/units.ts';
-import { clockAt, inventedLot, planFor } from './invented-lots.ts';
+import { bareRules, clockAt, inventedLot, planFor } from './invented-lots.ts';
 
 const CLOSE = clockAt('2026-11-28', '12:00');
 const news: BidNews = {
@@ -16,6 +16,19 @@ const lot = (more: Partial<AlertLot> = {}): AlertLot =>
     ...more,
   });
 const at = (minutesBefore: number) => CLOSE - minutesBefore * MINUTE;
+
+test('lots that closed in the same minute are one question without a button, and each alone is one with it', () => {
+  const closed = (id: string, minutes: number) => inventedLot(id, CLOSE + minutes * MINUTE, { placed: true });
+  const rules = bareRules({ afterCloseMinutes: 5, reactionMinutes: 3 });
+  const three = [closed('a', 0), closed('b', 0), closed('c', 1)];
+  const shown = three.map(({ id, close }) => `${id} 5 ${close}`);
+  const { due } = planFor(three, CLOSE + 6 * MINUTE, { rules, shown });
+  expect(due.map(({ title, offers, route }) => ({ title, offers, route }))).toEqual([
+    { title: '3 lots closed from 12:00 PM to 12:01 PM: how did they end?', offers: [], route: '#/now' },
+  ]);
+  const [one] = planFor([closed('a', 0)], CLOSE + 6 * MINUTE, { rules, shown }).due;
+  expect(one?.offers.map(({ do: what }) => what)).toEqual(['lost', 'extended']);
+});
 
 describe('what came up about a bid that is in', () => {
   test('is said at once and aloud, long before the first call, and is never called late', () => {
