@@ -14,7 +14,7 @@ export function PromiseNote() {
     <p class="quiet small">
       {promised
         ? 'This browser has promised not to delete your lots on its own, even when the disk is nearly full. Removing Headroom from the browser, or the browser’s own “clear data”, still deletes them.'
-        : 'This browser does not promise to keep your lots. Headroom has permission for unlimited storage so that they are not deleted when the disk is nearly full, but only a backup somewhere else is sure.'}
+        : 'This browser does not promise to keep your lots. Headroom has permission for unlimited storage so that they are not deleted when the disk is nearly full, but only a backup somewhere else is safe.'}
     </p>
   );
 }

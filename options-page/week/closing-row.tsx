@@ -1,3 +1,4 @@
+import { bidWords } from '../../src/domain/bid/bid-words.ts';
 import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import { sayClock } from '../../src/domain/time/say-time.ts';
@@ -62,7 +63,8 @@ export function ClosingRow({ closing, standing, zone, bracket }: ClosingRowProps
           {need !== 'danger' && need !== 'bare' && need !== 'unsaid' ? (
             words
           ) : bid.is !== 'none' && bid.is !== 'ended' ? (
-            words
+            // The hatched edge already says that it closes in the busy hours.
+            bidWords(bid)
           ) : (
             <Box lines={['☐ placed', '$']} />
           )}
@@ -88,5 +90,5 @@ function Box({ lines: [tick, amount] }: { lines: readonly [string, string] }) {
 function Stop({ standing }: { standing: Standing | undefined }) {
   if (standing === undefined) return <span class="quiet">…</span>;
   if (standing.missing.length > 0) return <span class="missing">no max bid</span>;
-  return <span class="day-stop">{standing.maxBid === null ? 'no price' : formatMoney(standing.maxBid)}</span>;
+  return <span class="day-stop">{standing.maxBid === null ? 'Don’t bid' : formatMoney(standing.maxBid)}</span>;
 }

@@ -28,8 +28,8 @@ export function SheetHead({ date, bands }: SheetHeadProps) {
         Reach the buyer: <span class="strong">{contact ?? '______________________________'}</span>
       </p>
       <p>
-        All times are store time, {zone}. {rush === '' ? 'No busy hours this day.' : `Busy hours (shaded): ${rush}.`} A
-        bracket marks closings too close together for one person.
+        Store time, {zone}. {rush === '' ? 'No busy hours this day.' : `Busy hours (shaded): ${rush}.`} Brackets: too
+        close together for one person.
       </p>
       <p>Printed {sayTime(now, zone)}. Never bid over the stop price. When in doubt, call the buyer.</p>
     </header>

@@ -3,7 +3,7 @@ import { cents } from '../../src/domain/money/cents.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import type { LotAnswer } from './lot-answer.ts';
 
-const HEADINGS = ['Row', 'VIN', 'Car', 'Price now', 'Max bid', 'Headroom', 'Profit', 'All-in', 'Stopped by'] as const;
+const HEADINGS = ['Row', 'VIN', 'Car', 'Price now', 'Max bid', 'Headroom', 'Profit', 'All-in', 'Limited by'] as const;
 /** Columns of figures, which stand right so that their digits line up. */
 const FIGURES: ReadonlySet<number> = new Set([0, 3, 4, 5, 6, 7]);
 const LONGEST_CELL = 32;

@@ -50,14 +50,14 @@ export function ReviewPart() {
       </header>
       <div class="row no-print review-tools">
         <RadioChoice
-          legend="By"
+          legend="Group by"
           value={by}
           choices={REVIEW_BY.map((value) => ({ value, label: BY_WORDS[value] }))}
           onCommit={setBy}
         />
         <ChoiceInput label="Ended in" value={days} none="all dates" choices={DAYS} onCommit={setDays} />
         <ChoiceInput
-          label="At"
+          label="Venue"
           value={venue}
           none="all venues"
           choices={venues.map((value) => ({ value, label: value }))}

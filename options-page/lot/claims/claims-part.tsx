@@ -41,7 +41,7 @@ export function ClaimsPart({ lot, edit, appraisal, context, maxBid }: ClaimsPart
               `${claims.length} ${claims.length === 1 ? 'statement' : 'statements'} carry money`
             ) : (
               <>
-                Count <strong>{formatMoney(off)}</strong> off the max bid
+                <strong>{formatMoney(off)}</strong> off the max bid
               </>
             )}
             {check && <span class="quiet">{check.sentence}</span>}

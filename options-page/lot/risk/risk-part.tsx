@@ -62,13 +62,13 @@ export function RiskPart({ sheet, risk, priceNow }: RiskPartProps) {
               </div>
               <div>
                 <dt>
-                  <TermLink term="worst-tenth">1 in 10 is below</TermLink>
+                  <TermLink term="worst-tenth">1 in 10 ends below</TermLink>
                 </dt>
                 <dd class="figure">{whole(risk.oneInTen)}</dd>
               </div>
               <div>
                 <dt>
-                  <TermLink term="worst-tenth">Those average</TermLink>
+                  <TermLink term="worst-tenth">Average of the worst 1 in 10</TermLink>
                 </dt>
                 <dd class="figure">{whole(risk.worstTenth)}</dd>
               </div>
