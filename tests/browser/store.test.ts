@@ -6,7 +6,7 @@ import { useBrowser } from './drivers/use-browser.ts';
 import { openStoreTab } from './open-store-tab.ts';
 
 const browser = useBrowser();
-const BACKUPS = new URL('../fixtures/backups', import.meta.url);
+const BACKUPS = new URL('../fixtures/backups/', import.meta.url);
 
 const openTab = (name: string) => openStoreTab(browser, name);
 
