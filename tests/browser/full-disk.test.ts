@@ -48,7 +48,7 @@ describe('on a disk that is full', () => {
 
     // The database may have let a little in before the disk was really full; from here on nothing can be written.
     await now.click({ button: 'I placed $9,100' });
-    await now.sees('Not saved: proxy of $9,100 placed.');
+    await now.sees('Not saved: proxy of $9,100.');
     await now.sees('The disk is full');
     await page.run(() => window.clockProgram.dismissAll());
     await browser.stopBackground();
