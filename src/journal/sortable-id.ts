@@ -19,7 +19,8 @@ const COUNTERS = 2 ** 16;
  * It always sorts after `last`, even when the clock went backwards: the time in it is the later of `now` and the time in
  * `last`, and the counter tells ids of one millisecond apart. `last` must be the greatest id known, also of other
  * devices, so that whoever changes what he has seen is sorted after it. The fresh random bits keep two devices that
- * continue from the same `last` from making the same id.
+ * continue from the same `last` from making the same id. (The `ulid` package counts up from the last one instead, and so
+ * gives two such devices the same id.)
  *
  * @param random ID_RANDOM_BYTES random bytes.
  * @throws RangeError when `now` does not fit 48 bits (after the year 10889) or `random` has another length.

@@ -1,3 +1,4 @@
+import { groupBy } from '../domain/group-by.ts';
 import { entryHash } from './entry-hash.ts';
 import type { DeviceId, EntryId } from './ids.ts';
 import type { Envelope } from './read-entry.ts';
@@ -70,15 +71,7 @@ function distinct(links: readonly ChainLink[], find: Find): ChainLink[] {
   });
 }
 
-function byDevice(links: readonly ChainLink[]): Map<DeviceId, ChainLink[]> {
-  const chains = new Map<DeviceId, ChainLink[]>();
-  for (const link of links) {
-    const chain = chains.get(link.device);
-    if (chain === undefined) chains.set(link.device, [link]);
-    else chain.push(link);
-  }
-  return chains;
-}
+const byDevice = (links: readonly ChainLink[]) => groupBy(links, ({ device }) => device);
 
 function checkOneChain(chain: readonly ChainLink[], deviceOfHash: ReadonlyMap<string, DeviceId>, find: Find): void {
   let furthest = 0;

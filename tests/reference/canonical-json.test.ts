@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import canonicalize from 'canonicalize';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { instant } from '../../src/domain/time/instant.ts';
@@ -39,29 +40,20 @@ test('the order of members in RFC 8785, section 3.2.3: by UTF-16 code units', ()
   ]);
 });
 
-// computed independently: the runtime's own JSON writer given sorted objects, and its own SHA-256.
+// Computed independently: the package of one of the authors of RFC 8785, and the runtime's own SHA-256.
 test('any JSON value, and the hash over it', () => {
   fc.assert(
     fc.property(fc.dictionary(fc.string({ unit: 'binary' }), fc.jsonValue()), (value) => {
       const plain: Record<string, unknown> = JSON.parse(JSON.stringify(value));
-      const text = JSON.stringify(plain, (_, member: unknown) =>
-        typeof member === 'object' && member !== null && !Array.isArray(member) ? inOrder(member) : member,
-      );
-      // An object with whole numbers for names cannot be put in another order, so the two are compared as values too.
       const ours = canonicalJson(plain);
-      expect(JSON.parse(ours)).toEqual(JSON.parse(text));
-      if (!/"\d+":/.test(text)) expect(ours).toBe(text);
+      expect(ours).toBe(canonicalize(plain));
       expect(hashOfText(ours)).toBe(createHash('sha256').update(ours).digest('hex'));
       const { hash: _, ...rest } = plain;
       expect(entryHash(plain)).toBe(createHash('sha256').update(canonicalJson(rest)).digest('hex'));
     }),
-    { numRuns: 40 },
+    { numRuns: 100 },
   );
 });
-
-function inOrder(value: object): object {
-  return Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)));
-}
 
 test('the example of FIPS 180-4 for SHA-256', () => {
   expect(hashOfText('abc')).toBe('ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad');

@@ -1,6 +1,7 @@
 import { listingContradictions } from '../../domain/appraisal/appraise.ts';
 import { attempt, attemptEach } from '../../domain/attempt.ts';
 import type { Contradiction, Sighting } from '../../domain/claims/contradictions.ts';
+import { groupBy } from '../../domain/group-by.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import { sayDate } from '../../domain/time/say-time.ts';
 import { dateIn } from '../../domain/time/wall-clock.ts';
@@ -19,9 +20,9 @@ export function sightingOf({ facts, addedAt }: LotState, zone: Zone): Sighting {
  */
 export function listingDoubts(lots: readonly LotState[], setup: Setup): (lot: LotState) => readonly Contradiction[] {
   const known = new Map<LotState, readonly Contradiction[]>();
-  let byVin: Map<string, LotState[]> | undefined;
+  let byVin: ReadonlyMap<string | undefined, readonly LotState[]> | undefined;
   return (lot) => {
-    byVin ??= groupByVin(lots);
+    byVin ??= groupBy(lots, ({ facts }) => facts.vin);
     const same = lot.facts.vin === undefined ? [] : (byVin.get(lot.facts.vin) ?? []);
     const before = known.get(lot);
     if (before !== undefined) return before;
@@ -33,13 +34,4 @@ export function listingDoubts(lots: readonly LotState[], setup: Setup): (lot: Lo
     known.set(lot, doubts);
     return doubts;
   };
-}
-
-function groupByVin(lots: readonly LotState[]): Map<string, LotState[]> {
-  const groups = new Map<string, LotState[]>();
-  for (const lot of lots) {
-    const { vin } = lot.facts;
-    if (vin !== undefined) groups.set(vin, [...(groups.get(vin) ?? []), lot]);
-  }
-  return groups;
 }

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { groupBy } from '../../domain/group-by.ts';
 import { type ResultTotals, totalResults } from '../../domain/sale/result-totals.ts';
 import { ENDING_WORDS } from '../../domain/sale/result-words.ts';
 import { sayDate } from '../../domain/time/say-time.ts';
@@ -85,14 +86,7 @@ export interface ResultGroup {
 
 /** The totals of each week, venue or outcome among the rows: weeks latest first, the others by their name. */
 export function groupsOf(rows: readonly ResultRow[], by: GroupKey): ResultGroup[] {
-  const groups = new Map<string, ResultRow[]>();
-  for (const row of rows) {
-    const key = keyOf(row, by);
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [row]);
-    else group.push(row);
-  }
-  return [...groups]
+  return [...groupBy(rows, (row) => keyOf(row, by))]
     .sort(([a], [b]) => (by === 'week' ? (a < b ? 1 : -1) : a.localeCompare(b, 'en-US')))
     .map(([key, members]) => ({ key, label: labelOf(members[0], by), totals: totalResults(members) }));
 }

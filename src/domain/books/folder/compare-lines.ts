@@ -1,5 +1,6 @@
 import type { CostKind } from '../../accounts/cost-kind.ts';
 import { COST_KINDS } from '../../accounts/cost-kind.ts';
+import { groupBy } from '../../group-by.ts';
 import { type Cents, cents, sumCents } from '../../money/cents.ts';
 import { plainWords } from '../../text/plain-words.ts';
 import { differenceInWords } from './difference-words.ts';
@@ -35,13 +36,8 @@ export interface ComparedLine {
 
 /** Puts the bills of a car beside what was expected, in the order of a purchase: price, fees, freight, recon, money. */
 export function compareLines(expected: readonly ExpectedLine[], actual: readonly ActualLine[]): ComparedLine[] {
-  const answers = new Map<string, ActualLine[]>();
-  const others: ActualLine[] = [];
-  for (const line of actual) {
-    const key = answeredBy(line, expected);
-    if (key === undefined) others.push(line);
-    else answers.set(key, [...(answers.get(key) ?? []), line]);
-  }
+  const answers = groupBy(actual, (line) => answeredBy(line, expected));
+  const others = answers.get(undefined) ?? [];
   const rows = [
     ...expected.map((line) => compared(line.key, line, answers.get(line.key) ?? [])),
     ...byLabel(others).map((lines) => compared(lines[0]?.key ?? '', null, lines)),
@@ -74,12 +70,7 @@ function sharesWords(label: string, words: string): boolean {
 }
 
 function byLabel(lines: readonly ActualLine[]): ActualLine[][] {
-  const groups = new Map<string, ActualLine[]>();
-  for (const line of lines) {
-    const key = `${line.cost}/${plainWords(line.label)}`;
-    groups.set(key, [...(groups.get(key) ?? []), line]);
-  }
-  return [...groups.values()];
+  return [...groupBy(lines, ({ cost, label }) => `${cost}/${plainWords(label)}`).values()];
 }
 
 function compared(key: string, expected: ExpectedLine | null, actual: readonly ActualLine[]): ComparedLine {

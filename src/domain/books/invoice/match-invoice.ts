@@ -1,4 +1,5 @@
 import { attempt, type CantWorkOut } from '../../attempt.ts';
+import { groupBy } from '../../group-by.ts';
 import type { LotId } from '../../lot/lot.ts';
 import type { Cents } from '../../money/cents.ts';
 import type { InvoiceLine } from './invoice-line.ts';
@@ -25,13 +26,11 @@ export function matchInvoice(
   venueId: string,
   chosen: ReadonlyMap<string, LotId | null> = new Map(),
 ): MatchedCar[] {
-  const cars = new Map<string, InvoiceLine[]>();
-  for (const line of lines) {
-    const id = `${line.vin ?? ''}|${line.lotNumber ?? ''}`;
+  const cars = groupBy(lines, ({ vin = '', lotNumber = '', row }) => {
+    const id = `${vin}|${lotNumber}`;
     // Rows that name no car have nothing in common.
-    const own = id === '|' ? `|${line.row}` : id;
-    cars.set(own, [...(cars.get(own) ?? []), line]);
-  }
+    return id === '|' ? `|${row}` : id;
+  });
   const matched = [...cars].map(([id, own]) => ({ id, own, match: matchOf(id, own, folders, venueId, chosen) }));
   // Two cars of the file may be the same one, written in two ways: they are held against the books together.
   const byLot = new Map<LotId, InvoiceLine[]>();

@@ -1,4 +1,5 @@
 import type { AccountKey } from '../../accounts/accounts.ts';
+import { groupBy } from '../../group-by.ts';
 import { type Cents, cents } from '../../money/cents.ts';
 import type { LocalDate } from '../../time/local-date.ts';
 import { firstDayOf, type Month, monthInWords, monthOf, nextMonth } from '../month.ts';
@@ -35,7 +36,7 @@ export function postMonths(current: readonly Transaction[], closed: readonly Clo
   const now = byKey(current);
   const open = firstDayOf(nextMonth(closedTo));
   const later: Transaction[] = [];
-  for (const [key, { transactions }] of now) {
+  for (const [key, transactions] of now) {
     const [first] = transactions;
     if (first === undefined) continue;
     const booked = before.get(key);
@@ -43,7 +44,7 @@ export function postMonths(current: readonly Transaction[], closed: readonly Clo
     else later.push(...correction(key, first, booked, transactions, open));
   }
   for (const [key, booked] of before) {
-    const [first] = booked.transactions;
+    const [first] = booked;
     if (!now.has(key) && first !== undefined) later.push(...correction(key, first, booked, [], open));
   }
   return { transactions: inOrder([...frozen, ...later.filter(hasPostings)]), closedTo };
@@ -53,31 +54,19 @@ export function postMonths(current: readonly Transaction[], closed: readonly Clo
 export const inMonth = (books: PostedBooks, month: Month): Transaction[] =>
   books.transactions.filter(({ date }) => monthOf(date) === month);
 
-interface Booked {
-  readonly transactions: Transaction[];
-}
-
-function byKey(transactions: readonly Transaction[]): Map<string, Booked> {
-  const found = new Map<string, Booked>();
-  for (const transaction of transactions) {
-    const known = found.get(transaction.key);
-    if (known === undefined) found.set(transaction.key, { transactions: [transaction] });
-    else known.transactions.push(transaction);
-  }
-  return found;
-}
+const byKey = (transactions: readonly Transaction[]) => groupBy(transactions, ({ key }) => key);
 
 /** The difference between what should be booked and what a closed month has, if there is one. */
 function correction(
   key: string,
   about: Transaction,
-  booked: Booked | undefined,
+  booked: readonly Transaction[] | undefined,
   wanted: readonly Transaction[],
   open: LocalDate,
 ): Transaction[] {
-  const [first] = booked?.transactions ?? [];
+  const [first] = booked ?? [];
   const month = first?.corrects ?? monthOf((first ?? about).date);
-  const postings = difference(booked?.transactions ?? [], wanted);
+  const postings = difference(booked ?? [], wanted);
   if (postings.length === 0) return [];
   const why =
     booked === undefined

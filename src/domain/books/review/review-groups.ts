@@ -1,3 +1,4 @@
+import { groupBy } from '../../group-by.ts';
 import { type Cents, cents } from '../../money/cents.ts';
 import type { Ending } from '../../sale/result.ts';
 import { mondayOf } from '../../time/calendar-day.ts';
@@ -70,14 +71,9 @@ export interface ReviewGroup {
 
 /** Lots by week, month, venue or buyer, in the order of the keys. */
 export function reviewGroups(lots: readonly ReviewLot[], by: ReviewBy): ReviewGroup[] {
-  const groups = new Map<string, ReviewLot[]>();
-  for (const lot of lots) {
-    const key = KEY[by](lot);
-    const known = groups.get(key);
-    if (known === undefined) groups.set(key, [lot]);
-    else known.push(lot);
-  }
-  return [...groups].map(([key, own]) => reviewGroup(key, own)).sort((a, b) => (a.key < b.key ? -1 : 1));
+  return [...groupBy(lots, KEY[by])]
+    .map(([key, own]) => reviewGroup(key, own))
+    .sort((a, b) => (a.key < b.key ? -1 : 1));
 }
 
 const KEY: Readonly<Record<ReviewBy, (lot: ReviewLot) => string>> = {
