@@ -20,8 +20,8 @@ const FIRST = { 'options-page/first': 'options-page/first.tsx' };
 const COMPANION = { 'options-page/main': 'options-page/main.tsx' };
 const READER = { 'injected/reader': 'src/injected/reader.ts' };
 const HTML = { 'popup/popup.html': 'src/popup/popup.html', 'options-page/index.html': 'options-page/index.html' };
-/** Read by the program as text, and put into evidence packs. */
-const TEXTS = { 'evidence/verify-pack.txt': 'scripts/verify-pack.mjs' };
+/** Read by the program as text, and put into evidence packs: in one file, to be read by people and run by them. */
+const PACK_SCRIPT = { place: 'evidence/verify-pack.txt', source: 'scripts/verify-pack.mjs' };
 const ICON_SIZES = [16, 32, 48, 128];
 
 const SHARED: BuildOptions = {
@@ -76,13 +76,30 @@ export async function bundleExtension(): Promise<Bundle> {
     }
   }
   for (const size of ICON_SIZES) files.set(`icons/${size}.png`, drawIcon(size));
-  for (const [place, source] of Object.entries(TEXTS)) files.set(place, await readFile(source));
+  files.set(PACK_SCRIPT.place, await packScript());
   for (const [place, source] of Object.entries(HTML)) {
     const html = withFirstFrame(withPreloads(await readFile(source, 'utf8'), place, metafile));
     files.set(place, new TextEncoder().encode(html));
   }
   for (const place of Object.keys(HTML)) demandLinkedFiles(place, files);
   return { files, metafile };
+}
+
+/** The script that checks a pack, in one file with its main comments, and nothing in it made shorter. */
+export async function packScript(): Promise<Uint8Array> {
+  const { outputFiles } = await build({
+    entryPoints: [PACK_SCRIPT.source],
+    bundle: true,
+    write: false,
+    platform: 'node',
+    format: 'esm',
+    charset: 'utf8',
+    legalComments: 'inline',
+    logLevel: 'warning',
+  });
+  const [file] = outputFiles;
+  if (file === undefined) throw new Error(`${PACK_SCRIPT.source} gave no file.`);
+  return file.contents;
 }
 
 /** Writes the package of one browser into `folder`, which is emptied first. */

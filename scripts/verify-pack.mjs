@@ -1,158 +1,60 @@
-// Checks an evidence pack of Headroom by itself. Needs Node.js 18 or newer and nothing else.
-//
-//   node verify-pack.mjs PACK.html [--noted DEVICE:NUMBER:FINGERPRINT]...
-//
-// It prints what the entries in the pack say, then everything that is wrong; it ends with 0 when nothing is, with 1 when
-// something is, with 2 when the file is no pack. Nothing in the pack is run. It was written apart from the program that makes the
-// packs, from their description alone:
-//
-// The page holds, in <pre id="headroom-evidence">, a JSON value a line, with & < > " ' as entities: a head, the chain, the
-// files, a seal. The canonical JSON of a value has no blanks and the members of each object sorted by name. The hash of an
-// entry is SHA-256, in hexadecimal:
-// - of the canonical JSON of all its members but "hash", when it has no "salt";
-// - else of the same with "happening" and "salt" replaced by a member "content": the SHA-256 of the canonical JSON of
-//   {"happening": ..., "salt": ...}. An entry that is held back ("held") shows only that content hash.
-// Each entry states in "previous" the hash of the entry before it on its device, whose "sequence" is one less.
-import { createHash } from 'node:crypto';
+/*!
+ * Checks an evidence pack of Headroom by itself. Needs Node.js 18 or newer and nothing else.
+ *
+ *   node verify-pack.mjs PACK.html [--noted DEVICE:NUMBER:FINGERPRINT | DEVICE:key:KEY]...
+ *
+ * It prints what the entries in the pack say, then what the check shows and what it can't show, or everything that is wrong. It
+ * ends with 0 when nothing was found, with 1 when something was, with 2 when the file is no pack or a note can't be read. Nothing
+ * in the pack is run. It was written apart from the program that makes the packs, from their description alone:
+ *
+ * The page holds, in <pre id="headroom-evidence">, a JSON value a line, with & < > " ' as entities: a head, the chain, the
+ * files, a seal; each line is the text that JSON.stringify writes of its value. The canonical JSON of a value (RFC 8785) has no
+ * blanks and the members of each object sorted by name. The hash of an entry is SHA-256, in hexadecimal:
+ * - of the canonical JSON of all its members but "hash", when it has no "salt";
+ * - else of the same with "happening" and "salt" replaced by a member "content": the SHA-256 of the canonical JSON of
+ *   {"happening": ..., "salt": ...}. An entry that is held back ("held") shows only that content hash.
+ * - With a member "rows" the content hash is the root of a hash tree (RFC 6962, section 2.1) whose leaf number n is the canonical
+ *   JSON of {"lot": ..., "salt": ...} for row n, and whose leaf 0 is that of the rest. A "batch" line shows one row and its path.
+ * Each entry states in "previous" the hash of the entry before it on its device, whose "sequence" is one less. A head may be
+ * signed: Ed25519 (RFC 8032) over the text "Headroom head DEVICE:NUMBER:FINGERPRINT".
+ */
 import { readFileSync } from 'node:fs';
+import { checkChains, checkLines } from './verify-pack/chains.mjs';
+import { checkFiles } from './verify-pack/files.mjs';
+import { canonical, sha256 } from './verify-pack/hashes.mjs';
+import { checkLot } from './verify-pack/lot.mjs';
+import { checkNoted, checkSigned, readNoted } from './verify-pack/noted.mjs';
+import { hasOnly, headFault, isObject, kindOf } from './verify-pack/shapes.mjs';
+import { TAIL, takeApart } from './verify-pack/take-apart.mjs';
 
-const sha256 = (data) => createHash('sha256').update(data).digest('hex');
-
-function canonical(value) {
-  if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`;
-  if (typeof value !== 'object' || value === null) return JSON.stringify(value);
-  const members = Object.keys(value).sort();
-  return `{${members.map((name) => `${JSON.stringify(name)}:${canonical(value[name])}`).join(',')}}`;
-}
-
-function hashOf({ hash: _, ...entry }) {
-  if (!('salt' in entry)) return sha256(canonical(entry));
-  const { happening, salt, ...rest } = entry;
-  return sha256(canonical({ ...rest, content: sha256(canonical({ happening, salt })) }));
-}
-
-function hashOfHeld({ hash: _, ...held }) {
-  return sha256(canonical(held));
-}
-
-const ENTITIES = { '&amp;': '&', '&lt;': '<', '&gt;': '>', '&quot;': '"', '&#39;': "'" };
-const START = '<pre id="headroom-evidence">';
-const TAIL = '</pre>\n</main>\n</body>\n</html>\n';
-
-function takeApart(html) {
-  const start = html.lastIndexOf(START);
-  const end = html.indexOf('</pre>', start);
-  if (start === -1 || end === -1) return null;
-  const page = html.slice(0, start);
-  const plain = (line) => line.replace(/&(?:amp|lt|gt|quot|#39);/g, (entity) => ENTITIES[entity]);
-  const texts = html
-    .slice(start + START.length, end)
-    .split('\n')
-    .filter((line) => line !== '')
-    .map(plain);
-  const inPage = new Map();
-  for (const found of page.matchAll(/<(?:img|a) id="file-([0-9a-f]{64})" (?:src|href)="data:[^;"]*;base64,/g)) {
-    const from = found.index + found[0].length;
-    inPage.set(found[1], page.slice(from, page.indexOf('"', from)));
-  }
-  return { page, texts, tail: html.slice(end), inPage };
-}
-
-function check({ page, texts, tail, inPage }, noted) {
-  const wrong = [];
-  const lines = texts.map((text, i) => {
-    try {
-      return JSON.parse(text);
-    } catch {
-      wrong.push(`Line ${i + 1} of the data can't be read.`);
-      return {};
-    }
-  });
-  const head = lines[0] ?? {};
-  if (head.format !== 'headroom-evidence' || head.version !== 1 || !Array.isArray(head.heads))
-    return { wrong: ['The first line of the data is not a pack head that this script knows.'], entries: [] };
-  const { seal } = lines.at(-1) ?? {};
-  if (seal === undefined)
-    wrong.push('The seal at the end of the data is missing: the file is cut short, or was changed.');
+function check({ page, lines: all, texts, tail, inPage, places }, noted) {
+  const head = all[0];
+  const fault = headFault(head);
+  if (fault !== null) return { refused: fault };
+  const it = { head, own: `lot:${head.lot}`, wrong: [], told: [], links: [], files: [], kept: [], signed: [], noted };
+  const seal = all.at(-1);
+  if (!isObject(seal) || !hasOnly(seal, ['seal']) || !isObject(seal.seal) || !hasOnly(seal.seal, ['page', 'data']))
+    it.wrong.push('The seal at the end of the data is missing: the file is cut short, or was changed.');
   else {
     const sealed = texts
       .slice(0, -1)
       .map((text) => `${text}\n`)
       .join('');
-    if (sha256(sealed) !== seal.data) wrong.push('The data was changed after it was sealed.');
-    if (sha256(page) !== seal.page) wrong.push('The readable part of the page was changed after it was sealed.');
+    if (sha256(sealed) !== seal.seal.data) it.wrong.push('The data was changed after it was sealed.');
+    if (sha256(page) !== seal.seal.page)
+      it.wrong.push('The readable part of the page was changed after it was sealed.');
   }
-  if (tail !== TAIL) wrong.push('Something was added to the file after the data, or its end was changed.');
-  const { entries, links } = checkChains(lines.slice(1, -1), head, wrong);
-  checkNoted(noted, links, wrong);
-  checkFiles(lines, entries, inPage, wrong);
-  return { wrong, entries, links };
-}
-
-function checkChains(lines, head, wrong) {
-  const entries = [];
-  const links = [];
-  const last = new Map();
-  let lastId = '';
-  for (const [i, line] of lines.entries()) {
-    const link = line.entry ?? line.held ?? line.bare;
-    if (link === undefined) {
-      if (line.file === undefined) wrong.push(`Line ${i + 2} of the data is of no known kind.`);
-      continue;
-    }
-    const name = `Entry number ${link.sequence} of device ${link.device}`;
-    const again = line.entry ? hashOf(link) : line.held ? hashOfHeld(link) : link.hash;
-    if (again !== link.hash) wrong.push(`${name} was changed after it was written.`);
-    if (line.entry) {
-      entries.push(link);
-      const lots = link.happening?.lots;
-      const about =
-        link.subject === `lot:${head.lot}` || (Array.isArray(lots) && lots.some(({ id }) => id === head.lot));
-      if (!about) wrong.push(`${name} is not about this lot.`);
-    }
-    if (!(link.id > lastId)) wrong.push(`${name} is out of order.`);
-    lastId = link.id;
-    const before = last.get(link.device);
-    if (before !== undefined && link.sequence !== before.sequence + 1)
-      wrong.push(`${name} follows number ${before.sequence}: something between is missing, or was inserted.`);
-    else if (before !== undefined && link.previous !== before.hash)
-      wrong.push(`${name} does not follow number ${before.sequence}: one of them was replaced.`);
-    last.set(link.device, link);
-    links.push(link);
+  if (tail !== TAIL) it.wrong.push('Something was added to the file after the data, or its end was changed.');
+  for (const [i, line] of all.slice(1, -1).entries()) {
+    const kind = kindOf(line);
+    if (kind === null) it.wrong.push(`Line ${i + 2} of the data can't be read, or is of no known kind.`);
+    else if (kind === 'file') it.files.push(line.file);
+    else if (it.files.length > 0) it.wrong.push(`Line ${i + 2} of the data stands behind the files.`);
+    else it.links.push({ kind, ...line[kind] });
   }
-  for (const { device, sequence, hash } of head.heads) {
-    const end = last.get(device);
-    if (end?.sequence !== sequence || end?.hash !== hash)
-      wrong.push(`The chain of device ${device} does not end with entry number ${sequence}, as the head says.`);
-    last.delete(device);
-  }
-  for (const device of last.keys()) wrong.push(`Device ${device} is not named in the head.`);
-  return { entries, links };
-}
-
-function checkNoted(noted, links, wrong) {
-  for (const one of noted) {
-    const [device, sequence, hash] = one.split(':');
-    const there = links.find((link) => link.device === device && `${link.sequence}` === sequence);
-    if (there === undefined)
-      wrong.push(`The noted entry ${sequence} of ${device} is not in this pack: it was cut off, or is earlier.`);
-    else if (there.hash !== hash?.toLowerCase())
-      wrong.push(`Entry ${sequence} of ${device} is not the one you noted: the chain was rewritten.`);
-  }
-}
-
-function checkFiles(lines, entries, inPage, wrong) {
-  const kept = new Set(entries.map(({ happening }) => happening?.attachment?.hash));
-  const named = lines.flatMap(({ file }) => file ?? []);
-  for (const { hash, name, sizeBytes } of named) {
-    const bytes = Buffer.from(inPage.get(hash) ?? '', 'base64');
-    if (!kept.has(hash)) wrong.push(`No entry in this pack lists the file ${name}.`);
-    if (!inPage.has(hash)) wrong.push(`The file ${name} is not in the page.`);
-    else if (sha256(bytes) !== hash || bytes.length !== sizeBytes)
-      wrong.push(`The file ${name} has changed since it was saved.`);
-  }
-  for (const hash of inPage.keys())
-    if (!named.some((file) => file.hash === hash)) wrong.push('The page holds a file that the data does not list.');
+  for (const part of [checkLines, checkChains, checkLot, checkNoted, checkSigned]) part(it);
+  checkFiles(it, inPage, places);
+  return it;
 }
 
 /** Control and direction characters could make a terminal show something else. */
@@ -162,30 +64,69 @@ const printable = (text) =>
     (c) => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`,
   );
 
-function main([file, ...options]) {
-  const noted = options.filter((option) => option !== '--noted');
-  const parts = file === undefined ? null : takeApart(readFileSync(file, 'utf8'));
-  if (parts === null) {
-    console.error(
-      file === undefined
-        ? 'node verify-pack.mjs PACK.html [--noted DEVICE:NUMBER:FINGERPRINT]'
-        : `${file} is not an evidence pack.`,
+function printEntries({ own, links }) {
+  for (const { kind, at, author, sequence, subject, happening, row, rows } of links) {
+    const what =
+      kind === 'entry'
+        ? canonical(happening)
+        : kind === 'batch'
+          ? `row ${row.index} of ${rows}: ${canonical(row.lot)}`
+          : kind === 'held' && subject === own
+            ? 'held back'
+            : null;
+    const when = new Date(at).getTime() === at ? new Date(at).toISOString() : 'at no time';
+    if (what !== null) console.log(printable(`${when}  ${author}  number ${sequence}: ${what}`));
+  }
+}
+
+/** What a check that found nothing has shown, and what it can't show. */
+function printProved({ own, links, files, kept, signed }) {
+  const ofLot = links.filter(({ kind, subject }) => kind === 'entry' || kind === 'batch' || subject === own);
+  const held = ofLot.filter(({ kind }) => kind === 'held').length;
+  console.log(
+    `${ofLot.length - held} entries about this lot shown, ${held} held back; ${links.length - ofLot.length} lines of other matters, held back.`,
+  );
+  for (const device of new Set(links.map((link) => link.device))) {
+    const numbers = links.filter((link) => link.device === device).map(({ sequence }) => sequence);
+    console.log(
+      `Device ${device}, number ${numbers[0]} to ${numbers.at(-1)}: every line has the fingerprint it states and follows the one before it.`,
     );
+  }
+  if (files.length > 0) console.log(`${files.length} files have the bytes that an entry named.`);
+  for (const { device, sequence } of kept)
+    console.log(
+      `The noted fingerprint is there: the lines up to number ${sequence} of device ${device}, as far as none is on trust, are those of that time. It says nothing of later lines, nor of another device.`,
+    );
+  for (const { device, sequence, isKnown } of signed)
+    console.log(
+      `Number ${sequence} of device ${device} is signed, ${isKnown ? 'by the key that was noted' : 'but by a key that only this file names, which proves nothing by itself'}.`,
+    );
+  console.log(
+    'Whoever holds the whole journal can write it anew from any entry on, and sign it in his own browser: only a fingerprint or a key that left his hands before shows that.',
+  );
+  console.log(
+    'This can\u2019t show what is not in the file, such as later lines or other devices, whether what was typed is true, whether the clock was right, or who sat there.',
+  );
+}
+
+function main([file, ...options]) {
+  const noted = readNoted(options.filter((option) => option !== '--noted'));
+  const parts = file === undefined ? null : takeApart(readFileSync(file, 'utf8'));
+  const found = parts === null || noted === null ? { refused: `${file} is no evidence pack.` } : check(parts, noted);
+  if (file === undefined || noted === null || found.refused) {
+    if (file === undefined) console.error('node verify-pack.mjs PACK.html [--noted DEVICE:NUMBER:FINGERPRINT]');
+    else if (noted === null)
+      console.error('What was noted can\u2019t be read: give the device, the number and 64 letters and digits.');
+    else console.error(found.refused);
     return 2;
   }
-  const { wrong, entries, links = [] } = check(parts, noted);
-  for (const { at, author, sequence, happening } of entries) {
-    const when = Number.isFinite(at) ? new Date(at).toISOString() : 'at no time';
-    console.log(printable(`${when}  ${author}  number ${sequence}: ${canonical(happening)}`));
-  }
-  const bare = parts.texts.filter((text) => text.startsWith('{"bare"')).length;
-  console.log(
-    `\n${links.length} entries in the chain, ${entries.length} shown whole, ${bare} taken on trust; ${parts.inPage.size} files.`,
-  );
-  for (const sentence of wrong) console.log(printable(`WRONG: ${sentence}`));
-  console.log(wrong.length === 0 ? 'Nothing is wrong with this pack.' : `${wrong.length} wrong.`);
-  if (noted.length === 0) console.log('No noted fingerprint was given, so a fully rewritten journal would not show.');
-  return wrong.length === 0 ? 0 : 1;
+  printEntries(found);
+  console.log('');
+  for (const sentence of found.wrong) console.log(printable(`WRONG: ${sentence}`));
+  for (const sentence of new Set(found.told)) console.log(printable(`MIND: ${sentence}`));
+  if (found.wrong.length > 0) console.log(`${found.wrong.length} wrong.`);
+  else printProved(found);
+  return found.wrong.length === 0 ? 0 : 1;
 }
 
 process.exitCode = main(process.argv.slice(2));

@@ -1,16 +1,16 @@
 import { useState } from 'preact/hooks';
-import { type ChainHead, writeHead } from '../../src/journal/chain-head.ts';
+import type { Noted } from '../../src/journal/noted.ts';
 import type { JournalCheck } from '../../src/store/journal/check-journal.ts';
-import { NotedHeadInput } from '../../src/ui/inputs/noted-head-input.tsx';
+import { NotedInput } from '../../src/ui/inputs/noted-input.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { countWords } from '../../src/views/words/count-words.ts';
 
 /** Whether the journal is as it was written, and what that can prove. */
-export function CheckPart({ heads }: { heads: readonly ChainHead[] }) {
+export function CheckPart() {
   const { store, say } = useWorkspace();
   const [check, setCheck] = useState<JournalCheck>();
   const [busy, setBusy] = useState(false);
-  const [noted, setNoted] = useState<ChainHead>();
+  const [noted, setNoted] = useState<Noted>();
   const run = async () => {
     setBusy(true);
     try {
@@ -21,73 +21,59 @@ export function CheckPart({ heads }: { heads: readonly ChainHead[] }) {
       setBusy(false);
     }
   };
-  const faults =
-    check === undefined
-      ? []
-      : [
-          ...notedFault(check),
-          ...check.findings.map(({ message }) => message),
-          ...check.unreadable,
-          ...check.attachments.faults,
-        ];
   return (
     <section class="panel stack">
       <h2>Check the journal</h2>
       <p>
-        Each entry carries a fingerprint of itself and of the entry before it, so a change, a gap or a swap shows. Two
-        things don’t show on their own: the last entries were cut off, or somebody using this computer rewrote the
-        journal from some entry on. To catch those, write down the last fingerprint somewhere else now and then, and
-        enter it here.
+        Every entry carries a fingerprint of itself and of the entry before it, so a change, a gap or a swap shows. What
+        can’t show by itself: that the last entries were cut off, or that somebody with this computer wrote the journal
+        anew from some entry on. For that, note the last fingerprint somewhere else now and then, and give it to the
+        check.
       </p>
-      <NotedHeadInput value={noted} onCommit={setNoted} />
+      <NotedInput value={noted} onCommit={setNoted} />
       <div class="row">
         <button type="button" disabled={busy} onClick={run}>
           {busy ? 'Checking…' : 'Check every entry'}
         </button>
       </div>
-      {check !== undefined && (
-        <div role="status" class={faults.length > 0 ? 'note warning stack' : 'note'}>
-          {faults.length === 0 ? (
-            <p>
-              {countWords(check.entries, 'entry', 'entries')} checked. Nothing was changed.
-              {check.noted === 'kept' && ' The entry you noted is there, so nothing before it was changed.'}
-              {check.attachments.files > 0 &&
-                ` So ${countWords(check.attachments.files, 'is the attached file', 'are the attached files')}.`}
-            </p>
-          ) : (
-            <>
-              <p>
-                {countWords(faults.length, 'thing is', 'things are')} wrong in{' '}
-                {countWords(check.entries, 'entry', 'entries')}:
-              </p>
-              <ul class="plain-list">
-                {faults.slice(0, 50).map((fault) => (
-                  <li key={fault}>{fault}</li>
-                ))}
-              </ul>
-            </>
-          )}
-        </div>
-      )}
-      {heads.length > 0 && (
-        <details>
-          <summary>The latest fingerprints, to write down somewhere else</summary>
-          <ul class="plain-list small">
-            {heads.map((head) => (
-              <li key={head.device}>
-                <code>{writeHead(head)}</code>
-              </li>
-            ))}
-          </ul>
-        </details>
-      )}
+      {check !== undefined && <Verdict check={check} />}
     </section>
   );
 }
 
-function notedFault({ noted }: JournalCheck): string[] {
-  if (noted === 'rewritten') return ['A different entry is where the noted one was. The journal was rewritten.'];
-  return noted === 'cut-off'
-    ? ['The noted entry is gone. The journal was cut short before it, or this is a different journal.']
-    : [];
+function Verdict({ check }: { check: JournalCheck }) {
+  const { entries, findings, unreadable, attachments, noted } = check;
+  const faults = [
+    ...noted.flatMap(({ as, message }) => (as === 'kept' ? [] : message)),
+    ...findings.map(({ message }) => message),
+    ...unreadable,
+    ...attachments.faults,
+  ];
+  const counted = countWords(entries, 'entry', 'entries');
+  if (faults.length === 0)
+    return (
+      <div role="status" class="note">
+        <p>
+          {counted} checked: each has the fingerprint it states and follows the one before it.
+          {noted.map(
+            ({ noted: { device, sequence } }) =>
+              ` The noted fingerprint is there: number 1 to ${sequence} of device ${device} are the entries of that time.`,
+          )}
+          {attachments.files > 0 &&
+            ` ${countWords(attachments.files, 'attached file has', 'attached files have')} the bytes that an entry named.`}
+        </p>
+      </div>
+    );
+  return (
+    <div role="status" class="note warning stack">
+      <p>
+        {countWords(faults.length, 'thing is', 'things are')} wrong in {counted}:
+      </p>
+      <ul class="plain-list">
+        {faults.slice(0, 50).map((fault) => (
+          <li key={fault}>{fault}</li>
+        ))}
+      </ul>
+    </div>
+  );
 }

@@ -5,6 +5,7 @@ import { saveFile } from '../../src/ui/save-file.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { countWords } from '../../src/views/words/count-words.ts';
 import { CheckPart } from './check-part.tsx';
+import { NotePart } from './note-part.tsx';
 import { PromiseNote } from './promise-note.tsx';
 import { RestorePart } from './restore-part.tsx';
 import { RoomNote } from './room-note.tsx';
@@ -84,7 +85,10 @@ export function KeepScreen() {
         </div>
       </section>
       <RestorePart />
-      <CheckPart heads={about?.heads ?? []} />
+      <CheckPart />
+      <section class="panel stack">
+        <NotePart heads={about?.heads ?? []} />
+      </section>
     </div>
   );
 }

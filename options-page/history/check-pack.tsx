@@ -1,13 +1,13 @@
 import { useState } from 'preact/hooks';
 import { sayTime } from '../../src/domain/time/say-time.ts';
-import type { ChainHead } from '../../src/journal/chain-head.ts';
+import { NOTHING_NOTED, type Noted } from '../../src/journal/noted.ts';
+import { NOT_SHOWN, sayProved } from '../../src/journal/pack/say-pack-check.ts';
 import { type PackCheck, verifyPack } from '../../src/journal/pack/verify-pack.ts';
-import { readEntry } from '../../src/journal/read-entry.ts';
-import { fromBase64 } from '../../src/store/backup/base64.ts';
-import { NotedHeadInput } from '../../src/ui/inputs/noted-head-input.tsx';
+import { NotedInput } from '../../src/ui/inputs/noted-input.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import { sayHappening } from '../../src/views/history/say-happening.ts';
+import { packMoments } from '../../src/views/history/pack-moments.ts';
 import { countWords } from '../../src/views/words/count-words.ts';
+import { PackedFigure } from './packed-figure.tsx';
 
 interface Answer {
   readonly name: string;
@@ -15,18 +15,21 @@ interface Answer {
   readonly fault?: string;
 }
 
-/** The check of a pack that came back, against a fingerprint that was noted where there is one; and what its entries say. */
+/** The check of a pack that came back, against what was noted where there is something; and what its data say. */
 export function CheckPack() {
-  const [noted, setNoted] = useState<ChainHead>();
+  const { store } = useWorkspace();
+  const [noted, setNoted] = useState<Noted>();
   const [answer, setAnswer] = useState<Answer>();
   const look = async (file: File) => {
-    const checked = verifyPack(await file.text(), fromBase64, noted === undefined ? [] : [noted]);
+    const { heads, keys } = noted ?? NOTHING_NOTED;
+    const known = await store.knownKeys();
+    const checked = await verifyPack(await file.text(), { heads, keys: [...keys, ...known] });
     setAnswer(checked.ok ? { name: file.name, check: checked.value } : { name: file.name, fault: checked.message });
   };
   return (
     <>
       <h3>Check an evidence pack</h3>
-      <NotedHeadInput value={noted} onCommit={setNoted} />
+      <NotedInput value={noted} onCommit={setNoted} />
       <label class="field">
         <span class="label">Choose a pack</span>
         <input
@@ -38,59 +41,69 @@ export function CheckPack() {
           }}
         />
       </label>
-      {answer !== undefined && <Findings answer={answer} withNoted={noted !== undefined} />}
-      {answer?.check !== undefined && <Entries check={answer.check} />}
+      {answer !== undefined && <Verdict answer={answer} />}
+      {answer?.check !== undefined && <Account check={answer.check} />}
     </>
   );
 }
 
-function Findings({ answer: { name, check, fault }, withNoted }: { answer: Answer; withNoted: boolean }) {
-  const findings = check?.findings ?? [];
-  const { entry = 0, held = 0, file = 0, bare = 0 } = check?.counts ?? {};
-  return (
-    <div role="status" class={fault !== undefined || findings.length > 0 ? 'note warning stack' : 'note'}>
-      {fault !== undefined ? (
-        <p>{fault}</p>
-      ) : findings.length === 0 ? (
+function Verdict({ answer: { name, check, fault } }: { answer: Answer }) {
+  if (check === undefined)
+    return (
+      <div role="status" class="note warning">
         <p>
-          {name}: {countWords(entry + held, 'entry', 'entries')} and {countWords(file, 'file', 'files')} checked.
-          Nothing is wrong.
-          {withNoted && ' It holds the entry you noted.'}
-          {bare > 0 && ` ${countWords(bare, 'early entry is', 'early entries are')} taken on trust.`}
+          {name} was not taken. {fault}
         </p>
+      </div>
+    );
+  const { findings, told } = check;
+  return (
+    <div role="status" class={findings.length > 0 ? 'note warning stack' : 'note stack'}>
+      {findings.length > 0 ? (
+        <Sentences
+          title={`${name}: ${countWords(findings.length, 'thing is', 'things are')} wrong.`}
+          all={findings.slice(0, 20)}
+        />
       ) : (
-        <>
-          <p>
-            {name}: {countWords(findings.length, 'thing is', 'things are')} wrong.
-          </p>
-          <ul class="plain-list">
-            {findings.slice(0, 20).map((finding) => (
-              <li key={finding}>{finding}</li>
-            ))}
-          </ul>
-        </>
+        <Sentences title={`${name} was checked. What the check shows:`} all={sayProved(check)} />
       )}
+      {told.length > 0 && <Sentences title="What to know about it:" all={told.slice(0, 20)} />}
+      {findings.length === 0 && <Sentences title="What it can’t show:" all={NOT_SHOWN} />}
     </div>
   );
 }
 
-/** Whoever changes the words of a pack's page can seal it anew, so what counts is what the entries themselves say. */
-function Entries({ check: { entries } }: { check: PackCheck }) {
+function Sentences({ title, all }: { title: string; all: readonly string[] }) {
+  return (
+    <div>
+      <p>{title}</p>
+      <ul class="plain-list">
+        {all.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** Made from the data here and now: the words of the file’s own page are not used, since anyone could change and seal them anew. */
+function Account({ check: { head, lines, files } }: { check: PackCheck }) {
   const { setup } = useWorkspace();
+  const moments = packMoments(lines, { lot: head.lot, say: (at) => sayTime(at, setup.store.zone) });
   return (
     <details>
-      <summary>What the entries say. Compare it with the page, which anyone could rewrite and seal again</summary>
+      <summary>What its data say (the page in the file may say something else: go by this list)</summary>
       <ol class="plain-list small">
-        {entries.map((raw) => {
-          const read = readEntry(raw);
-          return (
-            <li key={raw.id}>
-              {sayTime(raw.at, setup.store.zone)}, {raw.author}:{' '}
-              {read.as === 'known' ? sayHappening(read.entry.happening) : 'something this version can’t read'}{' '}
-              <code>{raw.hash.slice(0, 12)}</code>
-            </li>
-          );
-        })}
+        {moments.map(({ when, who, what, remark, hash, files: named }) => (
+          <li key={hash}>
+            {when}, <bdi>{who}</bdi>: <bdi>{what}</bdi>
+            {remark !== undefined && <strong> ({remark})</strong>} <code>{hash.slice(0, 12)}</code>
+            {named.map((one) => {
+              const file = files.get(one);
+              return file === undefined ? null : <PackedFigure key={one} file={file} />;
+            })}
+          </li>
+        ))}
       </ol>
     </details>
   );

@@ -2,7 +2,6 @@ import { useState } from 'preact/hooks';
 import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import type { PackShows } from '../../src/journal/happenings/row.ts';
-import type { HistoryItem } from '../../src/store/journal/history.ts';
 import { RadioChoice } from '../../src/ui/inputs/radio-choice.tsx';
 import { saveFile } from '../../src/ui/save-file.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
@@ -10,7 +9,7 @@ import { CheckPack } from './check-pack.tsx';
 import { makePack } from './make-pack.ts';
 
 /** The evidence pack, with what it can and cannot prove beside the button; and the check of one that came back. */
-export function EvidencePart({ lot, history }: { lot: LotState; history: readonly HistoryItem[] }) {
+export function EvidencePart({ lot }: { lot: LotState }) {
   const { store, setup, say } = useWorkspace();
   const [shows, setShows] = useState<PackShows>('sale');
   const [busy, setBusy] = useState(false);
@@ -19,7 +18,7 @@ export function EvidencePart({ lot, history }: { lot: LotState; history: readonl
     setBusy(true);
     setFault(undefined);
     try {
-      const pack = await makePack({ store, setup, lot, history, shows });
+      const pack = await makePack({ store, setup, lot, shows });
       if (!pack.ok) return setFault(pack.message);
       saveFile(pack.value, `evidence-${fileWords(lot)}.html`);
       say('Evidence pack checked and saved to your downloads.');

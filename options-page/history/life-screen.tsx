@@ -67,7 +67,7 @@ export function LifeScreen({ id }: { id: string }) {
       <EarlierLives lot={lot} />
       <TimeLine history={history} />
       <FilesPart lot={lot} />
-      <EvidencePart lot={lot} history={history} />
+      <EvidencePart lot={lot} />
     </article>
   );
 }

@@ -3,6 +3,8 @@ export interface CanonicalForm {
   readonly text: string;
   /** Equal to what parsing the text gives. */
   readonly plain: unknown;
+  /** Whether JSON.stringify writes it, and each part of it, in the same way. */
+  readonly ordered: boolean;
 }
 
 /**
@@ -17,9 +19,9 @@ export interface CanonicalForm {
 export function canonicalForm(value: unknown): CanonicalForm {
   const order = { kept: true };
   const plain = sortedCopy(value, order);
-  if (order.kept) return { text: JSON.stringify(plain), plain };
+  if (order.kept) return { text: JSON.stringify(plain), plain, ordered: true };
   const text = writtenOut(plain);
-  return { text, plain: JSON.parse(text) };
+  return { text, plain: JSON.parse(text), ordered: false };
 }
 
 /** The text alone. */

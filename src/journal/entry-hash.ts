@@ -2,6 +2,7 @@ import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import { canonicalJson } from './canonical-json.ts';
 import { type Hash, hashSchema } from './ids.ts';
+import { contentOfBatch } from './row-tree.ts';
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -11,6 +12,7 @@ type Fields = Readonly<Record<string, unknown>>;
  * - With a `salt` it is taken in two steps: what happened and the salt give the content's hash, and that stands for both
  *   among the other fields. So an entry can be shown without its content, and its hash still be made again by anyone:
  *   that is how an evidence pack holds back what other lots are about.
+ * - With `rows` as well, how many rows it brought in, the content's hash is the root of a tree over them: see row-tree.ts.
  * - Without one, as in the earliest entries, it is SHA-256 over the canonical JSON of all fields.
  *
  * Take it of an entry as it is stored, not as a schema returned it: a schema of a later version may fill in fields.
@@ -19,7 +21,18 @@ type Fields = Readonly<Record<string, unknown>>;
 export function entryHash(entry: Fields): Hash {
   const { salt, happening } = entry;
   if (salt === undefined) return hashOfText(canonicalJson({ ...entry, hash: undefined }));
-  return sealedHash(entry, hashOfText(contentText(canonicalJson(happening), salt)));
+  return sealedHash(entry, contentHash({ happening, salt, rows: entry.rows }));
+}
+
+/** What stands for what happened and the salt where an entry is held back. */
+export function contentHash({ happening, salt, rows }: Fields): Hash {
+  if (rows !== undefined && typeof salt === 'string' && holdsRows(happening))
+    return contentOfBatch({ happening, salt });
+  return hashOfText(contentText(canonicalJson(happening), salt));
+}
+
+function holdsRows(happening: unknown): happening is Fields & { readonly lots: readonly unknown[] } {
+  return typeof happening === 'object' && happening !== null && 'lots' in happening && Array.isArray(happening.lots);
 }
 
 /** What the content's hash is taken of: the canonical JSON of `{ happening, salt }`. */

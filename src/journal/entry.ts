@@ -1,13 +1,13 @@
 import * as z from 'zod/mini';
 import { instantSchema } from '../domain/time/instant.ts';
 import { happeningSchema } from './happening.ts';
-import { authorSchema, deviceIdSchema, entryIdSchema, hashSchema, saltSchema } from './ids.ts';
+import { authorSchema, deviceIdSchema, entryIdSchema, hashSchema, rowsSchema, saltSchema } from './ids.ts';
 
 /**
  * The version of the happenings. A release that adds a kind or a field raises it. A reader that meets a higher
  * number and cannot read the happening keeps it untouched (see read-entry.ts); with a number it knows, that is damage.
  */
-export const JOURNAL_VERSION = 3;
+export const JOURNAL_VERSION = 4;
 
 /** What an entry is about: `lot:<id>`, `setup`, `lots` (a batch), `alerts` or `books`. */
 export const subjectSchema = z
@@ -37,6 +37,8 @@ export const entrySchema = z.strictObject({
    * entry-hash.ts. Absent in the earliest entries.
    */
   salt: z.optional(saltSchema),
+  /** How many rows it brought in, where each can be shown without the others; see row-tree.ts. */
+  rows: z.optional(rowsSchema),
   hash: hashSchema,
 });
 export type Entry = z.infer<typeof entrySchema>;

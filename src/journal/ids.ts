@@ -26,3 +26,6 @@ export type Hash = z.infer<typeof hashSchema>;
 
 /** 16 random bytes in lower-case hexadecimal. */
 export const saltSchema = z.string().check(z.regex(/^[0-9a-f]{32}$/));
+
+/** How many rows an entry brought in at once. */
+export const rowsSchema = z.int().check(z.gte(2));

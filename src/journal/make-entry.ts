@@ -1,10 +1,11 @@
 import { bytesToHex } from '@noble/hashes/utils.js';
 import type { Instant } from '../domain/time/instant.ts';
-import { canonicalForm } from './canonical-json.ts';
+import { canonicalForm, canonicalJson } from './canonical-json.ts';
 import { type Entry, JOURNAL_VERSION, type Subject } from './entry.ts';
 import { contentText, entryHash, hashAside, hashOfText, sealedHash } from './entry-hash.ts';
 import type { Happening } from './happening.ts';
 import type { DeviceId, EntryId, Hash } from './ids.ts';
+import { contentOfBatch, contentOfBatchAside } from './row-tree.ts';
 import { nextEntryId } from './sortable-id.ts';
 
 /** Where a device continues its chain. */
@@ -28,6 +29,8 @@ export interface Change {
 export interface SealedChange extends Change {
   /** In hexadecimal. */
   readonly salt: string;
+  /** How many rows it brings in, where it is more than one. */
+  readonly rows?: number;
   /** The content's hash, see entryHash. */
   readonly content: Hash;
 }
@@ -37,24 +40,26 @@ export interface SealedChange extends Change {
  * @param salt SALT_BYTES random bytes
  */
 export function sealedChange(change: Change, salt: Uint8Array): SealedChange {
-  const { text, ...plain } = saltedForm(change, salt);
-  return { ...plain, content: hashOfText(text) };
+  const { sealed, text, batch, write } = toBeSealed(change, salt);
+  if (batch === null) return { ...sealed, content: hashOfText(contentText(text, sealed.salt)) };
+  return { ...sealed, rows: batch.happening.lots.length, content: contentOfBatch(batch, write) };
 }
 
 /** The same for what is long: by the browser's own hash, many times quicker, for which no transaction can wait. */
 export async function sealedAside(change: Change, salt: Uint8Array): Promise<SealedChange> {
-  const { text, ...plain } = saltedForm(change, salt);
-  return { ...plain, content: await hashAside(text) };
+  const { sealed, text, batch, write } = toBeSealed(change, salt);
+  if (batch === null) return { ...sealed, content: await hashAside(contentText(text, sealed.salt)) };
+  return { ...sealed, rows: batch.happening.lots.length, content: await contentOfBatchAside(batch, write) };
 }
 
-function saltedForm(
-  { subject, happening }: Change,
-  bytes: Uint8Array,
-): Omit<SealedChange, 'content'> & { text: string } {
-  const { text, plain } = canonicalForm(happening);
+function toBeSealed({ subject, happening }: Change, bytes: Uint8Array) {
+  const { text, plain, ordered } = canonicalForm(happening);
   const salt = bytesToHex(bytes);
   // As plain JSON it is the happening still, and no member of it is `undefined`.
-  return { subject, happening: plain as Happening, salt, text: contentText(text, salt) };
+  const sealed = { subject, happening: plain as Happening, salt };
+  const isBatch = happening.kind === 'lots-added' && happening.lots.length > 1;
+  const batch = isBatch ? { happening: plain as typeof happening, salt } : null;
+  return { sealed, text, batch, write: ordered ? JSON.stringify : canonicalJson };
 }
 
 interface Circumstances {
@@ -96,8 +101,9 @@ export function makeEntry(
 
 function withHash(fields: Omit<Entry, 'hash' | 'salt' | 'happening'>, change: Change | SealedChange): Entry {
   if ('content' in change) {
-    const { happening, salt, content } = change;
-    return { ...fields, happening, salt, hash: sealedHash(fields, content) };
+    const { happening, salt, rows, content } = change;
+    const counted = rows === undefined ? fields : { ...fields, rows };
+    return { ...counted, happening, salt, hash: sealedHash(counted, content) };
   }
   const happening = canonicalForm(change.happening).plain as Happening;
   return { ...fields, happening, hash: entryHash({ ...fields, happening }) };

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { instantSchema } from '../domain/time/instant.ts';
 import { type Entry, entrySchema, JOURNAL_VERSION } from './entry.ts';
-import { deviceIdSchema, entryIdSchema, hashSchema } from './ids.ts';
+import { deviceIdSchema, entryIdSchema, hashSchema, rowsSchema, saltSchema } from './ids.ts';
 
 /** What every entry has had since the first version and will have in every later one; the rest is carried along unread. */
 export const envelopeSchema = z.looseObject({
@@ -14,7 +14,11 @@ export const envelopeSchema = z.looseObject({
   subject: z.string().check(z.minLength(1), z.maxLength(200)),
   happening: z.looseObject({ kind: z.string() }),
   previous: z.union([z.literal(''), hashSchema]),
+  salt: z.optional(saltSchema),
+  rows: z.optional(rowsSchema),
   hash: hashSchema,
+  /** Stands for what happened where an entry is held back; in a whole entry its hash would not cover it. */
+  content: z.optional(z.undefined()),
 });
 /** An entry as it is stored: whatever version wrote it, nothing added, nothing left out. */
 export type Envelope = z.infer<typeof envelopeSchema>;
@@ -33,11 +37,18 @@ export type ReadEntry =
 export function readEntry(raw: unknown): ReadEntry {
   const entry = entrySchema.safeParse(raw);
   // The strict schema asks for all that the envelope asks for, so `raw` is one.
+  if (entry.success && !countsRows(entry.data))
+    return { as: 'unreadable', message: 'rows: another count than it holds' };
   if (entry.success) return { as: 'known', entry: entry.data, raw: raw as Envelope };
   const envelope = envelopeSchema.safeParse(raw);
   if (!envelope.success) return { as: 'unreadable', message: firstIssue(envelope.error) };
   if (envelope.data.version > JOURNAL_VERSION) return { as: 'unknown', raw: raw as Envelope };
   return { as: 'unreadable', message: firstIssue(entry.error) };
+}
+
+function countsRows({ rows, salt, happening }: Entry): boolean {
+  if (rows === undefined) return true;
+  return salt !== undefined && happening.kind === 'lots-added' && happening.lots.length === rows;
 }
 
 /** Where the first thing wrong is, and what is wrong with it, for a sentence: `happening.set.miles: Invalid input`. */

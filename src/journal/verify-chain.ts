@@ -2,6 +2,7 @@ import { groupBy } from '../domain/group-by.ts';
 import { entryHash } from './entry-hash.ts';
 import type { DeviceId, EntryId } from './ids.ts';
 import type { Envelope } from './read-entry.ts';
+import { timeOfId } from './sortable-id.ts';
 
 /** What the check needs of an entry: its place in a chain, and whether its hash is that of its content. */
 export interface ChainLink {
@@ -11,10 +12,13 @@ export interface ChainLink {
   readonly previous: string;
   readonly hash: string;
   readonly intact: boolean;
+  /** Whether it gives a later time than its own id, which no device writes. */
+  readonly late: boolean;
 }
 
 /**
  * - `changed`: the content does not match the hash;
+ * - `late`: it gives a later time than its own id;
  * - `missing`: numbers between are not there;
  * - `reordered`: it stands behind an entry with a later number;
  * - `wrong-previous`: it does not follow the entry before it, which was replaced, or it was put in here;
@@ -22,7 +26,15 @@ export interface ChainLink {
  * - `twice`: an id occurs twice;
  * - `forked`: two entries claim the same number.
  */
-export type ChainFault = 'changed' | 'missing' | 'reordered' | 'wrong-previous' | 'other-chain' | 'twice' | 'forked';
+export type ChainFault =
+  | 'changed'
+  | 'late'
+  | 'missing'
+  | 'reordered'
+  | 'wrong-previous'
+  | 'other-chain'
+  | 'twice'
+  | 'forked';
 
 export interface ChainFinding {
   readonly fault: ChainFault;
@@ -45,8 +57,8 @@ export function verifyChain(entries: Iterable<Envelope>): ChainFinding[] {
 }
 
 export function linkOf(raw: Envelope): ChainLink {
-  const { id, device, sequence, previous, hash } = raw;
-  return { id, device, sequence, previous, hash, intact: entryHash(raw) === hash };
+  const { id, at, device, sequence, previous, hash } = raw;
+  return { id, device, sequence, previous, hash, intact: entryHash(raw) === hash, late: at > timeOfId(id) };
 }
 
 /** As verifyChain, for a journal too large to hold: the links are small. */
@@ -77,6 +89,7 @@ function checkOneChain(chain: readonly ChainLink[], deviceOfHash: ReadonlyMap<st
   let furthest = 0;
   for (const link of chain) {
     if (!link.intact) find('changed', link, `${named(link)} was changed after it was written.`);
+    if (link.late) find('late', link, `${named(link)} gives a later time than its own id, which no device writes.`);
     if (link.sequence < furthest) find('reordered', link, `${named(link)} comes after number ${furthest}.`);
     furthest = Math.max(furthest, link.sequence);
   }

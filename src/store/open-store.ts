@@ -14,6 +14,7 @@ import { checkJournal } from './journal/check-journal.ts';
 import { evidenceOf } from './journal/evidence.ts';
 import { historyOfLot, historyOfSubject, lifeOfLot } from './journal/history.ts';
 import { watchJournal } from './journal/watch-journal.ts';
+import { knownKeys } from './signing/signed-heads.ts';
 import type { Store, StoreOptions } from './store.ts';
 import { readBeliefAt, readBeliefs, readBooks } from './views/books.ts';
 import { keepFirstRows } from './views/first-rows.ts';
@@ -112,6 +113,7 @@ function storeOf(session: Session, stopWatching: () => void): Store {
     lotRevisions: () => lotRevisions(session),
     backup: () => writeBackup(session),
     noteBackup: (file) => noteBackup(session, file.header),
+    knownKeys: () => knownKeys(session),
     previewRestore: (backup) => previewRestore(session, backup),
     restore: (backup, how) => restore(session, backup, how),
     about: () => about(session),

@@ -6,13 +6,14 @@ import type { Setup } from '../domain/setup/setup.ts';
 import type { Instant } from '../domain/time/instant.ts';
 import type { LotRevisions } from '../folds/lot-revisions.ts';
 import type { LotState } from '../folds/lot-state.ts';
-import type { ChainHead } from '../journal/chain-head.ts';
 import type { Entry } from '../journal/entry.ts';
 import type { Happening } from '../journal/happening.ts';
 import type { BookedHappening } from '../journal/happenings/books.ts';
+import type { PackShows } from '../journal/happenings/row.ts';
 import type { EntryId } from '../journal/ids.ts';
 import type { Change } from '../journal/make-entry.ts';
-import type { Envelope } from '../journal/read-entry.ts';
+import type { Noted } from '../journal/noted.ts';
+import type { DeviceKey } from '../journal/signed-head.ts';
 import type { BooksState } from '../journal/states/books-state.ts';
 import type { KeptAttachment } from '../journal/states/kept-attachment.ts';
 import type { SetupState } from '../journal/states/setup-state.ts';
@@ -148,11 +149,13 @@ export interface Store {
   lotRevisions(): Promise<LotRevisions>;
 
   /** The chains that bind what the journal says of a lot, for an evidence pack; null when the lot is not here. */
-  evidenceOf(id: LotId, shows: (entry: Envelope) => boolean): Promise<LotEvidence | null>;
+  evidenceOf(id: LotId, shows: PackShows): Promise<LotEvidence | null>;
   /** The whole journal as one file, as it stands at this moment. Call `noteBackup` once the user has saved it. */
   backup(): Promise<BackupFile>;
   /** Remembers, in this browser only, that a backup was saved. */
   noteBackup(file: BackupFile): Promise<Outcome<null>>;
+  /** The keys that devices are known to sign with, this browser's own among them. */
+  knownKeys(): Promise<readonly DeviceKey[]>;
   /** What `restore` would do with a backup that readBackup found good. */
   previewRestore(backup: Backup): Promise<RestorePreview>;
   /** All of a backup, or nothing. */
@@ -161,8 +164,8 @@ export interface Store {
   about(): Promise<About>;
   /** In whose name this browser writes from now on; 1 to 80 characters. */
   setAuthor(name: string): Promise<Outcome<null>>;
-  /** Checks every hash and every chain, and holds them against a head that was noted elsewhere. */
-  checkJournal(noted?: ChainHead): Promise<JournalCheck>;
+  /** Checks every hash and every chain, and holds them against what was noted elsewhere. */
+  checkJournal(noted?: Noted): Promise<JournalCheck>;
   /** Makes the views again from the journal. Never needed after a crash; for a user who doubts what he sees. */
   rebuildViews(): Promise<Outcome<Views>>;
 

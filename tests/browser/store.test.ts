@@ -89,7 +89,7 @@ test('tens of MB of attachments go through a backup byte for byte', async () => 
 test('there is a backup of each browser to restore in the other', () => {
   expect(files).toEqual(
     expect.arrayContaining(
-      ['v1', 'v2'].flatMap((version) => [`${version}-chromium.jsonl`, `${version}-firefox.jsonl`]),
+      ['v1', 'v2', 'v3'].flatMap((version) => [`${version}-chromium.jsonl`, `${version}-firefox.jsonl`]),
     ),
   );
 });

@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { chainHeads, compareNotedHead, readNotedHead, writeHead } from '../../src/journal/chain-head.ts';
+import { chainHeads, writeHead } from '../../src/journal/chain-head.ts';
+import { checkNoted } from '../../src/journal/check-noted.ts';
 import type { Entry } from '../../src/journal/entry.ts';
 import { entryHash } from '../../src/journal/entry-hash.ts';
+import { readNoted, writeNoted } from '../../src/journal/noted.ts';
 import { type Envelope, envelopeSchema } from '../../src/journal/read-entry.ts';
 import { linkOf, verifyChain } from '../../src/journal/verify-chain.ts';
 import { at, play, type Step, stepsOn, telling, union } from '../folds/journal-arbitrary.ts';
@@ -133,11 +135,11 @@ test('a chain that was cut off or made again is not found without a noted head, 
   const [noted] = chainHeads(all.map(linkOf));
   if (noted === undefined) throw new Error('no head');
   expect(noted.sequence).toBe(6);
-  expect(compareNotedHead(noted, all)).toBe('kept');
+  expect(checkNoted(noted, all).as).toBe('kept');
 
   const cutOff = all.slice(0, 4);
   expect(verifyChain(cutOff)).toEqual([]);
-  expect(compareNotedHead(noted, cutOff)).toBe('cut-off');
+  expect(checkNoted(noted, cutOff)).toMatchObject({ as: 'broken', message: expect.stringContaining('cut short') });
 
   let previous: Envelope['previous'] = '';
   const madeAgain = all.map((entry) => {
@@ -146,14 +148,26 @@ test('a chain that was cut off or made again is not found without a noted head, 
     return again;
   });
   expect(verifyChain(madeAgain)).toEqual([]);
-  expect(compareNotedHead(noted, madeAgain)).toBe('rewritten');
+  expect(checkNoted(noted, madeAgain)).toMatchObject({ as: 'broken', message: expect.stringContaining('rewritten') });
+  expect(checkNoted({ ...noted, sequence: 1 }, all.slice(2))).toMatchObject({ as: 'not there' });
 });
 
 test('a noted head is read as it was shown, or out of the words around it, and anything else is asked for again', () => {
   const [noted] = chainHeads(journal().map(linkOf));
   if (noted === undefined) throw new Error('no head');
-  expect(readNotedHead(writeHead(noted))).toEqual({ ok: true, value: noted });
+  const heads = { heads: [noted], keys: [] };
+  expect(readNoted(writeHead(noted))).toEqual({ ok: true, value: heads });
   const mail = `Device ${noted.device.toLowerCase()}, entry ${noted.sequence}: ${noted.hash.toUpperCase()}\nas of Monday`;
-  expect(readNotedHead(mail)).toEqual({ ok: true, value: noted });
-  expect(readNotedHead(noted.hash)).toMatchObject({ ok: false, reason: 'no-fingerprint' });
+  expect(readNoted(mail)).toEqual({ ok: true, value: heads });
+  const broken = writeHead(noted).replace(/^(.{50})/, '$1\n ');
+  expect(readNoted(broken)).toEqual({ ok: true, value: heads });
+  for (const other of ['', noted.hash, writeHead(noted).slice(0, -2), `${writeHead(noted)} ${noted.hash}`])
+    expect(readNoted(other)).toMatchObject({ ok: false, reason: 'no-fingerprint' });
+});
+
+test('all that is noted in one text is read, keys among it', () => {
+  const heads = chainHeads(journal().map(linkOf));
+  const keys = heads.map(({ device }, i) => ({ device, publicKey: `${i}`.repeat(64) }));
+  expect(heads.length).toBeGreaterThan(1);
+  expect(readNoted(writeNoted({ heads, keys }))).toEqual({ ok: true, value: { heads, keys } });
 });

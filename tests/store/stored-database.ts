@@ -1,5 +1,5 @@
 import { openDB, unwrap } from 'idb';
-import { fromBase64, toBase64 } from '../../src/store/backup/base64.ts';
+import { fromBase64, toBase64 } from '../../src/journal/base64.ts';
 import { dump } from './raw-database.ts';
 
 interface StoredStore {

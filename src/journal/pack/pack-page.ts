@@ -7,11 +7,11 @@ import type { PackHead, PackLine } from './pack-format.ts';
 import { PACK_STYLE } from './pack-style.ts';
 
 /** One line of the readable time line. */
-export interface PackMoment {
+interface Moment {
   readonly when: string;
   readonly who: string;
   readonly what: string;
-  /** Says so if it was undone later, or its content is withheld. */
+  /** Says so where it was undone later, or its content is held back. */
   readonly remark?: string;
   /** The hash of the entry, so that the reader finds it among the data. */
   readonly hash: string;
@@ -33,7 +33,7 @@ export interface PackContent {
   readonly madeBy: string;
   /** The lot as it stands now: name and value. */
   readonly facts: readonly (readonly [string, string])[];
-  readonly moments: readonly PackMoment[];
+  readonly moments: readonly Moment[];
   readonly files: readonly PackFile[];
   readonly head: PackHead;
   readonly lines: readonly PackLine[];
@@ -109,7 +109,7 @@ const bdi = (text: string): string => `<bdi>${toHtml(text)}</bdi>`;
 const factRow = ([name, value]: readonly [string, string]): string =>
   `<tr><th scope="row">${toHtml(name)}</th><td>${bdi(value)}</td></tr>\n`;
 
-function momentHead({ when, who, what, remark, hash }: PackMoment): string {
+function momentHead({ when, who, what, remark, hash }: Moment): string {
   const note = remark === undefined ? '' : ` <strong>(${toHtml(remark)})</strong>`;
   return `<li><p><time>${toHtml(when)}</time> ${bdi(what)}${note}</p><p class="small">Written by ${bdi(who)}, entry <code>${toHtml(hash.slice(0, 12))}</code></p>\n`;
 }

@@ -1,57 +1,123 @@
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex } from '@noble/hashes/utils.js';
+import type { LotId } from '../../domain/lot/lot.ts';
 import { type Outcome, ok, refuse } from '../../domain/outcome.ts';
-import type { ChainHead } from '../chain-head.ts';
-import { entryHash, hashOfText, sealedHash } from '../entry-hash.ts';
-import { type Envelope, firstIssue } from '../read-entry.ts';
+import { checkNoted, linksByDevice, type NotedFound } from '../check-noted.ts';
+import { checkSignatures, type SignerFound } from '../check-signatures.ts';
+import { hashOfText } from '../entry-hash.ts';
+import { NOTHING_NOTED, type Noted } from '../noted.ts';
+import { firstIssue } from '../read-entry.ts';
+import { valueOfLine } from '../strict-json.ts';
+import { checkChains } from './check-chains.ts';
+import { checkFiles, type PackedFile } from './check-files.ts';
+import { checkLot } from './check-lot.ts';
 import { type OpenedPack, openPack, PACK_TAIL } from './open-pack.ts';
-import { type PackHead, type PackLine, packHeadSchema, packLineSchema, packSealSchema } from './pack-format.ts';
+import {
+  anyPackHeadSchema,
+  PACK_VERSION,
+  type PackHead,
+  type PackLine,
+  packHeadSchema,
+  packSealSchema,
+} from './pack-format.ts';
+import { linksOf, type PackLink } from './pack-links.ts';
+import { readPackLines } from './read-lines.ts';
 
 /** What a look at a pack found. */
 export interface PackCheck {
   readonly head: PackHead;
-  /** Entries shown whole, held back with a hash that can be made again, and held back on trust. */
-  readonly counts: { readonly entry: number; readonly held: number; readonly bare: number; readonly file: number };
-  /** The entries that are shown whole, as the data have them: the page above them could say something else. */
-  readonly entries: readonly Envelope[];
-  /** A sentence for everything that is wrong; empty when nothing is. */
+  readonly counts: {
+    /** Entries about the lot: shown (whole, or by their row of a batch), and held back. */
+    readonly shown: number;
+    readonly heldOfLot: number;
+    /** Other lines of the chains, held back with a hash that can be made again, and held back on trust. */
+    readonly held: number;
+    readonly bare: number;
+  };
+  readonly chains: readonly ChainFound[];
+  /** The lines of the data that can be read: what they say counts, since the page above them could say something else. */
+  readonly lines: readonly PackLine[];
+  /** The files that are right, by their SHA-256. */
+  readonly files: ReadonlyMap<string, PackedFile>;
+  readonly noted: readonly NotedFound[];
+  /** A sentence for everything that is wrong; empty when nothing was found. */
   readonly findings: readonly string[];
+  /** A sentence for everything that a pack which fits has to own up to. */
+  readonly told: readonly string[];
+}
+
+/** A device's chain in a pack. */
+export interface ChainFound {
+  readonly device: string;
+  readonly first: number;
+  readonly last: number;
+  /** The lines whose hash is on trust: nothing before the last of them is bound to what follows. */
+  readonly onTrust: readonly number[];
+  readonly signer: SignerFound;
 }
 
 /**
- * Checks a pack by itself, and against heads that were noted elsewhere when they are given.
+ * Checks a pack by itself, and against what was noted elsewhere when it is given.
  * @param html the page as a text
  * @param noted for example from an older backup, or from a mail that was sent at the time
- * @param decode base 64 to bytes, null for what is none
  */
-export function verifyPack(
-  html: string,
-  decode: (base64: string) => Uint8Array | null,
-  noted: readonly ChainHead[] = [],
-): Outcome<PackCheck> {
+export async function verifyPack(html: string, noted: Noted = NOTHING_NOTED): Promise<Outcome<PackCheck>> {
   const opened = openPack(html);
   if (!opened.ok) return opened;
-  const { lines, page, after, files } = opened.value;
-  const head = packHeadSchema.safeParse(parsed(lines[0]));
-  if (!head.success) return refuse('bad-head', `The first line of the data is damaged (${firstIssue(head.error)}).`);
-  const findings: string[] = [];
-  const read: PackLine[] = [];
-  for (const [i, line] of lines.slice(1, -1).entries()) {
-    const one = packLineSchema.safeParse(parsed(line));
-    if (one.success) read.push(one.data);
-    else findings.push(`Line ${i + 2} of the data can’t be read.`);
-  }
-  if (after !== PACK_TAIL) findings.push('Something was added to the file after the data, or its end was changed.');
-  findings.push(...checkSeal(lines, page), ...checkChains(read, head.data, noted), ...checkFiles(read, files, decode));
-  const count = (kind: string): number => read.filter((line) => kind in line).length;
-  const counts = { entry: count('entry'), held: count('held'), bare: count('bare'), file: count('file') };
-  const entries = read.flatMap((line) => ('entry' in line ? line.entry : []));
-  return ok({ head: head.data, counts, entries, findings });
+  const [first, ...rest] = opened.value.lines;
+  const head = readHead(first ?? '');
+  if (!head.ok) return head;
+  const { lines, findings: unread } = readPackLines(rest.slice(0, -1));
+  const links = linksOf(lines);
+  const lot = checkLot(lines, links, head.value);
+  const files = checkFiles(lines, opened.value);
+  const signers = await checkSignatures(head.value.heads, noted.keys);
+  const byDevice = linksByDevice(links);
+  const heads = noted.heads.map((one) => checkNoted(one, byDevice.get(one.device)));
+  const chains = chainsOf(links, signers);
+  return ok({
+    head: head.value,
+    counts: countsOf(links, head.value.lot),
+    chains,
+    lines,
+    files: files.files,
+    noted: heads,
+    findings: [
+      ...unread,
+      ...checkSeal(opened.value),
+      ...checkChains(links, head.value),
+      ...lot.findings,
+      ...files.findings,
+      ...signers.findings,
+      ...heads.flatMap(({ as, message }) => (as === 'broken' ? message : [])),
+    ],
+    told: [
+      ...(head.value.version === PACK_VERSION ? [] : ['An earlier Headroom made this pack. It could not sign one.']),
+      ...lot.told,
+      ...files.told,
+      ...chains.flatMap(toldOfChain),
+      ...(head.value.version === PACK_VERSION ? signers.told : []),
+      ...heads.flatMap(({ as, message }) => (as === 'not there' ? message : [])),
+    ],
+  });
 }
 
-function checkSeal(lines: readonly string[], page: string): string[] {
-  const seal = packSealSchema.safeParse(parsed(lines.at(-1)));
-  if (!seal.success) return ['The seal at the end of the data is missing: the file is cut short, or was changed.'];
+function readHead(text: string): Outcome<PackHead> {
+  const value = valueOfLine(text);
+  const any = value.ok ? anyPackHeadSchema.safeParse(value.value) : null;
+  if (any?.success === true && any.data.version > PACK_VERSION)
+    return refuse('newer-version', 'A newer Headroom made this pack. Update Headroom, then check it.');
+  if (!value.ok) return refuse('bad-head', `The first line of the data is damaged (${value.message}).`);
+  const head = packHeadSchema.safeParse(value.value);
+  return head.success
+    ? ok(head.data)
+    : refuse('bad-head', `The first line of the data is damaged (${firstIssue(head.error)}).`);
+}
+
+function checkSeal({ lines, page, after }: OpenedPack): string[] {
+  const value = valueOfLine(lines.at(-1) ?? '');
+  const seal = packSealSchema.safeParse(value.ok ? value.value : undefined);
+  const tail = after === PACK_TAIL ? [] : ['Something was added to the file after the data, or its end was changed.'];
+  if (!seal.success)
+    return ['The seal at the end of the data is missing: the file is cut short, or was changed.', ...tail];
   const data = lines
     .slice(0, -1)
     .map((line) => `${line}\n`)
@@ -61,113 +127,44 @@ function checkSeal(lines: readonly string[], page: string): string[] {
     ...(hashOfText(page) === seal.data.seal.page
       ? []
       : ['The readable part of the page was changed after it was sealed.']),
+    ...tail,
   ];
 }
 
-interface Link {
-  readonly id: string;
-  readonly device: string;
-  readonly sequence: number;
-  readonly previous: string;
-  readonly hash: string;
-  /** The hash made again from what is shown; null where it can't be. */
-  readonly again: string | null;
+function countsOf(links: readonly PackLink[], lot: LotId): PackCheck['counts'] {
+  const count = (wanted: (link: PackLink) => boolean): number => links.filter(wanted).length;
+  return {
+    shown: count(({ form }) => form === 'entry' || form === 'batch'),
+    heldOfLot: count(({ form, subject }) => form === 'held' && subject === `lot:${lot}`),
+    held: count(({ form, subject }) => form === 'held' && subject !== `lot:${lot}`),
+    bare: count(({ form }) => form === 'bare'),
+  };
 }
 
-function linksOf(lines: readonly PackLine[]): Link[] {
-  return lines.flatMap((line): Link[] => {
-    if ('entry' in line) return [{ ...line.entry, again: entryHash(line.entry) }];
-    if ('held' in line) return [{ ...line.held, again: sealedHash(line.held, line.held.content) }];
-    return 'bare' in line ? [{ ...line.bare, again: null }] : [];
-  });
-}
-
-function checkChains(lines: readonly PackLine[], head: PackHead, noted: readonly ChainHead[]): string[] {
-  const links = linksOf(lines);
-  const findings: string[] = [];
-  const last = new Map<string, Link>();
-  let lastId = '';
-  for (const link of links) {
-    const name = `Entry number ${link.sequence} of device ${link.device}`;
-    if (link.again !== null && link.again !== link.hash) findings.push(`${name} was changed after it was written.`);
-    if (link.id <= lastId) findings.push(`${name} is out of order.`);
-    lastId = link.id;
-    const before = last.get(link.device);
-    if (before !== undefined && link.sequence !== before.sequence + 1)
-      findings.push(`${name} follows number ${before.sequence}: something between is missing, or was inserted.`);
-    else if (before !== undefined && link.previous !== before.hash)
-      findings.push(`${name} does not follow number ${before.sequence}: one of them was replaced.`);
-    last.set(link.device, link);
+function chainsOf(links: readonly PackLink[], { signers }: { readonly signers: ReadonlyMap<string, SignerFound> }) {
+  const chains = new Map<string, ChainFound>();
+  for (const { device, sequence, form } of links) {
+    const before = chains.get(device);
+    chains.set(device, {
+      device,
+      first: before?.first ?? sequence,
+      last: sequence,
+      onTrust: [...(before?.onTrust ?? []), ...(form === 'bare' ? [sequence] : [])],
+      signer: signers.get(device) ?? 'unsigned',
+    });
   }
-  for (const { device, sequence, hash } of head.heads) {
-    const end = last.get(device);
-    if (end?.sequence !== sequence || end.hash !== hash)
-      findings.push(
-        `The chain of device ${device} does not end with entry number ${sequence}, as the first line says.`,
-      );
-  }
-  for (const device of last.keys())
-    if (!head.heads.some((one) => one.device === device))
-      findings.push(`Device ${device} is not named in the first line.`);
-  return [...findings, ...checkSubjects(lines, head), ...noted.flatMap((one) => checkNoted(one, links))];
+  return [...chains.values()];
 }
 
-function checkSubjects(lines: readonly PackLine[], { lot }: PackHead): string[] {
-  return lines.flatMap((line) => {
-    if (!('entry' in line) || line.entry.subject === `lot:${lot}` || brings(line.entry.happening, lot)) return [];
-    return [`Entry number ${line.entry.sequence} of device ${line.entry.device} is not about this lot.`];
-  });
-}
-
-function brings(happening: Readonly<Record<string, unknown>>, lot: string): boolean {
-  const { lots } = happening;
-  return Array.isArray(lots) && lots.some((one: { readonly id?: unknown } | null) => one?.id === lot);
-}
-
-function checkNoted({ device, sequence, hash }: ChainHead, links: readonly Link[]): string[] {
-  const there = links.find((link) => link.device === device && link.sequence === sequence);
-  if (there === undefined)
-    return [
-      `The noted entry number ${sequence} of device ${device} is not in this pack: its chain was cut short, or begins later.`,
-    ];
-  return there.hash === hash
-    ? []
-    : [`Entry number ${sequence} of device ${device} is not the one you noted: the chain was rewritten.`];
-}
-
-function checkFiles(
-  lines: readonly PackLine[],
-  inPage: OpenedPack['files'],
-  decode: (base64: string) => Uint8Array | null,
-): string[] {
-  const findings: string[] = [];
-  const named = new Set<string>();
-  const kept = new Set(lines.flatMap((line) => ('entry' in line ? hashesIn(line.entry.happening) : [])));
-  for (const line of lines) {
-    if (!('file' in line)) continue;
-    const { hash, name, sizeBytes } = line.file;
-    named.add(hash);
-    if (!kept.has(hash)) findings.push(`No entry in this pack lists the file ${name}.`);
-    const bytes = decode(inPage.get(hash) ?? '');
-    if (!inPage.has(hash)) findings.push(`The file ${name} is not in the page.`);
-    else if (bytes === null || bytes.length !== sizeBytes || bytesToHex(sha256(bytes)) !== hash)
-      findings.push(`The file ${name} has changed since it was saved.`);
-  }
-  for (const hash of inPage.keys())
-    if (!named.has(hash)) findings.push('The page holds a file that the data does not list.');
-  return findings;
-}
-
-function hashesIn(happening: Readonly<Record<string, unknown>>): string[] {
-  const attachment = happening.attachment as { readonly hash?: unknown } | undefined;
-  return typeof attachment?.hash === 'string' ? [attachment.hash] : [];
-}
-
-/** The JSON value of a line, or undefined, which JSON has no word for. */
-function parsed(line: string | undefined): unknown {
-  try {
-    return JSON.parse(line ?? '');
-  } catch {
-    return undefined;
-  }
+function toldOfChain({ device, first, onTrust }: ChainFound): string[] {
+  return [
+    ...(first > 1
+      ? [`Of device ${device} this file begins with number ${first}; what came before it is not in it.`]
+      : []),
+    ...(onTrust.length === 0
+      ? []
+      : [
+          `On trust, since of the earliest kind: number ${onTrust.join(', ')} of device ${device}. Nothing binds number ${first} to ${onTrust.at(-1)} to what follows.`,
+        ]),
+  ];
 }

@@ -1,6 +1,7 @@
 import type { LotId } from '../../domain/lot/lot.ts';
 import type { Refusal } from '../../domain/outcome.ts';
 import { canonicalJson } from '../../journal/canonical-json.ts';
+import { linksByDevice } from '../../journal/check-noted.ts';
 import type { EntryId } from '../../journal/ids.ts';
 import { type Envelope, readEntry } from '../../journal/read-entry.ts';
 import type { ReadTransaction } from '../connection/schema.ts';
@@ -22,6 +23,8 @@ export interface RestorePreview {
   /** Entries that would come in. */
   readonly added: number;
   readonly same: number;
+  /** Whose entries would come in: `number 34 of device X, number 1 to 9 of device Y`. */
+  readonly newPlaces: string;
   /** Entries that are only here: a merge keeps them, a replacement throws them away. */
   readonly onlyHere: number;
   /** Why a merge would be refused; null when it would not. */
@@ -31,8 +34,19 @@ export interface RestorePreview {
 export function previewRestore(session: Session, backup: Backup): Promise<RestorePreview> {
   return session.connection.read(async (tx) => {
     const { same, onlyHere, conflict } = await compareWithJournal(tx, backup);
-    return { added: backup.entries.length - same.size, same: same.size, onlyHere, conflict };
+    const added = backup.entries.filter(({ id }) => !same.has(id));
+    return { added: added.length, same: same.size, newPlaces: spans(added), onlyHere, conflict };
   });
+}
+
+function spans(entries: readonly Envelope[]): string {
+  return [...linksByDevice(entries)]
+    .map(([device, own]) => {
+      const numbers = own.map(({ sequence }) => sequence).sort((a, b) => a - b);
+      const [first, last] = [numbers.at(0), numbers.at(-1)];
+      return `number ${first === last ? first : `${first} to ${last}`} of device ${device}`;
+    })
+    .join(', ');
 }
 
 /** Holds a backup against the journal here, entry by entry. */

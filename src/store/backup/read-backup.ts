@@ -3,8 +3,10 @@ import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import * as z from 'zod/mini';
 import type { LotId } from '../../domain/lot/lot.ts';
 import { type Outcome, ok, type Refusal, refuse } from '../../domain/outcome.ts';
-import { filesNamedIn } from '../../folds/files-named-in.ts';
+import type { Entry } from '../../journal/entry.ts';
+import { NOTHING_NOTED, type Noted } from '../../journal/noted.ts';
 import { type Envelope, firstIssue, type ReadEntry, readEntry } from '../../journal/read-entry.ts';
+import { valueOfLine } from '../../journal/strict-json.ts';
 import { type ChainFinding, type ChainLink, checkLinks, linkOf } from '../../journal/verify-chain.ts';
 import {
   BACKUP_FORMAT,
@@ -13,11 +15,14 @@ import {
   backupEndSchema,
   backupHeaderSchema,
 } from './backup-format.ts';
+import { type BackupProof, checkBackup } from './check-backup.ts';
 import { linesOf } from './lines.ts';
+import { NamedEntries } from './named-entries.ts';
+import { NamedFiles } from './named-files.ts';
 import { FilesReading } from './read-files.ts';
 
 /** A backup that was read whole and found complete. */
-export interface Backup {
+export interface Backup extends BackupProof {
   readonly header: BackupHeader;
   readonly entries: readonly Envelope[];
   /** Entries that a newer Headroom wrote; they are taken along. */
@@ -41,20 +46,27 @@ export type BackupReason =
   | 'bad-json'
   | 'bad-entry'
   | 'bad-file'
+  | 'respelled'
   | 'altered'
   | 'lot-twice';
 
 const anyHeaderSchema = z.looseObject({ format: z.literal(BACKUP_FORMAT), version: z.number() });
 
-/** Reads a backup file to its end and checks all of it. Touches nothing. Each refusal says which line, where one is at fault. */
-export async function readBackup(file: Blob): Promise<Outcome<Backup, Refusal & { readonly reason: BackupReason }>> {
+/**
+ * Reads a backup file to its end and checks all of it. Touches nothing. Each refusal says which line, where one is at fault.
+ * @param noted fingerprints and keys from elsewhere, to hold it against before anything is restored
+ */
+export async function readBackup(
+  file: Blob,
+  noted: Noted = NOTHING_NOTED,
+): Promise<Outcome<Backup, Refusal & { readonly reason: BackupReason }>> {
   if (file.size === 0) return refuse('empty', 'This file is empty.');
   const reading = new Reading();
   for await (const line of linesOf(file)) {
     const refusal = reading.take(line);
     if (refusal !== null) return { ok: false, ...refusal };
   }
-  return reading.finish();
+  return reading.finish(noted);
 }
 
 type BackupRefusal = Refusal & { readonly reason: BackupReason };
@@ -65,11 +77,14 @@ class Reading {
   private held: string | null = null;
   private header: BackupHeader | null = null;
   private unknown = 0;
+  /** The first line that is not the text that Headroom writes. */
+  private respelled: number | null = null;
   private readonly hash = sha256.create();
   private readonly entries: Envelope[] = [];
   private readonly links: ChainLink[] = [];
   private readonly births = new Set<LotId>();
-  private readonly named = new Set<string>();
+  private readonly named = new NamedFiles();
+  private readonly mentions = new NamedEntries();
   private readonly files = new FilesReading();
 
   take(line: string): BackupRefusal | null {
@@ -81,13 +96,23 @@ class Reading {
   private takeHeld(line: string): BackupRefusal | null {
     this.number += 1;
     this.hash.update(utf8ToBytes(`${line}\n`));
-    if (this.header === null) return this.takeHeader(line);
+    const read = valueOfLine(line);
+    if (!read.ok && read.reason === 'respelled') this.respelled ??= this.number;
+    const value = read.ok ? read.value : read.reason === 'respelled' ? parsed(line) : undefined;
+    if (this.header === null)
+      return !read.ok && read.reason === 'too-deep'
+        ? no('bad-header', 'The first line of this backup is damaged.')
+        : this.takeHeader(parsed(line));
     const { version, counts } = this.header;
-    return version === 1 || this.entries.length < counts.entries ? this.takeEntry(line) : this.takeFile(line);
+    if (version !== 1 && this.entries.length >= counts.entries) return this.files.take(value) ? null : this.badFile();
+    if (value !== undefined) return this.takeEntry(value);
+    return !read.ok && read.reason === 'too-deep'
+      ? no('bad-entry', `Line ${this.number} of this backup is not an entry of the journal (nested too deep).`)
+      : no('bad-json', `Line ${this.number} of this backup is damaged: it is not JSON. Use another backup.`);
   }
 
-  private takeHeader(line: string): BackupRefusal | null {
-    const any = anyHeaderSchema.safeParse(parsed(line));
+  private takeHeader(value: unknown): BackupRefusal | null {
+    const any = anyHeaderSchema.safeParse(value);
     if (!any.success) return no('not-a-backup', 'This file is not a backup of Headroom.');
     if (any.data.version > BACKUP_VERSION)
       return no('newer-version', 'A newer Headroom wrote this backup. Update Headroom, then restore it.');
@@ -98,24 +123,20 @@ class Reading {
     return null;
   }
 
-  private takeEntry(line: string): BackupRefusal | null {
-    const raw = parsed(line);
-    if (raw === undefined)
-      return no('bad-json', `Line ${this.number} of this backup is damaged: it is not JSON. Use another backup.`);
-    if (isDeep(raw))
-      return no('bad-entry', `Line ${this.number} of this backup is not an entry of the journal (nested too deep).`);
+  private takeEntry(raw: unknown): BackupRefusal | null {
     const read = readEntry(raw);
     if (read.as === 'unreadable')
       return no('bad-entry', `Line ${this.number} of this backup is not an entry of the journal (${read.message}).`);
     if (read.as === 'unknown') this.unknown += 1;
-    else for (const { hash } of filesNamedIn(read.entry)) this.named.add(hash);
+    else this.note(read.entry);
     this.entries.push(read.raw);
     this.links.push(linkOf(read.raw));
     return this.countBirths(read);
   }
 
-  private takeFile(line: string): BackupRefusal | null {
-    return this.files.take(parsed(line)) ? null : this.badFile();
+  private note(entry: Entry): void {
+    this.named.add(entry);
+    this.mentions.add(entry);
   }
 
   private badFile(): BackupRefusal {
@@ -136,14 +157,17 @@ class Reading {
     return null;
   }
 
-  finish(): Outcome<Backup, BackupRefusal> {
+  async finish(noted: Noted): Promise<Outcome<Backup, BackupRefusal>> {
     const last = this.held ?? '';
     if (this.header === null) {
       const begun = last.startsWith(`{"format":"${BACKUP_FORMAT}"`);
-      return begun ? this.truncated() : refuse('not-a-backup', 'This file is not a backup of Headroom.');
+      return begun
+        ? refuse('truncated', this.cutSentence())
+        : refuse('not-a-backup', 'This file is not a backup of Headroom.');
     }
+    if (!valueOfLine(last).ok) this.respelled ??= this.number + 1;
     const end = backupEndSchema.safeParse(parsed(last));
-    if (!end.success) return this.truncated();
+    if (!end.success) return refuse('truncated', this.cutSentence());
     if (!this.files.close()) return { ok: false, ...this.badFile() };
     const findings = checkLinks(this.links);
     if (end.data.sha256 !== bytesToHex(this.hash.digest()) || this.entries.length !== this.header.counts.entries)
@@ -153,16 +177,27 @@ class Reading {
         'altered',
         'This file is not as Headroom wrote it: its entries do not end where its first line says. Use another backup.',
       );
-    const { header, entries, unknown, births, named } = this;
-    return ok({ header, entries, unknown, births, files: this.files.files, named, findings });
+    if (this.respelled !== null)
+      return refuse(
+        'respelled',
+        `Line ${this.respelled} of this backup is not spelled as Headroom writes it, so two readers could see two things in it. Use another backup.`,
+      );
+    const { header, entries, unknown, births, files, named, mentions } = this;
+    const proof = await checkBackup({ header, entries, unknown, links: this.links, files, named, mentions, noted });
+    return ok({ header, entries, unknown, births, files: files.files, named: named.hashes, findings, ...proof });
   }
 
-  private truncated(): Outcome<Backup, BackupRefusal> {
-    const of = this.header === null ? '' : ` of ${this.header.counts.entries}`;
-    return refuse(
-      'truncated',
-      `This backup is cut off after ${this.entries.length}${of} entries. A copy or a download may have stopped early. Copy it again, or use another.`,
-    );
+  /** Says what is missing in the part that was hit: a cut inside the pictures is not one in the entries. */
+  private cutSentence(): string {
+    const { header, entries, files } = this;
+    const again = 'A copy or a download may have stopped early. Copy it again, or use another.';
+    if (header === null || entries.length < header.counts.entries) {
+      const of = header === null ? '' : ` of ${header.counts.entries}`;
+      return `This backup is cut off after ${entries.length}${of} entries. ${again}`;
+    }
+    const there = files.files.size.toLocaleString('en-US');
+    const whole = 'files' in header.counts ? `${there} of ${header.counts.files.toLocaleString('en-US')}` : there;
+    return `This backup is cut off behind its ${entries.length} entries, which are all there: of the attached files (pictures and papers) ${whole} came whole. ${again}`;
   }
 }
 
@@ -175,7 +210,7 @@ function endsAs({ heads }: BackupHeader, links: readonly ChainLink[]): boolean {
     if (last === undefined || sequence > last.sequence) return false;
     if (sequence === last.sequence && hash === last.hash) found.add(device);
   }
-  return found.size === lasts.size;
+  return found.size === heads.length;
 }
 
 function alteredSentence(findings: readonly ChainFinding[]): string {
@@ -185,18 +220,6 @@ function alteredSentence(findings: readonly ChainFinding[]): string {
 
 function no(reason: BackupReason, message: string): BackupRefusal {
   return { reason, message };
-}
-
-/** No entry is nested deeper; what is could not be hashed. */
-const DEEPEST = 100;
-
-function isDeep(value: unknown): boolean {
-  let level: unknown[] = [value];
-  for (let depth = 0; level.length > 0; depth++) {
-    if (depth > DEEPEST) return true;
-    level = level.flatMap((one) => (typeof one === 'object' && one !== null ? Object.values(one) : []));
-  }
-  return false;
 }
 
 /** The JSON value of a line, or undefined, which JSON has no word for. A text editor may have put a byte order mark first. */

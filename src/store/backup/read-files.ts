@@ -1,7 +1,7 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
+import { fromBase64 } from '../../journal/base64.ts';
 import { type FileHeader, fileHeaderSchema, filePartSchema } from './backup-format.ts';
-import { fromBase64 } from './base64.ts';
 
 /** The attached files of a backup as far as they have been read, each checked against its hash. */
 export class FilesReading {
@@ -14,7 +14,7 @@ export class FilesReading {
     const part = filePartSchema.safeParse(value);
     if (part.success) return this.open?.add(part.data.bytes) ?? false;
     const head = fileHeaderSchema.safeParse(value);
-    if (!head.success || !this.close()) return false;
+    if (!head.success || !this.close() || this.files.has(head.data.file.hash)) return false;
     this.open = new OpenFile(head.data);
     return true;
   }
@@ -46,7 +46,7 @@ class OpenFile {
 
   add(base64: string): boolean {
     const bytes = fromBase64(base64);
-    if (bytes === null) return false;
+    if (bytes === null || bytes.length === 0) return false;
     this.digest.update(bytes);
     this.read += bytes.length;
     // Handed to the browser at once, which may put it on the disk.

@@ -2,6 +2,7 @@ import { type Outcome, refuse } from '../../domain/outcome.ts';
 import type { EntryId } from '../../journal/ids.ts';
 import { DEVICE_RANDOM_BYTES, newDeviceId } from '../../journal/sortable-id.ts';
 import type { Head, WriteTransaction } from '../connection/schema.ts';
+import { keepSignedHeads, wellSigned } from '../signing/signed-heads.ts';
 import { foldIntoViews } from '../views/fold-into-views.ts';
 import { freshHead, lastIdOf, readHead, writeHead } from '../write/head.ts';
 import { Refused } from '../write/refused.ts';
@@ -52,7 +53,11 @@ export async function restore(
       'broken-chain',
       `The journal in this backup was changed after it was written. ${unacceptable.message}`,
     );
-  const restored = await tryWrite(session, (tx) => restoreIn(session, tx, backup, mode));
+  const signed = await wellSigned(backup.header.heads);
+  const restored = await tryWrite(session, async (tx) => {
+    await keepSignedHeads(tx, signed);
+    return restoreIn(session, tx, backup, mode);
+  });
   if (restored.ok) session.feed.announce(EVERYTHING);
   return restored;
 }

@@ -1,13 +1,13 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { toBase64 } from '../../journal/base64.ts';
 import { hashSchema } from '../../journal/ids.ts';
 import { fileHash } from '../attachments/file-hash.ts';
-import { headsOf } from '../connection/about.ts';
 import type { StoredFile } from '../connection/schema.ts';
 import { eachEntry } from '../journal/each-entry.ts';
+import { readWithSignedHeads } from '../signing/signed-heads.ts';
 import type { Session } from '../write/session.ts';
 import { BACKUP_FORMAT, BACKUP_VERSION, type BackupHeader, FILE_PART, type FileHeader } from './backup-format.ts';
-import { toBase64 } from './base64.ts';
 
 /** A backup, ready to be saved as a file. */
 export interface BackupFile {
@@ -27,18 +27,22 @@ const CHUNK = 1_000_000;
  * time once the journal is written: a blob can be read after its transaction, and never changes.
  */
 export async function writeBackup(session: Session): Promise<BackupFile> {
-  const text = hashedLines();
-  const { header, files } = await session.connection.read(async (tx) => {
-    const header: BackupHeader = {
+  const { header, files, text } = await readWithSignedHeads(session, async (tx, signedHeads) => {
+    const text = hashedLines();
+    const header = {
       format: BACKUP_FORMAT,
       version: BACKUP_VERSION,
       exportedAt: session.now(),
-      counts: { entries: await tx.objectStore('entries').count(), lots: await tx.objectStore('lots').count() },
-      heads: await headsOf(tx),
-    };
+      counts: {
+        entries: await tx.objectStore('entries').count(),
+        lots: await tx.objectStore('lots').count(),
+        files: await tx.objectStore('files').count(),
+      },
+      heads: [...(await signedHeads(tx))],
+    } as const satisfies BackupHeader;
     text.add(JSON.stringify(header));
     await eachEntry(tx, (raw) => text.add(JSON.stringify(raw)));
-    return { header, files: await tx.objectStore('files').getAll() };
+    return { header, files: await tx.objectStore('files').getAll(), text };
   });
   let whole = 0;
   for (const file of files) if (await writeFile(text, file)) whole += 1;

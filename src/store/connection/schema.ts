@@ -7,6 +7,7 @@ import type { ShownAlert } from '../../folds/fold-alerts.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import { authorSchema, deviceIdSchema, entryIdSchema, hashSchema } from '../../journal/ids.ts';
 import type { Envelope } from '../../journal/read-entry.ts';
+import type { SignedHead } from '../../journal/signed-head.ts';
 
 /** Where this browser continues its chain, and in whose name. */
 export const headSchema = z.strictObject({
@@ -46,7 +47,8 @@ export interface StoredFile {
 /**
  * The journal is `entries` and is the only truth. `lots`, `setup` and `alerts` are views: what the entries fold to, and
  * can be made again from them at any time. `files` holds the bytes of attachments, each
- * under its SHA-256, by which the journal names it; it is in every backup. `meta` is about this browser alone and is in none.
+ * under its SHA-256, by which the journal names it; it is in every backup. `meta` is about this browser alone and is in none,
+ * but for the signed ends of chains; this browser's own key can't be taken out.
  */
 export interface HeadroomSchema extends DBSchema {
   entries: {
@@ -58,7 +60,10 @@ export interface HeadroomSchema extends DBSchema {
   setup: { key: 'sections'; value: Partial<Setup> };
   alerts: { key: string; value: ShownAlert };
   files: { key: string; value: StoredFile };
-  meta: { key: 'head' | 'views' | 'last-backup' | 'first-rows'; value: Head | Views | LastBackup | FirstRows };
+  meta: {
+    key: 'head' | 'views' | 'last-backup' | 'first-rows' | 'signing-key' | 'signed-heads';
+    value: Head | Views | LastBackup | FirstRows | CryptoKeyPair | readonly SignedHead[];
+  };
 }
 
 export const STORE_NAMES = ['entries', 'lots', 'setup', 'alerts', 'files', 'meta'] as const;

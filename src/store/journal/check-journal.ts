@@ -1,4 +1,6 @@
-import { type ChainHead, chainHeads, compareNotedHead } from '../../journal/chain-head.ts';
+import { type ChainHead, chainHeads } from '../../journal/chain-head.ts';
+import { checkNoted, linksByDevice, type NotedFound } from '../../journal/check-noted.ts';
+import { NOTHING_NOTED, type Noted } from '../../journal/noted.ts';
 import { readEntry } from '../../journal/read-entry.ts';
 import { type ChainFinding, type ChainLink, checkLinks, linkOf } from '../../journal/verify-chain.ts';
 import { checkFiles, type FilesCheck } from '../attachments/check-files.ts';
@@ -15,12 +17,12 @@ export interface JournalCheck {
   readonly unreadable: readonly string[];
   /** The attached files, each held against its hash. */
   readonly attachments: FilesCheck;
-  /** What a fingerprint that was noted earlier says, where one was given. */
-  readonly noted?: ReturnType<typeof compareNotedHead>;
+  /** What each fingerprint that was noted earlier says. */
+  readonly noted: readonly NotedFound[];
 }
 
 /** Reads the whole journal and checks every hash and every chain. What that proves is said at verifyChain. */
-export async function checkJournal(session: Session, noted?: ChainHead): Promise<JournalCheck> {
+export async function checkJournal(session: Session, noted: Noted = NOTHING_NOTED): Promise<JournalCheck> {
   const links: ChainLink[] = [];
   const unreadable: string[] = [];
   let entries = 0;
@@ -33,12 +35,13 @@ export async function checkJournal(session: Session, noted?: ChainHead): Promise
     }),
   );
   const attachments = await checkFiles(session);
+  const byDevice = linksByDevice([...links].sort((a, b) => a.sequence - b.sequence));
   return {
     entries,
     heads: chainHeads(links),
     findings: checkLinks(links),
     unreadable,
     attachments,
-    ...(noted !== undefined && { noted: compareNotedHead(noted, links) }),
+    noted: noted.heads.map((head) => checkNoted(head, byDevice.get(head.device))),
   };
 }

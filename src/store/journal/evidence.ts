@@ -1,9 +1,10 @@
 import type { LotId } from '../../domain/lot/lot.ts';
+import type { PackShows } from '../../journal/happenings/row.ts';
 import type { PackHead, PackLine } from '../../journal/pack/pack-format.ts';
 import { PACK_FORMAT, PACK_VERSION } from '../../journal/pack/pack-format.ts';
 import { isAbout, packLineOf } from '../../journal/pack/pack-lines.ts';
-import type { Envelope } from '../../journal/read-entry.ts';
-import { headsOf } from '../connection/about.ts';
+import { showsUnder } from '../../views/history/pack-choice.ts';
+import { readWithSignedHeads } from '../signing/signed-heads.ts';
 import type { Session } from '../write/session.ts';
 import { eachEntry } from './each-entry.ts';
 
@@ -16,24 +17,23 @@ export interface Evidence {
 /**
  * The chain of every device that wrote about a lot, from its first such entry to its last of all: what follows binds what
  * went before. Null when the lot is not here.
- * @param shows whether an entry about the lot is shown whole; what is not about it is held back always
+ * @param shows how much of what is about the lot is shown; what is not about it is held back always
  */
-export function evidenceOf(
-  session: Session,
-  lot: LotId,
-  shows: (entry: Envelope) => boolean,
-): Promise<Evidence | null> {
-  return session.connection.read(async (tx) => {
+export function evidenceOf(session: Session, lot: LotId, shows: PackShows): Promise<Evidence | null> {
+  return readWithSignedHeads(session, async (tx, signedHeads) => {
     const state = await tx.objectStore('lots').get(lot);
     if (state === undefined) return null;
-    const choice = { lot, bornIn: state.bornIn, shows };
+    const choice = { lot, bornIn: state.bornIn, shows: showsUnder(shows) };
     const begun = new Set<string>();
     const lines: PackLine[] = [];
     await eachEntry(tx, (raw) => {
       if (isAbout(raw, choice)) begun.add(raw.device);
       if (begun.has(raw.device)) lines.push(packLineOf(raw, choice));
     });
-    const heads = (await headsOf(tx)).filter(({ device }) => begun.has(device));
-    return { head: { format: PACK_FORMAT, version: PACK_VERSION, madeAt: session.now(), lot, heads }, lines };
+    const heads = (await signedHeads(tx)).filter(({ device }) => begun.has(device));
+    return {
+      head: { format: PACK_FORMAT, version: PACK_VERSION, madeAt: session.now(), lot, shows, heads: [...heads] },
+      lines,
+    };
   });
 }

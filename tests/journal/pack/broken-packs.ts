@@ -54,7 +54,7 @@ export function everyBreak(pack: string): Break[] {
     },
     {
       how: 'the time of an entry that was held back is changed',
-      broken: reseal(with_(heldAt, { held: { ...held, at: held.at + 1 } })),
+      broken: reseal(with_(heldAt, { held: { ...held, at: Number(held.at) + 1 } })),
       said: /was changed after/,
     },
     {

@@ -37,7 +37,7 @@ export async function samplePack(): Promise<string> {
   value(await store.noteResult(lot, { result: { ended: 'won', hammerCents: cents(985_000) }, at: moment }));
   if (slip !== undefined) value(await store.undo(slip.id));
   value(await store.changeLot(other, { set: { miles: 7 } }));
-  const evidence = await store.evidenceOf(lot, ({ happening }) => happening.kind !== 'lot-changed');
+  const evidence = await store.evidenceOf(lot, 'sale');
   if (evidence === null) throw new Error('no evidence');
   const files = PICTURES.map((bytes, i) => ({
     hash: hash(bytes),
@@ -60,7 +60,8 @@ export async function samplePack(): Promise<string> {
 
 export type Line = Record<string, never> & {
   entry?: Envelope;
-  held?: Envelope & { content: string };
+  held?: Omit<Envelope, 'content'> & { content: string };
+  batch?: Omit<Envelope, 'happening'>;
   file?: { hash: string };
   heads?: { device: string; sequence: number; hash: string }[];
 };
@@ -69,7 +70,7 @@ export type Line = Record<string, never> & {
 export function linesIn(pack: string): Line[] {
   return value(openPack(pack))
     .lines.slice(0, -1)
-    .map((line) => JSON.parse(line));
+    .map((line) => JSON.parse(line ?? ''));
 }
 
 /** The pack with other data or another readable part, sealed so well that only what is in it can show what was done. */

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { openDB } from 'idb';
 import { beforeEach, expect, test } from 'vitest';
+import { fromBase64, toBase64 } from '../../../src/journal/base64.ts';
 import { hashOfText } from '../../../src/journal/entry-hash.ts';
 import { FILE_PART } from '../../../src/store/backup/backup-format.ts';
-import { fromBase64, toBase64 } from '../../../src/store/backup/base64.ts';
 import type { Store } from '../../../src/store/store.ts';
 import { at } from '../../folds/journal-arbitrary.ts';
 import { freshBrowser, openTestStore, testRandom, value } from '../open-test-store.ts';

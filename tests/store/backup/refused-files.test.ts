@@ -25,7 +25,7 @@ test('an empty file, and files of other programs, are told apart from backups', 
 
 test('a backup of a newer version says to update first', async () => {
   const [header = '', ...rest] = await sample();
-  const newer = [header.replace('"version":2', '"version":3,"more":{}'), ...rest];
+  const newer = [header.replace('"version":3', '"version":4,"more":{}'), ...rest];
   expect(await refused(closed(newer))).toMatchObject({
     reason: 'newer-version',
     message: expect.stringContaining('Update'),

@@ -18,7 +18,13 @@ test('merging keeps what is only here and what is only there, and merging again 
   await oneLot(here, 'here');
   await oneLot(there, 'there');
   const backup = await asRead(there);
-  expect(await here.previewRestore(backup)).toEqual({ added: 1, same: 0, onlyHere: 1, conflict: null });
+  expect(await here.previewRestore(backup)).toEqual({
+    added: 1,
+    same: 0,
+    newPlaces: `number 1 of device ${(await there.about()).device}`,
+    onlyHere: 1,
+    conflict: null,
+  });
   expect(value(await here.restore(backup, { mode: 'merge' }))).toEqual({ added: 1, same: 0, files: 0, removed: 0 });
   expect(await lotNumbers(here)).toEqual(['here', 'there']);
   const once = await dump('here');
