@@ -99,7 +99,7 @@ function printProved({ own, links, files, kept, signed }) {
     );
   for (const { device, sequence, isKnown } of signed)
     console.log(
-      `Number ${sequence} of device ${device} is signed, ${isKnown ? 'by the key that was noted' : 'but by a key that only this file names, which proves nothing by itself'}.`,
+      `Number ${sequence} of device ${device} is signed, ${isKnown ? 'with the key you noted' : 'but with a key that only this file names, which proves nothing by itself'}.`,
     );
   console.log(
     'Whoever holds the whole journal can write it anew from any entry on, and sign it in his own browser: only a fingerprint or a key that left his hands before shows that.',

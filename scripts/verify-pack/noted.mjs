@@ -54,7 +54,7 @@ export function checkSigned({ head, noted, wrong, told, signed }) {
     else if (by === undefined) continue;
     else if (!fits(`Headroom head ${device}:${sequence}:${hash}`, by)) wrong.push(`${name} does not fit.`);
     else if (known.length > 0 && !known.includes(by.publicKey))
-      wrong.push(`${name} is by another key than the one that was noted.`);
+      wrong.push(`${name} is by a different key than the one you noted.`);
     else signed.push({ device, sequence, isKnown: known.length > 0 });
   }
 }

@@ -32,7 +32,7 @@ export async function checkSignatures(
     const place = `of entry number ${head.sequence} of device ${head.device}`;
     if (found === 'bad') findings.push(`The signature ${place} does not fit.`);
     if (signed !== undefined && keys.length > 0 && !isKnown)
-      findings.push(`The signature ${place} is by another key than the one that was known of this device before.`);
+      findings.push(`The signature ${place} is by a different key than this device is known by.`);
     if (found === 'unsigned') told.push(`The last line of device ${head.device} is not signed.`);
     if (found === 'unknown') told.push('This browser can’t check signatures: it has no Ed25519.');
     signers.set(head.device, signerOf(found, isKnown));

@@ -64,7 +64,7 @@ test('closings are caught up on by keyboard, nothing typed is lost, and a lot’
   writeFileSync(file, text);
   // What comes back is checked by the program too, and told from its data and by the key that this browser knows.
   await page.upload('.life input[accept=".html,.htm"]', file);
-  await page.sees('signed by the key that was known of it before');
+  await page.sees('signed with the key it was known by before');
   await page.sees('What it can’t show:');
   const { stdout, status } = spawnSync(process.execPath, ['scripts/verify-pack.mjs', file], { encoding: 'utf8' });
   rmSync(folder, { recursive: true });

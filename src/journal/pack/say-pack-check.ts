@@ -35,10 +35,10 @@ function sayKept(
 
 function saySigner({ device, last, signer }: ChainFound): string[] {
   if (signer === 'known')
-    return [`Number ${last} of device ${device} is signed by the key that was known of it before.`];
+    return [`Number ${last} of device ${device} is signed with the key it was known by before.`];
   return signer === 'unknown key'
     ? [
-        `Number ${last} of device ${device} is signed, but by a key that only this file names, which proves nothing by itself.`,
+        `Number ${last} of device ${device} is signed, but with a key that only this file names, which proves nothing by itself.`,
       ]
     : [];
 }

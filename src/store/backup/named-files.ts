@@ -26,7 +26,7 @@ export class NamedFiles {
       ...(missing.length === 0
         ? []
         : [
-            `${countWords(missing.length, 'attached file that an entry names is', 'attached files that entries name are')} not in it: ${this.namesOf(missing)}. ${one ? 'It was' : 'They were'} damaged when the backup was saved, or taken out since. What is here already is kept.`,
+            `${countWords(missing.length, 'attached file that an entry names is', 'attached files that entries name are')} not in it: ${this.namesOf(missing)}. ${one ? 'It was' : 'They were'} damaged when the backup was saved, or taken out since. What is already here stays.`,
           ]),
       ...(extra.length === 0
         ? []
