@@ -1,5 +1,6 @@
 /*! What the lines say of the lot. */
 import { nameOf, short } from './chains.mjs';
+import { oddity } from './names.mjs';
 
 export function checkLot({ head, own, links, wrong, told }) {
   const entries = links.filter(({ kind }) => kind === 'entry');
@@ -31,15 +32,8 @@ export function checkLot({ head, own, links, wrong, told }) {
   }
   const late = links.filter(({ at }) => at > head.madeAt + 60 * 60 * 1000);
   if (late.length > 0) told.push(`Written after the pack was made, by their own times: ${late.map(short).join(', ')}.`);
-  const kinds = new Set(entries.map(({ happening }) => happening.kind));
-  for (const kind of kinds)
-    if (!KINDS.has(kind)) told.push(`This script does not know what a "${kind}" is: it was hashed, not understood.`);
+  for (const entry of entries) {
+    const odd = oddity(entry.happening);
+    if (odd !== null) told.push(`${nameOf(entry)} ${odd}.`);
+  }
 }
-
-/** What may happen to a lot, as far as this script knows. */
-const KINDS = new Set(
-  (
-    'lots-added lot-changed lot-dropped bid-noted result-noted attachment-kept undone step-noted dispute-opened dispute-changed ' +
-    'dispute-stepped dispute-closed calls-put-off calls-done handed-over close-extended lot-alerts-changed'
-  ).split(' '),
-);

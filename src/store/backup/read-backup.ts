@@ -167,7 +167,11 @@ class Reading {
     }
     if (!valueOfLine(last).ok) this.respelled ??= this.number + 1;
     const end = backupEndSchema.safeParse(parsed(last));
-    if (!end.success) return refuse('truncated', this.cutSentence());
+    if (!end.success) {
+      // Where the last line is whole, it was an entry as well.
+      this.takeHeld(last);
+      return refuse('truncated', this.cutSentence());
+    }
     if (!this.files.close()) return { ok: false, ...this.badFile() };
     const findings = checkLinks(this.links);
     if (end.data.sha256 !== bytesToHex(this.hash.digest()) || this.entries.length !== this.header.counts.entries)

@@ -32,6 +32,8 @@ export const BACKUP_NOT_SHOWN: readonly string[] = [
 function saySigner(device: string, signer: string): string[] {
   if (signer === 'known') return [`The end of device ${device} is signed with the key it was known by before.`];
   return signer === 'unknown key'
-    ? [`The end of device ${device} is signed, but with a key that only this file names, which proves nothing by itself.`]
+    ? [
+        `The end of device ${device} is signed, but with a key that only this file names, which proves nothing by itself.`,
+      ]
     : [];
 }
