@@ -34,8 +34,7 @@ function sayKept(
 }
 
 function saySigner({ device, last, signer }: ChainFound): string[] {
-  if (signer === 'known')
-    return [`Number ${last} of device ${device} is signed with the key it was known by before.`];
+  if (signer === 'known') return [`Number ${last} of device ${device} is signed with the key it was known by before.`];
   return signer === 'unknown key'
     ? [
         `Number ${last} of device ${device} is signed, but with a key that only this file names, which proves nothing by itself.`,

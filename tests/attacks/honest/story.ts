@@ -1,13 +1,11 @@
 import { demoSetup } from '../../../src/demo/demo-setup.ts';
-import { demoVin } from '../../../src/demo/demo-vin.ts';
-import type { LotFacts, LotId } from '../../../src/domain/lot/lot.ts';
-import { cents } from '../../../src/domain/money/cents.ts';
+import type { LotId } from '../../../src/domain/lot/lot.ts';
 import { localDateSchema } from '../../../src/domain/time/local-date.ts';
-import { zone } from '../../../src/domain/time/zone.ts';
 import type { Happening } from '../../../src/journal/happening.ts';
 import { signedHeadSchema } from '../../../src/journal/signed-head.ts';
 import { subjectOfLot } from '../../../src/journal/subject.ts';
 import type { Store } from '../../../src/store/store.ts';
+import { carFromFile, carFromPage, dollars, EVIDENCE } from './cars.ts';
 import { Clock, carry, computer, freshMachine, only, seededBytes, signedElsewhere, value } from './machine.ts';
 import { png } from './pictures.ts';
 
@@ -32,8 +30,6 @@ export interface Signed {
   /** Over something else. */
   readonly elsewhere: string;
 }
-
-const dollars = (amount: number) => cents(amount * 100);
 
 /**
  * Thursday to Monday at the invented dealer: the buyer collects lots and places proxies, the manager watches the closes on
@@ -291,51 +287,3 @@ async function signedOnTheWay(store: Store, database: string): Promise<Signed> {
 }
 
 const text = (words: string) => new Uint8Array(new TextEncoder().encode(words));
-
-const EVIDENCE = {
-  vin: { from: 'structured-data', text: 'vehicleIdentificationNumber', sure: 'certain' },
-  miles: { from: 'page-text', text: 'Odometer 61,400 mi', sure: 'likely' },
-} as const;
-
-function carFromPage(clock: Clock): LotFacts {
-  return {
-    vin: demoVin('1LX', 2021, 4417),
-    year: 2021,
-    make: 'Larkspur',
-    model: 'Hauler 20',
-    trim: 'Crew cab',
-    miles: 61_400,
-    lotNumber: '4417',
-    venueId: 'saguaro',
-    close: {
-      instant: clock.at(2 * 24 * 60),
-      text: 'Sat Nov 14, 11:00 AM',
-      zone: zone('America/Phoenix'),
-      how: 'venue-zone',
-      doubts: [],
-      otherwise: [],
-    },
-    pageUrl: 'https://sale.example/lots/4417',
-  };
-}
-
-function carFromFile(i: number, clock: Clock): LotFacts {
-  return {
-    vin: demoVin('5WK', 2019, 700 + i),
-    year: 2019,
-    make: 'Merrow',
-    model: 'Boxline 12',
-    miles: 90_000 + 1700 * i,
-    lotNumber: String(310 + i),
-    venueId: 'caliche',
-    priceNow: dollars(9000 + 250 * i),
-    close: {
-      instant: clock.at(2 * 24 * 60 + i),
-      text: 'Sat 11:30 AM CT',
-      zone: zone('America/Chicago'),
-      how: 'stated-zone',
-      doubts: [],
-      otherwise: [],
-    },
-  };
-}

@@ -55,7 +55,7 @@ test('a file that is cut off anywhere is refused', async () => {
 test('a file that is cut off says after how many entries', async () => {
   const lines = await sample(5);
   const { message } = await refused(`${lines.slice(0, 4).join('\n')}\n`);
-  expect(message).toContain('after 2 of 5 entries');
+  expect(message).toContain('after 3 of 5 entries');
 });
 
 test('a line that is not JSON is named by its number', async () => {
