@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
+import { sayClose } from '../../src/domain/close/say-close.ts';
 import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
-import { sayTime } from '../../src/domain/time/say-time.ts';
+import { instant } from '../../src/domain/time/instant.ts';
 import type { PlannedRow, RowAction } from '../../src/intake/import-plan.ts';
 import { ScrollX } from '../../src/ui/tables/scroll-x.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
@@ -89,7 +90,7 @@ function Row({ row, onChoose }: { row: PlannedRow; onChoose: PlannedRowsProps['o
         {facts.close === undefined ? (
           <span class="missing">no close</span>
         ) : (
-          sayTime(facts.close.instant, setup.store.zone)
+          sayClose(facts.close, setup.store.zone, instant(Date.now()))
         )}
       </td>
       <td class="number">{facts.priceNow !== undefined && formatMoney(facts.priceNow)}</td>

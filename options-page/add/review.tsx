@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'preact/hooks';
+import type { DateOrder } from '../../src/domain/close/date-order.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { guessColumns } from '../../src/intake/columns/guess-columns.ts';
 import { countPlan, type PlannedRow, type RowAction } from '../../src/intake/import-plan.ts';
@@ -7,6 +8,7 @@ import type { ColumnChoice } from '../../src/intake/rows/read-row.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { countWords } from '../../src/views/words/count-words.ts';
 import { ColumnChoices } from './column-choices.tsx';
+import { DateOrderChoice } from './date-order-choice.tsx';
 import { PlannedRows } from './planned-rows.tsx';
 import { type ImportRun, useImportRun } from './use-import-run.ts';
 import { usePlan } from './use-plan.ts';
@@ -24,7 +26,8 @@ export function Review({ table, name, from, onBack }: ReviewProps) {
   const [columns, setColumns] = useState<readonly ColumnChoice[]>(() =>
     guessColumns(table.headings, table.sample, { venues: setup.venues, titles: setup.titles }),
   );
-  const planning = usePlan(table, columns, from);
+  const [order, setOrder] = useState<DateOrder>();
+  const planning = usePlan(table, columns, from, order);
   const [chosen, setChosen] = useState<ReadonlyMap<number, RowAction>>(new Map());
   const plan = planning.state === 'ready' ? planning.plan : null;
   const rows = useMemo<readonly PlannedRow[]>(
@@ -47,6 +50,7 @@ export function Review({ table, name, from, onBack }: ReviewProps) {
         </button>
       </div>
       <ColumnChoices table={table} columns={columns} onChange={setColumns} />
+      {planning.state === 'ready' && <DateOrderChoice habits={planning.habits} order={order} onChoose={setOrder} />}
       {planning.state === 'reading' && (
         <p role="status">Reading… {planning.rows.toLocaleString('en-US')} rows so far</p>
       )}

@@ -1,7 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
+import type { DateOrder } from '../../src/domain/close/date-order.ts';
+import { readCloseTime } from '../../src/domain/close/read-close-time.ts';
 import { instant } from '../../src/domain/time/instant.ts';
-import { readCloseTime } from '../../src/domain/time/read-close-time.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
+import { type CloseHabits, closeHabits, withOrder } from '../../src/intake/close-habits.ts';
 import { type ImportPlan, importPlan } from '../../src/intake/import-plan.ts';
 import type { Table } from '../../src/intake/open-table.ts';
 import { readInChunks } from '../../src/intake/read-in-chunks.ts';
@@ -13,10 +15,18 @@ import { useWorkspace } from '../../src/ui/workspace.ts';
 export type Planning =
   | { readonly state: 'reading'; readonly rows: number }
   | { readonly state: 'failed'; readonly message: string }
-  | { readonly state: 'ready'; readonly plan: ImportPlan };
+  | { readonly state: 'ready'; readonly plan: ImportPlan; readonly habits: CloseHabits };
 
-/** Reads the table under the chosen columns, and again whenever a choice changes; the page stays alive meanwhile. */
-export function usePlan(table: Table, columns: readonly ColumnChoice[], from: 'file' | 'pasted'): Planning {
+/**
+ * Reads the table under the chosen columns, and again whenever a choice changes; the page stays alive meanwhile.
+ * @param order of day and month, where the user has chosen it
+ */
+export function usePlan(
+  table: Table,
+  columns: readonly ColumnChoice[],
+  from: 'file' | 'pasted',
+  order: DateOrder | undefined,
+): Planning {
   const { store, setup } = useWorkspace();
   const [planning, setPlanning] = useState<Planning>({ state: 'reading', rows: 0 });
   useEffect(() => {
@@ -31,23 +41,25 @@ export function usePlan(table: Table, columns: readonly ColumnChoice[], from: 'f
       titles: setup.titles,
       readClose: readCloseTime,
     };
-    const chunks = readInChunks(table, columns, context, { signal: stop.signal });
     const progress = (rows: number) => {
       if (!stop.signal.aborted) setPlanning({ state: 'reading', rows });
     };
-    knownByVin(store)
-      .then((existing) => importPlan(chunks, { now, existing }, progress))
-      .then(
-        (plan) => {
-          if (!stop.signal.aborted) setPlanning({ state: 'ready', plan });
-        },
-        (error: unknown) => {
-          const message = error instanceof Error ? error.message : String(error);
-          if (!stop.signal.aborted) setPlanning({ state: 'failed', message });
-        },
-      );
+    const read = async () => {
+      const habits = withOrder(await closeHabits(table, columns, context), order);
+      const chunks = readInChunks(table, columns, { ...context, closeHabits: habits }, { signal: stop.signal });
+      return { habits, plan: await importPlan(chunks, { now, existing: await knownByVin(store) }, progress) };
+    };
+    read().then(
+      ({ habits, plan }) => {
+        if (!stop.signal.aborted) setPlanning({ state: 'ready', plan, habits });
+      },
+      (error: unknown) => {
+        const message = error instanceof Error ? error.message : String(error);
+        if (!stop.signal.aborted) setPlanning({ state: 'failed', message });
+      },
+    );
     return () => stop.abort();
-  }, [table, columns, from, store, setup]);
+  }, [table, columns, from, order, store, setup]);
   return planning;
 }
 

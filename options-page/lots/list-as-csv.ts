@@ -1,7 +1,7 @@
 import { bidWords } from '../../src/domain/bid/bid-words.ts';
+import { readCloseTime } from '../../src/domain/close/read-close-time.ts';
 import type { Setup } from '../../src/domain/setup/setup.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
-import { readCloseTime } from '../../src/domain/time/read-close-time.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import { type ExtraColumn, lotsToCsv } from '../../src/intake/lots-to-csv.ts';
 import { pauseForPage } from '../../src/intake/pause.ts';

@@ -1,8 +1,8 @@
 import type { BidState } from '../../src/domain/bid/bid-state.ts';
 import { bidWords } from '../../src/domain/bid/bid-words.ts';
+import { sayClose } from '../../src/domain/close/say-close.ts';
 import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
-import { sayTime } from '../../src/domain/time/say-time.ts';
 import { MINUTE } from '../../src/domain/time/units.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
@@ -64,13 +64,13 @@ interface PrintedLotProps {
   readonly bid: BidState;
 }
 
-function PrintedLot({ lot: { facts }, standing, bid }: PrintedLotProps) {
+function PrintedLot({ lot: { facts, addedAt }, standing, bid }: PrintedLotProps) {
   const { setup } = useWorkspace();
   const { headroom } = standing;
   const venue = setup.venues.find(({ id }) => id === facts.venueId)?.name ?? facts.venueName;
   return (
     <tr>
-      <td>{facts.close === undefined ? 'no close' : sayTime(facts.close.instant, setup.store.zone)}</td>
+      <td>{facts.close === undefined ? 'no close' : sayClose(facts.close, setup.store.zone, addedAt)}</td>
       <td class="strong">
         {lotTitle(facts)}
         {facts.vin !== undefined && <div class="small quiet">{facts.vin}</div>}

@@ -1,8 +1,8 @@
+import { readCloseTime } from '../../src/domain/close/read-close-time.ts';
 import type { LotFacts } from '../../src/domain/lot/lot.ts';
 import { type Outcome, ok } from '../../src/domain/outcome.ts';
 import type { Setup } from '../../src/domain/setup/setup.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
-import { readCloseTime } from '../../src/domain/time/read-close-time.ts';
 import { guessColumns } from '../../src/intake/columns/guess-columns.ts';
 import { decodeText } from '../../src/intake/csv/decode-text.ts';
 import { openTable } from '../../src/intake/open-table.ts';

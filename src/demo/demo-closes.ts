@@ -1,8 +1,9 @@
+import { readCloseTime } from '../domain/close/read-close-time.ts';
 import { addDays } from '../domain/time/calendar-day.ts';
 import type { CloseTime } from '../domain/time/close-time.ts';
 import { type Instant, instant } from '../domain/time/instant.ts';
 import type { LocalDate } from '../domain/time/local-date.ts';
-import { readCloseTime } from '../domain/time/read-close-time.ts';
+import { sayClock } from '../domain/time/say-time.ts';
 import { MINUTE } from '../domain/time/units.ts';
 import { wallClock } from '../domain/time/wall-clock.ts';
 import { type Zone, zone } from '../domain/time/zone.ts';
@@ -26,7 +27,7 @@ export function comingSaturday(now: Instant): LocalDate {
 
 /** A close at a time of day on the store's clock, written the way its own venue would print it. */
 export function closeInStoreTime(venue: DemoVenue, date: LocalDate, time: string, now: Instant): CloseTime {
-  const storeTime = read(`${date} ${time}`, DEMO_ZONE, now);
+  const storeTime = read(`${date}T${time}:00`, DEMO_ZONE, now);
   return closeAt(venue, storeTime.instant, now);
 }
 
@@ -45,8 +46,8 @@ function isSummerInNewYork(date: LocalDate): boolean {
 }
 
 function closeAt(venue: DemoVenue, at: Instant, now: Instant): CloseTime {
-  const { date, time } = wallClock(at, VENUE_ZONES[venue]);
-  return read(`${date} ${time}`, VENUE_ZONES[venue], now);
+  const { date } = wallClock(at, VENUE_ZONES[venue]);
+  return read(`${date} ${sayClock(at, VENUE_ZONES[venue])}`, VENUE_ZONES[venue], now);
 }
 
 function read(text: string, venueZone: Zone, now: Instant): CloseTime {

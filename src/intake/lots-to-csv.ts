@@ -16,7 +16,7 @@ export interface ExtraColumn {
 }
 
 /** Columns that the tool's own files do not need: their facts stand in others. */
-const NOT_WRITTEN: readonly ColumnFieldId[] = ['car', 'kilometres', 'closeDate', 'closeTime'];
+const NOT_WRITTEN: readonly ColumnFieldId[] = ['car', 'kilometres', 'closeDate', 'closeTime', 'timeLeft'];
 const COLUMNS: readonly ColumnField[] = COLUMN_FIELDS.filter(({ id }) => !NOT_WRITTEN.includes(id));
 const MORE: ColumnFieldId = 'more';
 

@@ -1,4 +1,5 @@
 import { attempt, type CantWorkOut } from '../domain/attempt.ts';
+import { closeHabits } from './close-habits.ts';
 import { readRecords } from './csv/records.ts';
 import { isBlankRow, type Table } from './open-table.ts';
 import { type Pause, pauseForPage } from './pause.ts';
@@ -28,7 +29,8 @@ export async function* readInChunks(
   context: ReadContext,
   { rowsAtOnce = ROWS_AT_ONCE, pause = pauseForPage, signal }: ChunkOptions = {},
 ): AsyncGenerator<readonly RowReading[]> {
-  const read = rowReader(columns, context);
+  const habits = context.closeHabits ?? (await closeHabits(table, columns, { ...context, pause }));
+  const read = rowReader(columns, { ...context, closeHabits: habits });
   let chunk: RowReading[] = [];
   for (const { firstRow, records, problems } of readRecords(table.text, table.dialect)) {
     for (const [i, cells] of records.entries()) {

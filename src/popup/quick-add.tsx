@@ -1,11 +1,12 @@
 import { useState } from 'preact/hooks';
+import { wordsOfDoubt } from '../domain/close/doubt-words.ts';
+import { readCloseTime } from '../domain/close/read-close-time.ts';
+import { sayClose } from '../domain/close/say-close.ts';
 import type { LotFacts } from '../domain/lot/lot.ts';
 import type { Cents } from '../domain/money/cents.ts';
 import type { Setup } from '../domain/setup/setup.ts';
 import type { CloseTime } from '../domain/time/close-time.ts';
 import { instant } from '../domain/time/instant.ts';
-import { readCloseTime } from '../domain/time/read-close-time.ts';
-import { sayTime } from '../domain/time/say-time.ts';
 import { readVin } from '../domain/vin/read-vin.ts';
 import type { LotState } from '../folds/lot-state.ts';
 import type { Store } from '../store/store.ts';
@@ -13,7 +14,6 @@ import { ChoiceInput } from '../ui/inputs/choice-input.tsx';
 import { MoneyInput } from '../ui/inputs/money-input.tsx';
 import { ReadInput } from '../ui/inputs/read-input.tsx';
 import { TextInput } from '../ui/inputs/text-input.tsx';
-import { wordsOfDoubt } from '../views/words/close-words.ts';
 
 interface QuickAddProps {
   readonly store: Store;
@@ -82,7 +82,7 @@ export function QuickAdd({ store, setup, onAdded }: QuickAddProps) {
             placeholder="Sat 2:05 PM ET"
             hint={
               facts.close &&
-              `${sayTime(facts.close.instant, setup.store.zone)} store time. ${wordsOfDoubt(facts.close)}`
+              `${sayClose(facts.close, setup.store.zone, instant(Date.now()))} store time. ${wordsOfDoubt(facts.close)}`
             }
             onCommit={(close) => put('close', close)}
           />

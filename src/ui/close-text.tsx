@@ -7,5 +7,5 @@ import { useWorkspace } from './workspace.ts';
 /** When a lot closes on the store's clock, how long that is from now, and how it stands to the busy hours. */
 export function CloseText({ close, now }: { close: CloseTime | undefined; now: Instant }) {
   const { setup } = useWorkspace();
-  return <CloseLines look={close && closeLook(close, setup)} now={now} />;
+  return <CloseLines look={close && closeLook(close, setup, now)} now={now} />;
 }

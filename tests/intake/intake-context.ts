@@ -1,5 +1,5 @@
+import { readCloseTime } from '../../src/domain/close/read-close-time.ts';
 import { instant } from '../../src/domain/time/instant.ts';
-import { readCloseTime } from '../../src/domain/time/read-close-time.ts';
 import { zone } from '../../src/domain/time/zone.ts';
 import type { ReadContext } from '../../src/intake/rows/read-context.ts';
 

@@ -211,7 +211,7 @@ describe('the close of a row', () => {
   });
 
   it('that could mean two moments is a question, and a UTC column settles it', () => {
-    const cells = { closes: '2026-11-01 01:30', zone: 'America/New_York' };
+    const cells = { closes: '2026-11-01 1:30 AM', zone: 'America/New_York' };
     expect(faults(cells)).toEqual([['closes', 'question']]);
     expect(read(cells).facts.close).toMatchObject({ doubts: ['overlap'] });
     const settled = read({ ...cells, closesUtc: '2026-11-01T06:30:00Z' });

@@ -1,15 +1,15 @@
 import { useState } from 'preact/hooks';
+import { wordsOfDoubt } from '../../../src/domain/close/doubt-words.ts';
+import { readCloseTime } from '../../../src/domain/close/read-close-time.ts';
+import { closeChoices, sayClose } from '../../../src/domain/close/say-close.ts';
 import type { CloseTime } from '../../../src/domain/time/close-time.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
-import { readCloseTime } from '../../../src/domain/time/read-close-time.ts';
-import { sayTime } from '../../../src/domain/time/say-time.ts';
 import type { Zone } from '../../../src/domain/time/zone.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
 import { Unkept } from '../../../src/ui/ask/unkept.tsx';
 import { useAskedAct } from '../../../src/ui/ask/use-asked-act.ts';
 import { ReadInput } from '../../../src/ui/inputs/read-input.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
-import { wordsOfDoubt } from '../../../src/views/words/close-words.ts';
 
 interface CloseInputProps {
   readonly lot: LotState;
@@ -42,7 +42,7 @@ export function CloseInput({ lot, venueZone }: CloseInputProps) {
         hint={
           close === undefined
             ? 'As the sale states it, with the time zone if it has one'
-            : `${sayTime(close.instant, storeZone)} store time (${close.zone})`
+            : `${sayClose(close, storeZone, instant(Date.now()))} store time (${close.zone})`
         }
         onCommit={(value) => {
           // Leaving the box for the question below it is no second answer.
@@ -59,11 +59,11 @@ export function CloseInput({ lot, venueZone }: CloseInputProps) {
       />
       {close !== undefined && close.doubts.length > 0 && (
         <div class="note warning stack" role="alert">
-          <p>{wordsOfDoubt(close)} Until you choose, reminders use the earliest.</p>
+          <p>{wordsOfDoubt(close)} Until you choose, each time gets its reminders.</p>
           <div class="row">
-            {[close.instant, ...close.otherwise].map((choice) => (
-              <button key={choice} type="button" onClick={() => void send({ do: 'pick-close', at: choice })}>
-                {sayTime(choice, storeZone)}
+            {closeChoices(close, storeZone, instant(Date.now())).map(({ at, words }) => (
+              <button key={at} type="button" onClick={() => void send({ do: 'pick-close', at })}>
+                {words}
               </button>
             ))}
           </div>

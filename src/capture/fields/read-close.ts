@@ -1,6 +1,6 @@
+import { readCloseTime } from '../../domain/close/read-close-time.ts';
 import type { CloseTime } from '../../domain/time/close-time.ts';
 import { type Instant, instantSchema } from '../../domain/time/instant.ts';
-import { readCloseTime } from '../../domain/time/read-close-time.ts';
 import { DAY } from '../../domain/time/units.ts';
 import type { Zone } from '../../domain/time/zone.ts';
 import { attributeOf, elementsWithin, type PageElement, type PageNode } from '../dom/page-tree.ts';

@@ -9,14 +9,42 @@ import { zoneSchema } from './zone.ts';
  * - `overlap`: the wall time happens twice that night;
  * - `abbreviation`: the page's zone letters contradict the date (EST in July) or can mean several zones;
  * - `no-zone`: nothing said which zone; the store's was taken;
- * - `zone-data`: the zone's rules changed lately and this browser may have old ones.
+ * - `zone-data`: the zone's rules changed lately and this browser may have old ones;
+ * - `half-day`: nothing says whether it is before or after noon;
+ * - `midnight`: it can begin or end the day, or is a date that was written out without its time;
+ * - `day-order`: the figures can be month and day, or day and month;
+ * - `which-day`: the day just past or one to come; today by the venue's clock or by the store's;
+ * - `weekday`: the weekday is not that of the date;
+ * - `range`: several times or days are written, and it is one of them;
+ * - `two-clocks`: it is said twice, and the two are not the same moment;
+ * - `countdown`: time left, in hours and minutes or in minutes and seconds;
+ * - `approximate`: the writer himself says that it is about then;
+ * - `closed-ahead`: it is said to have closed, at a time still to come;
+ * - `spelling`: letters of a word are wrong.
  */
-export const CLOSE_DOUBTS = ['gap', 'overlap', 'abbreviation', 'no-zone', 'zone-data'] as const;
+export const CLOSE_DOUBTS = [
+  'gap',
+  'overlap',
+  'abbreviation',
+  'no-zone',
+  'zone-data',
+  'half-day',
+  'midnight',
+  'day-order',
+  'which-day',
+  'weekday',
+  'range',
+  'two-clocks',
+  'countdown',
+  'approximate',
+  'closed-ahead',
+  'spelling',
+] as const;
 export type CloseDoubt = (typeof CLOSE_DOUBTS)[number];
 
 /**
  * When a lot closes: the instant, what was typed or read, the zone it was read in, and how it was settled. While in
- * doubt, `instant` is the earliest reading, so that alerts come early rather than late.
+ * doubt, `instant` is the earliest reading that was still ahead when it was read, so that alerts come early rather than late.
  */
 export const closeTimeSchema = z.strictObject({
   instant: instantSchema,
@@ -26,6 +54,8 @@ export const closeTimeSchema = z.strictObject({
   doubts: z.array(z.enum(CLOSE_DOUBTS)),
   /** The other instants it could mean; the user picks one, after which `how` is `picked`. */
   otherwise: z.array(instantSchema),
+  /** A countdown that was told to the day or the hour only: the close comes then or up to a day or an hour later. */
+  finest: z.optional(z.enum(['day', 'hour'])),
 });
 export type CloseTime = z.infer<typeof closeTimeSchema>;
 
@@ -43,5 +73,6 @@ export function lastReading({ instant: at, doubts, how, otherwise }: CloseTime):
 
 /** Settles a doubtful close for one of its readings, or confirms the only one. */
 export function pickCloseTime(close: CloseTime, chosen: Instant): CloseTime {
-  return { ...close, instant: chosen, how: 'picked', doubts: [], otherwise: [] };
+  const { finest: _, ...rest } = close;
+  return { ...rest, instant: chosen, how: 'picked', doubts: [], otherwise: [] };
 }

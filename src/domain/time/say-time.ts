@@ -1,6 +1,7 @@
 import type { Instant } from './instant.ts';
 import type { LocalDate } from './local-date.ts';
 import { sayDuration } from './say-duration.ts';
+import { DAY } from './units.ts';
 import { type WallClock, wallClock, weekdayOf } from './wall-clock.ts';
 import type { Weekday } from './weekdays.ts';
 import type { Zone } from './zone.ts';
@@ -25,10 +26,17 @@ export const sayDate = (date: LocalDate): string =>
 /** "12:05 PM" on the clock of `zone`. */
 export const sayClock = (at: Instant, zone: Zone): string => twelveHours(wallClock(at, zone));
 
-/** "Sat Nov 28, 12:05 PM" on the clock of `zone`. */
-export function sayTime(at: Instant, zone: Zone): string {
+/** Further away than this, nobody takes the year for granted. */
+const YEAR_IS_PLAIN = 180 * DAY;
+
+/**
+ * "Sat Nov 28, 12:05 PM" on the clock of `zone`.
+ * @param near shows the year, "Sun Nov 28, 2027, 12:05 PM", where the moment is half a year or more away from this one
+ */
+export function sayTime(at: Instant, zone: Zone, near = at): string {
   const clock = wallClock(at, zone);
-  return `${sayDate(clock.date)}, ${twelveHours(clock)}`;
+  const year = Math.abs(at - near) > YEAR_IS_PLAIN ? `, ${clock.date.slice(0, 4)}` : '';
+  return `${sayDate(clock.date)}${year}, ${twelveHours(clock)}`;
 }
 
 /** "in 2 h 13 min", "13 min ago", "now" within a second. */

@@ -1,3 +1,4 @@
+import { CLOSE_FIELDS } from './close-fields.ts';
 import type { ColumnField } from './column-field.ts';
 
 const ESTIMATE = 'An amount; low and high are read as one in ten below and one in ten above.';
@@ -108,47 +109,7 @@ export const COLUMN_FIELDS = [
     example: 'North yard',
     fills: ['location'],
   },
-  {
-    id: 'closes',
-    label: 'Closes',
-    words:
-      'close; closing; ends; end; ending; closes at; ends at; closes on; close date time; closing date time; end date time; end time date; date time; close at; bidding ends; bidding closes; auction ends; auction end',
-    how: 'Date and time, with a zone if it has one; otherwise the venue’s zone is used, then the store’s.',
-    example: '11/28/2026 2:05 PM ET',
-    fills: ['close'],
-  },
-  {
-    id: 'closeDate',
-    label: 'Close date',
-    words: 'closing date; end date; date; sale date; auction date; ends on; date closes; date of sale',
-    how: 'A date; the time has its own column.',
-    example: '11/28/2026',
-    fills: ['close'],
-  },
-  {
-    id: 'closeTime',
-    label: 'Close time',
-    words: 'closing time; end time; time; sale time; auction time; start of close; time closes',
-    how: 'A time of day; the date has its own column.',
-    example: '2:05 PM',
-    fills: ['close'],
-  },
-  {
-    id: 'zone',
-    label: 'Zone',
-    words: 'time zone; timezone; tz; zone name; close zone',
-    how: 'The zone of the close, such as America/New_York, or letters such as ET.',
-    example: 'America/New_York',
-    fills: ['close'],
-  },
-  {
-    id: 'closesUtc',
-    label: 'Closes (UTC)',
-    words: 'close utc; ends utc; utc; close time utc; end time utc; closing time utc',
-    how: 'The same moment in UTC; it settles a close that could mean two.',
-    example: '2026-11-28T19:05:00Z',
-    fills: ['close'],
-  },
+  ...CLOSE_FIELDS,
   {
     id: 'priceNow',
     label: 'Price now',

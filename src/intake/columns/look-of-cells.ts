@@ -96,6 +96,7 @@ export const LOOKS_OF: Readonly<Partial<Record<ColumnFieldId, readonly CellLook[
   closeDate: ['date', 'date-time', 'number'],
   closeTime: ['time', 'date-time'],
   closesUtc: ['date-time'],
+  timeLeft: ['time', 'number', 'text', 'year'],
   priceNow: ['money', 'number', 'year'],
   increment: ['money', 'number', 'year'],
   retailLow: ['money', 'number', 'year'],

@@ -1,4 +1,6 @@
-import type { CloseDoubt, CloseTime } from '../../domain/time/close-time.ts';
+import type { ColumnHabits } from '../../domain/close/close-known.ts';
+import { wordsOfDoubt } from '../../domain/close/doubt-words.ts';
+import type { CloseTime } from '../../domain/time/close-time.ts';
 import { type Instant, instant } from '../../domain/time/instant.ts';
 import { MINUTE } from '../../domain/time/units.ts';
 import { isZone, type Zone, zone } from '../../domain/time/zone.ts';
@@ -12,17 +14,10 @@ export interface CloseCells {
   readonly closes?: Cell | undefined;
   readonly closeDate?: Cell | undefined;
   readonly closeTime?: Cell | undefined;
+  readonly timeLeft?: Cell | undefined;
   readonly zone?: Cell | undefined;
   readonly closesUtc?: Cell | undefined;
 }
-
-const DOUBT_WORDS: Readonly<Record<CloseDoubt, string>> = {
-  gap: 'that hour is skipped when the clocks go forward',
-  overlap: 'that hour happens twice when the clocks go back',
-  abbreviation: 'its zone letters can mean two things on that date',
-  'no-zone': 'it has no time zone, so the store’s was used',
-  'zone-data': 'the rules of its zone changed lately, and this browser may not know',
-};
 
 /** Puts the cells of a close together and has them read; a UTC column settles what the others leave open. */
 export function readCloseCells(
@@ -31,7 +26,7 @@ export function readCloseCells(
   draft: RowDraft,
   context: RowContext,
 ): void {
-  const told = cells.closes ?? cells.closeDate ?? cells.closeTime;
+  const told = cells.closes ?? cells.closeDate ?? cells.closeTime ?? cells.timeLeft;
   const utc = cells.closesUtc === undefined ? undefined : readUtc(cells.closesUtc.text);
   if (cells.closesUtc !== undefined && utc === undefined) {
     draft.unread(cells.closesUtc, 'This is not a moment in UTC. Write it as 2026-11-28T19:05:00Z.');
@@ -53,6 +48,7 @@ export function readCloseCells(
     storeZone: context.storeZone,
     ...(venueZone === undefined ? {} : { venueZone }),
     ...(stated === undefined ? {} : { zone: stated }),
+    column: habitsOf(cells, context),
   });
   const cell = { ...told, text };
   if (!read.ok) {
@@ -64,10 +60,7 @@ export function readCloseCells(
   if (close === undefined)
     draft.question(cell, 'The UTC column says another time; the local one was used. Check the close.');
   else if (close.doubts.length > 0) {
-    draft.question(
-      cell,
-      `The close is in doubt: ${close.doubts.map((doubt) => DOUBT_WORDS[doubt]).join('; ')}. Pick the right one.`,
-    );
+    draft.question(cell, `${wordsOfDoubt(close)} Choose the right close on the lot’s worksheet.`);
   }
 }
 
@@ -81,12 +74,24 @@ function settledBy(utc: Instant, close: CloseTime): CloseTime | undefined {
   return close.doubts.length === 0 ? close : { ...close, instant: named, how: 'picked', doubts: [], otherwise: [] };
 }
 
+/** How the columns write that its words come from: the date has its order, the time its clock. */
+function habitsOf({ closes, closeDate, closeTime }: CloseCells, { closeHabits }: RowContext): ColumnHabits {
+  const [whole, date, time, left] = (['closes', 'closeDate', 'closeTime', 'timeLeft'] as const).map(
+    (id) => closeHabits?.[id],
+  );
+  if (closes === undefined && closeDate === undefined && closeTime === undefined)
+    return { countsDown: left?.countsDown ?? 'by its words' };
+  return { order: whole?.order ?? date?.order, wholeDay: (whole ?? time ?? date)?.wholeDay === true };
+}
+
 /** Everything that the words of a close depend on; thousands of rows share it. */
-const keyOf = ({ closes, closeDate, closeTime, zone: zoneCell }: CloseCells): string =>
-  `${closes?.heading} ${closes?.text}\n${closeDate?.text}\n${closeTime?.heading} ${closeTime?.text}\n${zoneCell?.text}`;
+const keyOf = ({ closes, closeDate, closeTime, timeLeft, zone: zoneCell }: CloseCells): string =>
+  `${closes?.heading} ${closes?.text}\n${closeDate?.text}\n${closeTime?.heading} ${closeTime?.text}\n${timeLeft?.text}\n${zoneCell?.text}`;
 
 /** All that is said about the close in one line; a zone by name is handed over apart. */
-function wordsOfClose({ closes, closeDate, closeTime, zone: zoneCell }: CloseCells): CloseWords {
+function wordsOfClose({ closes, closeDate, closeTime, timeLeft, zone: zoneCell }: CloseCells): CloseWords {
+  if (closes === undefined && closeDate === undefined && closeTime === undefined && timeLeft !== undefined)
+    return { text: timeLeft.text };
   const date = closeDate && plainDate(closeDate.text, closeTime !== undefined);
   const time = closeTime && plainTime(closeTime.text);
   const whole = closes && serialToText(closes.text);

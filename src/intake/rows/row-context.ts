@@ -24,7 +24,9 @@ export function remembering(context: ReadContext): RowContext {
   return {
     ...context,
     readClose: (text, known) =>
-      closes(`${known.zone ?? ''} ${known.venueZone ?? ''} ${text}`, () => context.readClose(text, known)),
+      closes(`${known.zone ?? ''} ${known.venueZone ?? ''} ${known.column?.countsDown ?? ''} ${text}`, () =>
+        context.readClose(text, known),
+      ),
     venueNamed: (text) => venues(text, () => matchVenue(text, context.venues)),
     titleNamed: (text) => titles(text, () => matchTitle(text, context.titles)),
     closeWords: memory<CloseWords>(),

@@ -2,11 +2,12 @@ import { useState } from 'preact/hooks';
 import { openCompanion } from '../../browser/pages.ts';
 import { compOfDraft } from '../../capture/draft/comp-of-draft.ts';
 import type { DraftLot } from '../../capture/draft/draft-lot.ts';
+import { sayClose } from '../../domain/close/say-close.ts';
 import { carName, lotTitle } from '../../domain/lot/car-name.ts';
 import type { LotId } from '../../domain/lot/lot.ts';
 import { formatMoney } from '../../domain/money/format-money.ts';
 import type { Instant } from '../../domain/time/instant.ts';
-import { sayTime } from '../../domain/time/say-time.ts';
+import { instant } from '../../domain/time/instant.ts';
 import { dateIn } from '../../domain/time/wall-clock.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import type { KeptLot, PageDesk } from '../../reading/page-desk.ts';
@@ -109,7 +110,7 @@ const labelOf = ({ facts }: LotState, { setup }: PageDesk): string =>
   [
     carName(facts) || lotTitle(facts),
     facts.lotNumber && `lot ${facts.lotNumber}`,
-    facts.close && sayTime(facts.close.instant, setup.store.zone),
+    facts.close && sayClose(facts.close, setup.store.zone, instant(Date.now())),
   ]
     .filter(Boolean)
     .join(' · ');

@@ -1,10 +1,11 @@
 import type { DraftField, DraftFieldName, FieldValue } from '../../capture/draft/draft-lot.ts';
+import { wordsOfDoubt } from '../../domain/close/doubt-words.ts';
+import { closeChoices } from '../../domain/close/say-close.ts';
 import { type CloseTime, pickCloseTime } from '../../domain/time/close-time.ts';
-import { sayTime } from '../../domain/time/say-time.ts';
+import { instant } from '../../domain/time/instant.ts';
 import type { Zone } from '../../domain/time/zone.ts';
 import { examineVin } from '../../domain/vin/examine-vin.ts';
 import { readVin } from '../../domain/vin/read-vin.ts';
-import { wordsOfDoubt } from '../../views/words/close-words.ts';
 import { draftValue, FROM_WORDS, originWords, SURE_MEANS } from './draft-words.ts';
 import { FieldInput } from './field-input.tsx';
 
@@ -102,11 +103,11 @@ function Doubts({ name, value, year, thisYear, storeZone, onType }: DoubtsProps)
   const close: CloseTime = value;
   return (
     <div class="note warning stack small">
-      <p>{wordsOfDoubt(close)} Until you choose, the earliest is used.</p>
+      <p>{wordsOfDoubt(close)} Until you choose, each time gets its reminders.</p>
       <div class="row">
-        {[close.instant, ...close.otherwise].map((choice) => (
-          <button key={choice} type="button" onClick={() => onType(pickCloseTime(close, choice))}>
-            {sayTime(choice, storeZone)}
+        {closeChoices(close, storeZone, instant(Date.now())).map(({ at, words }) => (
+          <button key={at} type="button" onClick={() => onType(pickCloseTime(close, at))}>
+            {words}
           </button>
         ))}
       </div>

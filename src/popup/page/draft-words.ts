@@ -1,7 +1,8 @@
 import type { DraftFieldName, FieldValue, ReadFrom, Reading, Sure } from '../../capture/draft/draft-lot.ts';
+import { sayClose } from '../../domain/close/say-close.ts';
 import { formatMoney } from '../../domain/money/format-money.ts';
 import type { CloseTime } from '../../domain/time/close-time.ts';
-import { sayTime } from '../../domain/time/say-time.ts';
+import { instant } from '../../domain/time/instant.ts';
 import type { Zone } from '../../domain/time/zone.ts';
 
 /** The fields in the order in which a buyer checks them, with what each is called and asked for. */
@@ -37,7 +38,7 @@ const MONEY: ReadonlySet<DraftFieldName> = new Set(['priceNow', 'nextBid', 'incr
 
 /** A value as it is shown; a close in store time. */
 export function draftValue(name: DraftFieldName, value: FieldValue<DraftFieldName>, storeZone: Zone): string {
-  if (typeof value === 'object') return sayTime((value as CloseTime).instant, storeZone);
+  if (typeof value === 'object') return sayClose(value as CloseTime, storeZone, instant(Date.now()));
   if (typeof value === 'string') return value;
   // Which numbers are cents only the field's name says; the schema has checked that these are.
   if (MONEY.has(name)) return formatMoney(value as Parameters<typeof formatMoney>[0]);

@@ -1,8 +1,9 @@
+import { sayClose } from '../../domain/close/say-close.ts';
 import type { LotField } from '../../domain/lot/lot.ts';
 import { cents } from '../../domain/money/cents.ts';
 import { formatMoney } from '../../domain/money/format-money.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
-import { sayTime } from '../../domain/time/say-time.ts';
+import { instant } from '../../domain/time/instant.ts';
 import type { FactChange } from '../../folds/fact-changes.ts';
 
 /** What each fact that a page can state is called. */
@@ -41,6 +42,6 @@ export function factInWords(field: LotField, value: FactChange['after'], setup: 
     if (field === 'titleId') return setup.titles.find(({ id }) => id === value)?.name ?? value;
     return value;
   }
-  if (typeof value === 'object' && 'instant' in value) return sayTime(value.instant, setup.store.zone);
+  if (typeof value === 'object' && 'instant' in value) return sayClose(value, setup.store.zone, instant(Date.now()));
   return 'changed';
 }

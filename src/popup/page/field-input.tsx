@@ -1,10 +1,10 @@
 import type { DraftFieldName, FieldValue } from '../../capture/draft/draft-lot.ts';
+import { readCloseTime } from '../../domain/close/read-close-time.ts';
 import { parseMiles } from '../../domain/lot/parse-miles.ts';
 import { parseYear } from '../../domain/lot/parse-year.ts';
 import type { Cents } from '../../domain/money/cents.ts';
 import type { CloseTime } from '../../domain/time/close-time.ts';
 import { instant } from '../../domain/time/instant.ts';
-import { readCloseTime } from '../../domain/time/read-close-time.ts';
 import { wallClock } from '../../domain/time/wall-clock.ts';
 import type { Zone } from '../../domain/time/zone.ts';
 import { readVin } from '../../domain/vin/read-vin.ts';

@@ -2,11 +2,12 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { factsOf } from '../../capture/draft/draft-facts.ts';
 import type { DraftLots } from '../../capture/draft/draft-lot.ts';
 import type { SeenBefore } from '../../capture/draft/seen-before.ts';
+import { sayClose } from '../../domain/close/say-close.ts';
 import { carName } from '../../domain/lot/car-name.ts';
 import type { LotFacts } from '../../domain/lot/lot.ts';
 import { formatMoney } from '../../domain/money/format-money.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
-import { sayTime } from '../../domain/time/say-time.ts';
+import { instant } from '../../domain/time/instant.ts';
 import { type ListedLot, newsOf, takeListed } from '../../reading/listed-lots.ts';
 import type { PageDesk } from '../../reading/page-desk.ts';
 import { CompOffer } from './comp-offer.tsx';
@@ -147,7 +148,7 @@ function factsInLine(facts: LotFacts, setup: Setup): string {
     facts.lotNumber && `lot ${facts.lotNumber}`,
     facts.miles === undefined ? undefined : `${facts.miles.toLocaleString('en-US')} mi`,
     facts.priceNow === undefined ? undefined : formatMoney(facts.priceNow),
-    facts.close === undefined ? undefined : `closes ${sayTime(facts.close.instant, setup.store.zone)}`,
+    facts.close === undefined ? undefined : `closes ${sayClose(facts.close, setup.store.zone, instant(Date.now()))}`,
   ]
     .filter(Boolean)
     .join(' · ');

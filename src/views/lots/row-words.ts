@@ -50,7 +50,7 @@ export function rowWords(lot: LotState, { standing, bids, doubts, setup }: RowFr
     ]
       .filter(Boolean)
       .join(' · '),
-    close: facts.close && closeLook(facts.close, setup),
+    close: facts.close && closeLook(facts.close, setup, lot.addedAt),
     price: facts.priceNow === undefined ? undefined : formatMoney(facts.priceNow),
     maxBid: maxBidWords(standing),
     headroom: headroomWords(standing),

@@ -28,7 +28,7 @@ export function wordsUnder(
 /** As much of a row as there is of a lot that can't be put into words: above all when it closes. */
 function bareRow(lot: LotState, setup: Setup, { short }: CantWorkOut): RowWords {
   const title = attempt(() => lotTitle(lot.facts));
-  const close = attempt(() => lot.facts.close && closeLook(lot.facts.close, setup));
+  const close = attempt(() => lot.facts.close && closeLook(lot.facts.close, setup, lot.addedAt));
   return {
     id: lot.id,
     title: title.ok ? title.value : 'A lot that can’t be shown',

@@ -1,4 +1,3 @@
-import type { CloseDoubt, CloseTime } from '../../domain/time/close-time.ts';
 import type { Instant } from '../../domain/time/instant.ts';
 import { sayDuration } from '../../domain/time/say-duration.ts';
 import { SECOND } from '../../domain/time/units.ts';
@@ -12,14 +11,3 @@ export function timeLeft(close: Instant, now: Instant): string {
   if (seconds < 60 * 60) return `${Math.floor(seconds / 60)} min ${seconds % 60} s left`;
   return sayDuration(left);
 }
-
-const DOUBT_WORDS: Record<CloseDoubt, string> = {
-  gap: 'That night the clocks go forward and this time does not exist.',
-  overlap: 'That night the clocks go back and this time comes twice.',
-  abbreviation: 'The zone letters do not fit the date or the venue.',
-  'no-zone': 'Nothing says which zone this is in; the store’s was taken.',
-  'zone-data': 'This zone changed its rules lately and this browser may not know it yet.',
-};
-
-/** Why a close deserves a second look, in sentences. */
-export const wordsOfDoubt = ({ doubts }: CloseTime): string => doubts.map((doubt) => DOUBT_WORDS[doubt]).join(' ');

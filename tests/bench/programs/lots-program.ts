@@ -1,7 +1,7 @@
 import Papa from 'papaparse';
 import { DEMO_ZONE, demoSetup } from '../../../src/demo/demo-setup.ts';
+import { readCloseTime } from '../../../src/domain/close/read-close-time.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
-import { readCloseTime } from '../../../src/domain/time/read-close-time.ts';
 import { dateIn } from '../../../src/domain/time/wall-clock.ts';
 import { guessColumns } from '../../../src/intake/columns/guess-columns.ts';
 import { importPlan } from '../../../src/intake/import-plan.ts';

@@ -1,10 +1,10 @@
 import { demoSetup } from '../../../src/demo/demo-setup.ts';
+import { readCloseTime } from '../../../src/domain/close/read-close-time.ts';
 import type { LotFacts } from '../../../src/domain/lot/lot.ts';
 import { type Cents, cents } from '../../../src/domain/money/cents.ts';
 import { ppm } from '../../../src/domain/money/rate.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
-import { readCloseTime } from '../../../src/domain/time/read-close-time.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
 import { pricingContext } from '../../../src/domain/worksheet/pricing-context.ts';
 

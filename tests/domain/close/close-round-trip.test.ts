@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { readCloseTime } from '../../../src/domain/close/read-close-time.ts';
 import { extendClose } from '../../../src/domain/time/close-time.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
-import { readCloseTime } from '../../../src/domain/time/read-close-time.ts';
 import { sayTime } from '../../../src/domain/time/say-time.ts';
 import { MINUTE } from '../../../src/domain/time/units.ts';
 import { wallClock } from '../../../src/domain/time/wall-clock.ts';
@@ -47,7 +47,7 @@ test('a close written as its zone’s clock shows it is read back to that moment
       if (!read.ok) throw new Error(read.message);
       expect([read.value.instant, ...read.value.otherwise]).toContain(close);
       if (read.value.doubts.length === 0) expect(read.value.instant).toBe(close);
-      // In doubt the earliest reading holds, so that a call comes early rather than late.
+      // In doubt the earliest reading that is still ahead holds, so that a reminder comes early rather than late.
       else expect(read.value.instant).toBeLessThanOrEqual(close);
     }),
     { numRuns: 400 },
