@@ -1,6 +1,7 @@
 import { TextInput } from '../../src/ui/inputs/text-input.tsx';
 import { ZoneInput } from '../../src/ui/inputs/zone-input.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
+import { AuthorField } from './author-field.tsx';
 import { PartFrame } from './part-frame.tsx';
 import { useSetupEdit } from './setup-edit.ts';
 import type { SetupPart } from './setup-parts.ts';
@@ -52,6 +53,7 @@ export function StorePart({ part }: { part: SetupPart }) {
           }}
         />
       </div>
+      <AuthorField />
     </PartFrame>
   );
 }

@@ -7,6 +7,7 @@ import { Frame } from './frame.tsx';
 import type { Route } from './route.ts';
 import { StoreClock } from './store-clock.tsx';
 import { useRoute } from './use-route.ts';
+import { WhoAsks } from './who-asks.tsx';
 
 const forBuying = () => import('./screens-for-buying.ts');
 const forAfter = () => import('./screens-for-after.ts');
@@ -58,7 +59,7 @@ export function App() {
   }, [route.screen]);
   const { store } = workspace.setup;
   return (
-    <Frame screen={route.screen} clock={<StoreClock zone={store.zone} name={store.name} />}>
+    <Frame screen={route.screen} clock={<StoreClock zone={store.zone} name={store.name} />} note={<WhoAsks />}>
       <Contained key={route.screen} what="This screen" of={workspace}>
         <Screen route={route} />
       </Contained>

@@ -31,11 +31,13 @@ interface FrameProps {
   readonly screen: Route['screen'];
   /** The store's clock. */
   readonly clock: ComponentChildren;
+  /** What is asked or said above every screen. */
+  readonly note?: ComponentChildren;
   readonly children: ComponentChildren;
 }
 
 /** What stands around every screen: the name, where one can go, and the store's clock. */
-export function Frame({ screen, clock, children }: FrameProps) {
+export function Frame({ screen, clock, note, children }: FrameProps) {
   return (
     <>
       <button type="button" class="skip-link no-print" onClick={skipToMain}>
@@ -52,6 +54,7 @@ export function Frame({ screen, clock, children }: FrameProps) {
         </nav>
         {clock}
       </header>
+      {note}
       <main id="main" tabIndex={-1}>
         {children}
       </main>

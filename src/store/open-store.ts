@@ -7,7 +7,7 @@ import { storageRoom } from './attachments/storage-room.ts';
 import { previewRestore } from './backup/compare-with-journal.ts';
 import { restore } from './backup/restore.ts';
 import { writeBackup } from './backup/write-backup.ts';
-import { about, noteBackup, setAuthor } from './connection/about.ts';
+import { about, noteBackup, readAuthor, setAuthor } from './connection/about.ts';
 import { connect } from './connection/connection.ts';
 import { changeFeed } from './journal/change-feed.ts';
 import { checkJournal } from './journal/check-journal.ts';
@@ -117,6 +117,7 @@ function storeOf(session: Session, stopWatching: () => void): Store {
     previewRestore: (backup) => previewRestore(session, backup),
     restore: (backup, how) => restore(session, backup, how),
     about: () => about(session),
+    author: () => readAuthor(session),
     setAuthor: (name) => setAuthor(session, name),
     checkJournal: (noted) => checkJournal(session, noted),
     rebuildViews: () => rebuildViews(session),

@@ -24,7 +24,7 @@ import type { RestorePreview } from './backup/compare-with-journal.ts';
 import type { Backup } from './backup/read-backup.ts';
 import type { Restored, RestoreOptions } from './backup/restore.ts';
 import type { BackupFile } from './backup/write-backup.ts';
-import type { About } from './connection/about.ts';
+import type { About, Author } from './connection/about.ts';
 import type { Views } from './connection/schema.ts';
 import type { JournalCheck } from './journal/check-journal.ts';
 import type { Evidence as LotEvidence } from './journal/evidence.ts';
@@ -162,6 +162,8 @@ export interface Store {
   restore(backup: Backup, options: RestoreOptions): Promise<Outcome<Restored>>;
 
   about(): Promise<About>;
+  /** In whose name this browser writes, and whether its user has said so. */
+  author(): Promise<Author>;
   /** In whose name this browser writes from now on; 1 to 80 characters. */
   setAuthor(name: string): Promise<Outcome<null>>;
   /** Checks every hash and every chain, and holds them against what was noted elsewhere. */

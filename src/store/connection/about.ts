@@ -63,11 +63,26 @@ export function noteBackup(session: Session, { exportedAt, counts }: BackupHeade
   });
 }
 
+/** In whose name this browser writes, and whether anybody has said so. */
+export interface Author {
+  readonly name: string;
+  readonly given: boolean;
+}
+
+export function readAuthor(session: Session): Promise<Author> {
+  return session.connection.read(async (tx) => {
+    const { author: name } = await readHead(tx);
+    return { name, given: (await tx.objectStore('meta').getKey('author-given')) !== undefined };
+  });
+}
+
+/** Says in whose name this browser writes; from then on it counts as given. */
 export function setAuthor(session: Session, name: string): Promise<Outcome<null>> {
   return tryWrite(session, async (tx) => {
     const author = authorSchema.safeParse(name.trim());
     if (!author.success) throw new Refused('bad-author', 'Give a name of 1 to 80 characters.');
     writeHead(tx, { ...(await readHead(tx)), author: author.data });
+    await tx.objectStore('meta').put(true, 'author-given');
     return null;
   });
 }

@@ -61,8 +61,8 @@ export interface HeadroomSchema extends DBSchema {
   alerts: { key: string; value: ShownAlert };
   files: { key: string; value: StoredFile };
   meta: {
-    key: 'head' | 'views' | 'last-backup' | 'first-rows' | 'signing-key' | 'signed-heads';
-    value: Head | Views | LastBackup | FirstRows | CryptoKeyPair | readonly SignedHead[];
+    key: 'head' | 'views' | 'last-backup' | 'first-rows' | 'author-given' | 'signing-key' | 'signed-heads';
+    value: Head | Views | LastBackup | FirstRows | true | CryptoKeyPair | readonly SignedHead[];
   };
 }
 

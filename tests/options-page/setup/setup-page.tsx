@@ -7,6 +7,7 @@ import type { Setup } from '../../../src/domain/setup/setup.ts';
 import { startingSetup } from '../../../src/domain/setup/starting-setup.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
 import type { EntryId } from '../../../src/journal/ids.ts';
+import type { Store } from '../../../src/store/store.ts';
 import type { Workspace } from '../../../src/ui/workspace.ts';
 
 const ENTRY = '01J00000000000000000000000' as EntryId;
@@ -24,6 +25,7 @@ export async function openPage(part: string, given: Partial<Setup> = {}) {
     refuses: false,
     part,
   };
+  const store = { author: async () => ({ name: 'buyer', given: true }) } as Pick<Store, 'author'> as Store;
   const workspace = (): Workspace => ({
     lots: [],
     complete: true,
@@ -37,8 +39,9 @@ export async function openPage(part: string, given: Partial<Setup> = {}) {
       return ok({ entry: ENTRY });
     },
     say: (sentence) => page.said.push(sentence),
+    store,
     // The Setup screen asks for nothing else.
-    ...({} as Omit<Workspace, 'lots' | 'complete' | 'setup' | 'setupKept' | 'saveSetup' | 'say'>),
+    ...({} as Omit<Workspace, 'lots' | 'complete' | 'setup' | 'setupKept' | 'saveSetup' | 'say' | 'store'>),
   });
   let draw = () => {};
   // Drawn anew from inside: a second call of render() would hand out the ids of labels a second time.

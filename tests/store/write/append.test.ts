@@ -255,3 +255,15 @@ test('entries say who wrote them; a name can be changed, an empty one is refused
   expect((await storedEntries()).map((entry) => entry.author)).toEqual(['manager', 'bookkeeper']);
   expect(await store.setAuthor('  ')).toMatchObject({ ok: false, reason: 'bad-author' });
 });
+
+test('nobody has said who writes until it is said once, and then it stays said', async () => {
+  const store = await openTestStore();
+  await typedLot(store);
+  expect(await store.author()).toEqual({ name: 'buyer', given: false });
+  expect(await store.setAuthor('')).toMatchObject({ ok: false });
+  expect((await store.author()).given).toBe(false);
+  value(await store.setAuthor('buyer'));
+  store.close();
+  const again = await openTestStore();
+  expect(await again.author()).toEqual({ name: 'buyer', given: true });
+});
