@@ -3,7 +3,9 @@
  * guarded doubles, a loop over every price instead of a search, and not one line shared with the code it checks (types
  * aside).
  */
+
 import type { Deal } from '../../src/domain/deal/deal.ts';
+import type { RoundingMode } from '../../src/domain/money/rounding.ts';
 
 export interface OracleSums {
   readonly fees: bigint;
@@ -22,17 +24,21 @@ export interface OracleSums {
 const MILLION = 1_000_000n;
 const HUNDRED_MILLION = 100_000_000n;
 
+/** What each way of rounding makes of exactly half, and of less and more than half, above `floor`. */
+const SETTLED: Record<RoundingMode, (floor: bigint) => { less: bigint; half: bigint; more: bigint }> = {
+  'half-up': (floor) => ({ less: floor, half: floor + 1n, more: floor + 1n }),
+  'half-even': (floor) => ({ less: floor, half: floor + (floor % 2n), more: floor + 1n }),
+  up: (floor) => ({ less: floor + 1n, half: floor + 1n, more: floor + 1n }),
+  down: (floor) => ({ less: floor, half: floor, more: floor }),
+};
+
 /** n/d as a whole number, d > 0: the floor and what is left of it settle the rest. */
-export function rounded(n: bigint, d: bigint, mode: string): bigint {
+export function rounded(n: bigint, d: bigint, mode: RoundingMode): bigint {
   if (n < 0n) return -rounded(-n, d, mode);
   const floor = n / d;
   const twice = 2n * (n - floor * d);
   if (twice === 0n) return floor;
-  if (mode === 'down') return floor;
-  if (mode === 'up') return floor + 1n;
-  if (twice > d) return floor + 1n;
-  if (twice < d) return floor;
-  return mode === 'half-even' && floor % 2n === 0n ? floor : floor + 1n;
+  return SETTLED[mode](floor)[twice < d ? 'less' : twice === d ? 'half' : 'more'];
 }
 
 export function oracleFees(deal: Deal, price: bigint): bigint {

@@ -1,19 +1,12 @@
 import { useState } from 'preact/hooks';
 import type { FeeTable } from '../../../src/domain/fees/fee-schedule.ts';
-import { ROUNDING_MODES, type RoundingMode } from '../../../src/domain/money/rounding.ts';
+import { ROUNDING, ROUNDING_MODES } from '../../../src/domain/money/rounding.ts';
 import { useFocusNext } from '../../../src/ui/hooks/use-focus-next.ts';
 import { ChoiceInput } from '../../../src/ui/inputs/choice-input.tsx';
 import { TextInput } from '../../../src/ui/inputs/text-input.tsx';
 import { FaultsAt } from '../faults-at.tsx';
 import { BandsTable } from './bands-table.tsx';
 import { PasteFeeTable } from './paste-fee-table.tsx';
-
-const ROUNDING_WORDS: Readonly<Record<RoundingMode, string>> = {
-  'half-up': 'Half a cent up, as on most invoices',
-  'half-even': 'Half a cent to the even cent',
-  up: 'Always up to the next cent',
-  down: 'Fractions of a cent dropped',
-};
 
 export interface FeeTableFormProps {
   readonly table: FeeTable;
@@ -44,7 +37,7 @@ export function FeeTableForm({ table, path, focusKey, onChange, onRemove }: FeeT
           <ChoiceInput
             label="Fractions of a cent"
             value={table.rounding}
-            choices={ROUNDING_MODES.map((mode) => ({ value: mode, label: ROUNDING_WORDS[mode] }))}
+            choices={ROUNDING_MODES.map((mode) => ({ value: mode, label: ROUNDING[mode].words }))}
             onCommit={(mode) => {
               const rounding = ROUNDING_MODES.find((known) => known === mode);
               if (rounding !== undefined) onChange({ ...table, rounding });

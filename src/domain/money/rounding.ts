@@ -1,9 +1,31 @@
 import { type Cents, cents } from './cents.ts';
 import { FACTOR_UNIT, type Factor, PPM, type Ppm } from './rate.ts';
 
-/** How a fraction of a cent is settled. `half-up` means away from zero, as invoices do. */
-export const ROUNDING_MODES = ['half-up', 'half-even', 'up', 'down'] as const;
-export type RoundingMode = (typeof ROUNDING_MODES)[number];
+interface RoundingRule {
+  /** In the list of the setup. */
+  readonly words: string;
+  /**
+   * Whether what lies between two cents goes away from zero.
+   * @param half how the fraction stands to half a cent: below it (under 0), at it (0) or above it
+   * @param cents the whole cents below it
+   */
+  readonly goesUp: (half: number, cents: number) => boolean;
+}
+
+/** Every way in which a fraction of a cent is settled; each is all here. `half-up` is what most invoices do. */
+export const ROUNDING = {
+  'half-up': { words: 'Half a cent up, as on most invoices', goesUp: (half) => half >= 0 },
+  'half-even': {
+    words: 'Half a cent to the even cent',
+    goesUp: (half, cents) => half > 0 || (half === 0 && cents % 2 === 1),
+  },
+  up: { words: 'Always up to the next cent', goesUp: () => true },
+  down: { words: 'Fractions of a cent dropped', goesUp: () => false },
+} as const satisfies Readonly<Record<string, RoundingRule>>;
+
+export type RoundingMode = keyof typeof ROUNDING;
+// The keys of a constant are those that its type names.
+export const ROUNDING_MODES = Object.keys(ROUNDING) as readonly RoundingMode[];
 
 /**
  * `value × multiplier ÷ divisor`, rounded once to a whole number. Exact: products beyond 2^53 go through BigInt.
@@ -28,11 +50,9 @@ function mulDivSafe(product: number, divisor: number, mode: RoundingMode): numbe
 }
 
 function settle(quotient: number, remainder: number, divisor: number, mode: RoundingMode): number {
-  if (remainder === 0 || mode === 'down') return quotient;
-  if (mode === 'up') return quotient + 1;
-  const twice = remainder * 2;
-  if (twice !== divisor) return twice > divisor ? quotient + 1 : quotient;
-  return mode === 'half-up' || quotient % 2 === 1 ? quotient + 1 : quotient;
+  if (remainder === 0) return quotient;
+  const { goesUp }: RoundingRule = ROUNDING[mode];
+  return goesUp(remainder * 2 - divisor, quotient) ? quotient + 1 : quotient;
 }
 
 function mulDivBig(size: number, multiplier: number, divisor: number, mode: RoundingMode): number {

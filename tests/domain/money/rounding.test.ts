@@ -1,15 +1,18 @@
 import Decimal from 'decimal.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { mulDivRound, type RoundingMode } from '../../../src/domain/money/rounding.ts';
+import { mulDivRound, ROUNDING_MODES, type RoundingMode } from '../../../src/domain/money/rounding.ts';
 
+/** What decimal.js calls each; one that is missing does not compile. */
 const DECIMAL_MODE: Record<RoundingMode, Decimal.Rounding> = {
   'half-up': Decimal.ROUND_HALF_UP,
   'half-even': Decimal.ROUND_HALF_EVEN,
   up: Decimal.ROUND_UP,
   down: Decimal.ROUND_DOWN,
 };
-const mode = fc.constantFrom<RoundingMode>('half-up', 'half-even', 'up', 'down');
+const mode = fc.constantFrom(...ROUNDING_MODES);
+/** Often one that leaves halves: by chance alone they hardly come. */
+const divisors = fc.oneof(fc.constantFrom(2, 4, 10), fc.integer({ min: 1, max: 1e8 }));
 
 describe('rounding once', () => {
   test('agrees with decimal.js for every mode, beyond 2^53 too', () => {
@@ -18,7 +21,7 @@ describe('rounding once', () => {
       fc.property(
         fc.integer({ min: -1e12, max: 1e12 }),
         fc.integer({ min: 0, max: 1e8 }),
-        fc.integer({ min: 1, max: 1e8 }),
+        divisors,
         mode,
         (value, multiplier, divisor, how) => {
           const exact = new Wide(value).times(multiplier).div(divisor);
