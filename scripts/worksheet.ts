@@ -11,6 +11,7 @@ export function run(flags: readonly string[]): Promise<number> {
     out: (text) => writeAll(1, text),
     warn: (line) => writeAll(2, `${line}\n`),
     now: instant(Date.now()),
+    environment: process.env,
   });
 }
 

@@ -33,7 +33,9 @@ export function ColumnChoices({ table, columns, onChange }: ColumnChoicesProps) 
 /** One column a field: choosing it here takes it from the column that had it, but for notes. */
 function withField(columns: readonly ColumnChoice[], column: number, field: ColumnFieldId | null): ColumnChoice[] {
   return columns.map((choice) => {
-    if (choice.column === column) return { ...choice, field };
-    return field !== null && field !== 'notes' && choice.field === field ? { ...choice, field: null } : choice;
+    const { rivalOf, ...chosen } = choice;
+    if (choice.column === column) return { ...chosen, field };
+    const settled = rivalOf === field ? chosen : choice;
+    return field !== null && field !== 'notes' && choice.field === field ? { ...settled, field: null } : settled;
   });
 }

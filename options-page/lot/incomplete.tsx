@@ -1,4 +1,5 @@
 import type { LotFacts } from '../../src/domain/lot/lot.ts';
+import { withoutRow } from '../../src/domain/lot/unread-cell.ts';
 import type { DealProblem } from '../../src/domain/worksheet/deal-of.ts';
 import type { LotEdit } from './use-lot-edit.ts';
 
@@ -51,6 +52,17 @@ interface SettleProps {
 
 /** Settles what could not be read by what is known without it, because the buyer says so. */
 function Settle({ field, facts, edit }: SettleProps) {
+  if (field === 'row') {
+    const { unread } = facts;
+    return (
+      <>
+        {' '}
+        <button type="button" class="plain" onClick={() => edit.commit('unread', withoutRow(unread), 'Saved.')}>
+          The figures are right
+        </button>
+      </>
+    );
+  }
   const known = facts[field];
   // Retail has nothing to fall back on.
   if (known === undefined && field === 'retail') return null;

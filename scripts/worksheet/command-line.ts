@@ -9,7 +9,16 @@ export interface Command {
   readonly json: boolean;
 }
 
-export function readCommand(flags: readonly string[]): Outcome<Command | 'help'> {
+/** @param environment where npm leaves options that were given to it and not to the command */
+export function readCommand(
+  flags: readonly string[],
+  environment: Readonly<Record<string, string | undefined>> = {},
+): Outcome<Command | 'help'> {
+  const taken = OPTIONS.filter((name) => isTakenByNpm(name, flags, environment));
+  if (taken.length > 0) {
+    const names = taken.map((name) => `--${name}`).join(' and ');
+    return refuse('no-dashes', `npm took ${names} for itself. Put -- before the options. ${CALL}`);
+  }
   if (flags.includes('--help') || flags.includes('-h')) return ok('help');
   const paths: string[] = [];
   let setup: string | undefined;
@@ -30,5 +39,16 @@ export function readCommand(flags: readonly string[]): Outcome<Command | 'help'>
     return refuse('stdin-twice', `Only one of the two can come from standard input. ${CALL}`);
   return ok({ lots, setup, json });
 }
+
+const OPTIONS = ['setup', 'json'] as const;
+
+/** Without `--` in front npm reads an option itself: it sets `npm_config_…` and hands over what is left. */
+const isTakenByNpm = (
+  name: (typeof OPTIONS)[number],
+  flags: readonly string[],
+  environment: Readonly<Record<string, string | undefined>>,
+): boolean =>
+  (environment[`npm_config_${name}`] ?? '') !== '' &&
+  !flags.some((flag) => flag === `--${name}` || flag.startsWith(`--${name}=`));
 
 const CALL = `Usage: ${USAGE}`;

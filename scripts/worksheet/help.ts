@@ -8,6 +8,7 @@ export const HELP = `Works out the max bid of every lot in a table.
                  a single - reads it from standard input
   --setup FILE   a setup file, as the Setup screen saves it; its fields are described in manifest/setup.schema.json
   --json         a JSON array in place of the table, one object per row, in the order of the file
+  --             must stand before the options, or npm takes them for its own
   --help         this text
 
 Money in the JSON is in dollars, as numbers with at most two decimals, each exact to the cent; factors are per dollar.
@@ -26,6 +27,7 @@ Each object has these keys, null or empty where there is no value:
   holdFactors      {floorFactor, cashFactor, flatHold, expectedDays}
   lines            the sum, line by line {key, label, amount, low, high}; the amounts add up to maxBid exactly
   assumptions      what was assumed because the row does not say
+  cautions         those of them that leave a cost out: no fee schedule, free transport
   problems         why there is no max bid: {reason, message}
   faults           what is wrong or in doubt in the row's cells
 

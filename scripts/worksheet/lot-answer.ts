@@ -77,8 +77,12 @@ function figuresOf(sheet: Worksheet, context: PricingContext) {
     },
     lines: [lineOf(walk.from, 1), ...walk.steps.map((step) => lineOf(step, -1))],
     assumptions: assumptions.map(({ message }) => message),
+    cautions: assumptions.flatMap(({ about, message }) => (LOUD.has(about) ? [message] : [])),
   };
 }
+
+/** What is assumed at the cost of money that nobody counted: said with the problems, not only below the table. */
+const LOUD: ReadonlySet<string> = new Set(['fees', 'transport']);
 
 /** In place of the figures of a lot that can't be worked out. */
 const NO_FIGURES = {
@@ -99,6 +103,7 @@ const NO_FIGURES = {
   holdFactors: null,
   lines: [],
   assumptions: [],
+  cautions: [],
 } as const satisfies Record<keyof ReturnType<typeof figuresOf>, null | readonly never[]>;
 
 /** @param sign what is taken off counts against the sum, so that the amounts add up to the price */

@@ -3,6 +3,7 @@ import type { LotFacts } from '../../src/domain/lot/lot.ts';
 import { type Outcome, ok } from '../../src/domain/outcome.ts';
 import type { Setup } from '../../src/domain/setup/setup.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
+import { changesTo } from '../../src/folds/fact-changes.ts';
 import { guessColumns } from '../../src/intake/columns/guess-columns.ts';
 import { decodeText } from '../../src/intake/csv/decode-text.ts';
 import { openTable } from '../../src/intake/open-table.ts';
@@ -36,12 +37,29 @@ export async function readRows(bytes: Uint8Array, setup: Setup, now: Instant): P
   const columns = guessColumns(table.headings, table.sample, { venues, titles });
   const context = { now, storeZone: setup.store.zone, venues, titles, from: 'file', readClose: readCloseTime } as const;
   const rows: LotRow[] = [];
+  const rowOfVin = new Map<string, SeenRow>();
   for await (const chunk of readInChunks(table, columns, context, { pause: () => Promise.resolve() })) {
     for (const { row, facts, faults } of chunk) {
       const barring = faults.filter(({ severity }) => severity === 'row');
-      rows.push({ row, facts, faults, barring });
+      rows.push({ row, facts, faults: [...faults, ...vinAgain(row, facts, rowOfVin)], barring });
     }
   }
   const unused = columns.filter(({ field }) => field === null).map(({ heading }) => heading);
   return ok({ rows, unused });
+}
+
+type SeenRow = Pick<LotRow, 'row' | 'facts'>;
+
+/** The same car twice: one of the two rows is old, or it is in two sales. Both are worked out, and the second says so. */
+function vinAgain(row: number, facts: LotFacts, rowOfVin: Map<string, SeenRow>): readonly CellFault[] {
+  const { vin } = facts;
+  if (vin === undefined) return [];
+  const before = rowOfVin.get(vin);
+  if (before === undefined) {
+    rowOfVin.set(vin, { row, facts });
+    return [];
+  }
+  const differs = changesTo(before.facts, facts).length > 0;
+  const message = `The same VIN stands in row ${before.row}, ${differs ? 'with other figures. Keep the row that is right' : 'with nothing else. Leave one out'}.`;
+  return [{ column: null, heading: 'VIN', text: vin, message, severity: 'question' }];
 }

@@ -19,6 +19,8 @@ export interface Surroundings {
   readonly out: (text: string) => void;
   readonly warn: (line: string) => void;
   readonly now: Instant;
+  /** Environment variables, among which npm leaves the options that it took for its own. */
+  readonly environment?: Readonly<Record<string, string | undefined>>;
 }
 
 /**
@@ -26,7 +28,7 @@ export interface Surroundings {
  * @returns the exit code: 1 when the command, the setup or the table can't be used, else 0
  */
 export async function worksheetCommand(flags: readonly string[], around: Surroundings): Promise<number> {
-  const command = readCommand(flags);
+  const command = readCommand(flags, around.environment);
   if (!command.ok) return refused(around, command.message);
   if (command.value === 'help') {
     around.out(HELP);
@@ -66,8 +68,8 @@ function readSetup(path: string, around: Surroundings): Setup | undefined {
 }
 
 /** What is wrong with a row, once: a problem that is a fault of a cell is not said again. */
-function tell({ row, vin, problems, faults }: LotAnswer, around: Surroundings): void {
-  const sentences = new Set([...faults, ...problems.map(({ message }) => message)]);
+function tell({ row, vin, problems, faults, cautions }: LotAnswer, around: Surroundings): void {
+  const sentences = new Set([...faults, ...problems.map(({ message }) => message), ...cautions]);
   const which = vin === null ? `Row ${row}` : `Row ${row} (${vin})`;
   for (const sentence of sentences) around.warn(`${which}: ${sentence}`);
 }

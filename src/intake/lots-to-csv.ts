@@ -77,7 +77,7 @@ function cellsOf(facts: LotFacts, context: CsvContext, readBack: RowReader): (Lo
 function factsBeyond(facts: LotFacts, read: LotFacts): string | undefined {
   const fields = Object.keys({ ...facts, ...read }) as LotField[];
   const changed = fields.filter((field) => !isSameFact(facts[field], read[field]));
-  const doubted = (facts.unread ?? []).map(({ field }): LotField => field);
+  const doubted = (facts.unread ?? []).flatMap(({ field }): LotField[] => (field === 'row' ? [] : [field]));
   const groups = COLUMNS.filter(({ fills }) => fills.some((field) => changed.includes(field))).flatMap(
     ({ fills }) => fills,
   );

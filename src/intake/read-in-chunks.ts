@@ -30,7 +30,7 @@ export async function* readInChunks(
   { rowsAtOnce = ROWS_AT_ONCE, pause = pauseForPage, signal }: ChunkOptions = {},
 ): AsyncGenerator<readonly RowReading[]> {
   const habits = context.closeHabits ?? (await closeHabits(table, columns, { ...context, pause }));
-  const read = rowReader(columns, { ...context, closeHabits: habits });
+  const read = rowReader(columns, { ...context, closeHabits: habits, usualCells: usualCells(table.sample) });
   let chunk: RowReading[] = [];
   for (const { firstRow, records, problems } of readRecords(table.text, table.dialect)) {
     for (const [i, cells] of records.entries()) {
@@ -46,6 +46,14 @@ export async function* readInChunks(
     }
   }
   if (chunk.length > 0) yield chunk;
+}
+
+/** The number of cells that most rows have; undefined where no number is that common, as in a table of one row. */
+function usualCells(rows: readonly (readonly string[])[]): number | undefined {
+  if (rows.length < 2) return undefined;
+  const lengths = rows.map(({ length }) => length).sort((a, b) => a - b);
+  const middle = lengths[Math.floor((lengths.length - 1) / 2)];
+  return lengths.filter((length) => length === middle).length * 2 >= lengths.length ? middle : undefined;
 }
 
 /** A row that can't be read by a mistake of ours costs only itself. */

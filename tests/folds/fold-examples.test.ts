@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Evidence } from '../../src/domain/lot/evidence.ts';
 import type { LotId } from '../../src/domain/lot/lot.ts';
+import { withoutRow } from '../../src/domain/lot/unread-cell.ts';
 import { cents } from '../../src/domain/money/cents.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { foldLots } from '../../src/folds/fold-lots.ts';
@@ -75,6 +76,25 @@ test('what could not be read of a fact is settled by setting or emptying it, and
   expect(lotOf(entries)?.facts.unread).toEqual([unread[0]]);
   entries.push(write({ kind: 'lot-changed', set: {}, clear: ['recon'], evidence: {} }));
   expect(lotOf(entries)?.facts).toEqual({ make: 'Alder', miles: 91_000, transport: 40_000 });
+});
+
+test('a row whose cells may have moved stays in doubt, whatever is set, until somebody says that its figures are right', () => {
+  const { write } = device(1);
+  const unread = [
+    { field: 'recon', text: '1' },
+    { field: 'row', text: '200' },
+  ] as const;
+  const came: Happening = {
+    kind: 'lots-added',
+    source: 'file',
+    lots: [{ id: lotId, facts: { make: 'Alder', unread: [...unread] }, evidence: {} }],
+  };
+  const entries = [write(came, LOTS), write(change({ retail: { likely: cents(1_800_000) }, recon: [] }))];
+  expect(lotOf(entries)?.facts.unread).toEqual([unread[1]]);
+  expect(withoutRow(unread)).toEqual([unread[0]]);
+  expect(withoutRow([unread[1]])).toBeUndefined();
+  entries.push(write({ kind: 'lot-changed', set: {}, clear: ['unread'], evidence: {} }));
+  expect(lotOf(entries)?.facts.unread).toBeUndefined();
 });
 
 test('a new value takes its own evidence, and does not keep that of the value before', () => {

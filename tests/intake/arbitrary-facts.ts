@@ -91,7 +91,7 @@ export const arbitraryFacts: fc.Arbitrary<LotFacts> = fc
       transport: cents,
       proxy: cents,
       funding: fc.constantFrom('floor', 'cash'),
-      unread: fc.constantFrom([{ field: 'recon', text: 'about 800?' }]),
+      unread: fc.constantFrom([{ field: 'recon', text: 'about 800?' }], [{ field: 'row', text: 'one key' }]),
       notes: fc.oneof(text, fc.constantFrom('two\nlines', 'two\r\nlines\r', 'x'.repeat(4000))),
       pageUrl: fc.webUrl({ size: 'small' }),
     },

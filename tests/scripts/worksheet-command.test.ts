@@ -9,7 +9,11 @@ const LOTS = 'tests/fixtures/lots-example.csv';
 const SETUP = 'tests/fixtures/setup-example.json';
 const setupText = readFileSync(SETUP, 'utf8');
 
-async function call(flags: readonly string[], files: Readonly<Record<string, string>> = {}) {
+async function call(
+  flags: readonly string[],
+  files: Readonly<Record<string, string>> = {},
+  environment: Readonly<Record<string, string>> = {},
+) {
   const warned: string[] = [];
   let out = '';
   const known: Readonly<Record<string, string>> = {
@@ -27,6 +31,7 @@ async function call(flags: readonly string[], files: Readonly<Record<string, str
     },
     warn: (line) => warned.push(line),
     now: instant(Date.parse('2026-11-25T12:00:00Z')),
+    environment,
   });
   return { code, out, warned: warned.join('\n') };
 }
@@ -66,9 +71,10 @@ describe('the worksheet command', () => {
   test('writes a table whose figures line up', async () => {
     const { out } = await call([LOTS, '--setup', SETUP]);
     const lines = out.trimEnd().split('\n');
-    expect(lines).toHaveLength(4);
     const end = (lines[0] ?? '').indexOf('Max bid') + 'Max bid'.length;
-    for (const line of lines.slice(1)) expect(line.slice(0, end)).toMatch(/\$[\d,]+$/);
+    for (const line of lines.slice(1, 4)) expect(line.slice(0, end)).toMatch(/\$[\d,]+$/);
+    expect(lines[1]).toContain('Ocotillo Truck Sale');
+    expect(lines[4] ?? '').toBe('');
   });
 
   test('reports a row it can’t price and works the others out', async () => {
@@ -102,6 +108,41 @@ describe('the worksheet command', () => {
     const gate = (lot: { lines: { key: string; amount: number }[] }) =>
       lot.lines.find((l) => l.key === 'fee-0')?.amount;
     expect([gate(lots[0]), gate(lots[1])]).toEqual([-275, -300]);
+  });
+
+  test('says below the table what was assumed, each thing once, and what leaves a cost out beside the row too', async () => {
+    const rows = `${HEAD}1ZLWV2AC1M1106317,Foxglove Fleet Lanes,,9000,15000,900,,\n1ZL3H4C21M0104471,Foxglove Fleet Lanes,,9000,15000,900,,0\n1ZLWV2AC1M1106317,Foxglove Fleet Lanes,,9000,15000,900,Clean,\n`;
+    const { out, warned } = await call(['-', '--setup', SETUP], { '-': rows });
+    const assumed = out.split('Assumed:\n')[1];
+    expect(assumed).toContain('  Rows 2–3: No title is set: assumed clean.');
+    expect(assumed).toContain('  Row 3: Transport is $0: delivery is counted as free.');
+    expect(warned).toContain('Row 3 (1ZL3H4C21M0104471): Transport is $0');
+    expect(warned).not.toContain('assumed clean');
+    const none = setupText.replace('"feeScheduleIds": ["foxglove-buyer"]', '"feeScheduleIds": []');
+    expect((await call(['-', '--setup', SETUP], { '-': rows, [SETUP]: none })).warned).toContain(
+      'Row 2 (1ZLWV2AC1M1106317): “Foxglove Fleet Lanes” has no fee schedule: no buy fee is counted.',
+    );
+  });
+
+  test('asks about a car that stands twice', async () => {
+    const row = (vin: string, retail: number) => `${vin},Foxglove Fleet Lanes,,9000,${retail},900,Clean,300\n`;
+    const { lots, warned } = await answers(
+      HEAD + row('1ZLWV2AC1M1106317', 15_000) + row('1zlwv2ac1 m1106317', 15_000) + row('1ZLWV2AC1M1106317', 19_000),
+    );
+    expect(warned).toContain('The same VIN stands in row 2, with nothing else. Leave one out.');
+    expect(warned).toContain('The same VIN stands in row 2, with other figures. Keep the row that is right.');
+    expect(lots[0].faults.join()).not.toContain('The same VIN');
+  });
+
+  test.each([
+    [{ npm_config_setup: 'true' }, [LOTS, SETUP], 'npm took --setup for itself'],
+    [{ npm_config_json: 'true' }, [LOTS, '--setup', SETUP], 'npm took --json for itself'],
+    [{ npm_config_setup: SETUP, npm_config_json: 'true' }, [LOTS], 'npm took --setup and --json for itself'],
+  ])('says that -- is missing when npm left %j', async (environment, flags, sentence) => {
+    const { code, out, warned } = await call(flags, {}, environment);
+    expect([code, out]).toEqual([1, '']);
+    expect(warned).toContain(sentence);
+    expect((await call([LOTS, '--setup', SETUP, '--json'], {}, environment)).code).toBe(0);
   });
 
   test.each([

@@ -43,9 +43,20 @@ export function parseMoney(text: string, options: { readonly decimal?: DecimalMa
 /** @param decimals how many decimals make a whole cent: 2 for dollars, 5 for thousands of dollars */
 function inCents(whole: string, fraction: string, decimals: number): Cents | 'too-fine' | 'too-large' {
   const kept = fraction.replace(/0+$/, '');
-  if (kept.length > decimals) return 'too-fine';
-  const value = Number(whole + kept.padEnd(decimals, '0'));
+  const value = kept.length > decimals ? nearCents(whole, kept, decimals) : Number(whole + kept.padEnd(decimals, '0'));
+  if (value === undefined) return 'too-fine';
   return value <= MOST_WRITTEN ? cents(value) : 'too-large';
+}
+
+/** A figure of so many digits was written by a program that counts in binary (IEEE 754 has 15 to 17 decimal digits). */
+const BINARY_DIGITS = 15;
+
+/** The cent that a spreadsheet meant by 31900.000000000004, which differs from it by no more than its arithmetic. */
+function nearCents(whole: string, fraction: string, decimals: number): number | undefined {
+  if ((whole + fraction).replace(/^0+/, '').length < BINARY_DIGITS) return undefined;
+  const value = Number(`${whole}.${fraction}`) * 10 ** decimals;
+  const near = Math.round(value);
+  return Math.abs(value - near) <= near * 2 ** -40 ? near : undefined;
 }
 
 function whyNot(tidy: string) {

@@ -29,13 +29,15 @@ const FILLERS = /\b(?:titled?|brand(?:ed)?|certificate|cert|of|the|status)\b/g;
 export function matchTitle(text: string, titles: readonly Pick<TitleBrand, 'id' | 'name'>[]): Outcome<string> {
   const words = plainWords(text);
   if (words === '') return refuse('empty', 'Enter the title.');
+  if (text.includes('?')) {
+    return refuse('unsure', `“${text.trim()}” is a question, so the title is not known. Choose the title.`);
+  }
   const exact = titles.find((title) => plainWords(title.id) === words || plainWords(title.name) === words);
   if (exact !== undefined) return ok(exact.id);
-  const bare = withoutFillers(words);
-  const alike = SAME_MEANING.find((group) => group.includes(bare)) ?? [bare];
-  const found = titles.filter((title) =>
-    [title.id, title.name].some((name) => alike.includes(withoutFillers(plainWords(name)))),
-  );
+  if (namesSeveral(text, titles)) {
+    return refuse('ambiguous', `“${text.trim()}” names more than one title. Choose the one it is.`);
+  }
+  const found = titlesNamed(words, titles);
   const [first, second] = found;
   if (first === undefined) {
     const known = titles.map((title) => title.name).join(', ');
@@ -46,6 +48,27 @@ export function matchTitle(text: string, titles: readonly Pick<TitleBrand, 'id' 
     return refuse('ambiguous', `“${text.trim()}” could be ${choices}. Choose the one it is.`);
   }
   return ok(first.id);
+}
+
+function titlesNamed<Title extends Pick<TitleBrand, 'id' | 'name'>>(
+  words: string,
+  titles: readonly Title[],
+): readonly Title[] {
+  const bare = withoutFillers(words);
+  const alike = SAME_MEANING.find((group) => group.includes(bare)) ?? [bare];
+  return titles.filter((title) =>
+    [title.id, title.name].some((name) => alike.includes(withoutFillers(plainWords(name)))),
+  );
+}
+
+/** "Rebuilt/Salvage" is two states with a mark between them; "rebuilt salvage" is one. */
+function namesSeveral(text: string, titles: readonly Pick<TitleBrand, 'id' | 'name'>[]): boolean {
+  const states = text.split(/[/,;|+&]|\b(?:or|and)\b/i).flatMap((part) => {
+    const words = plainWords(part);
+    const known = SAME_MEANING.find((group) => group.includes(withoutFillers(words)))?.[0];
+    return words === '' ? [] : (titlesNamed(words, titles)[0]?.id ?? known ?? []);
+  });
+  return new Set(states).size > 1;
 }
 
 const withoutFillers = (words: string): string => words.replace(FILLERS, ' ').replace(/ +/g, ' ').trim() || words;

@@ -50,7 +50,8 @@ export function expectedRecon({ amount, chance }: ReconLine): Cents {
   return cents(mulDivRound((low ?? likely) + 4 * likely + (high ?? likely), chance, 6 * PPM, 'half-up'));
 }
 
-function transportLine(quote: Cents | undefined, rule: TransportRule): CostLine {
+/** What bringing it home costs: the lot's own quote, or what the venue's rule comes to. */
+export function transportLine(quote: Cents | undefined, rule: TransportRule): CostLine {
   if (quote !== undefined) return { kind: 'transport', label: 'Transport, as quoted', cents: quote };
   if (rule.kind === 'flat') return { kind: 'transport', label: 'Transport, the venue’s flat rate', cents: rule.cents };
   const byMile = cents(Math.min(LARGEST_CENTS, rule.miles * rule.centsPerMile));

@@ -10,6 +10,7 @@ import { factor, PPM, ppm } from '../money/rate.ts';
 import { type Outcome, ok, type Refusal } from '../outcome.ts';
 import type { TitleBrand } from '../setup/money-rules.ts';
 import type { Venue } from '../setup/venue.ts';
+import type { LocalDate } from '../time/local-date.ts';
 import { dateIn } from '../time/wall-clock.ts';
 import { costLines } from './cost-lines.ts';
 import type { PricingContext } from './pricing-context.ts';
@@ -151,7 +152,7 @@ function billOf(
   context: PricingContext,
   problems: DealProblem[],
 ): { fees: readonly FeeTable[]; charges: readonly Charge[] } {
-  const date = facts.close && dateIn(venue.zone, facts.close.instant);
+  const dates = datesOf(facts, venue);
   const fees: FeeTable[] = [];
   const charges: Charge[] = [];
   for (const id of venue.feeScheduleIds) {
@@ -163,13 +164,27 @@ function billOf(
       });
       continue;
     }
-    const edition = editionAt(schedule, date);
-    if (edition.ok) {
+    const editions = dates.map((date) => editionAt(schedule, date));
+    const [edition] = editions;
+    if (edition === undefined || !edition.ok) {
+      if (edition !== undefined) problems.push({ reason: edition.reason, message: edition.message });
+    } else if (editions.some((other) => !other.ok || other.value !== edition.value)) {
+      problems.push({
+        reason: 'needs-date',
+        message: `The rates of “${schedule.name}” depend on which close is right. Pick the right one.`,
+      });
+    } else {
       fees.push(...edition.value.tables);
       charges.push(...edition.value.charges);
-    } else problems.push({ reason: edition.reason, message: edition.message });
+    }
   }
   return { fees, charges };
+}
+
+/** The day of the sale at the venue; where the close is in doubt, every day that it can be. */
+function datesOf({ close }: LotFacts, { zone }: Venue): readonly (LocalDate | undefined)[] {
+  if (close === undefined) return [undefined];
+  return [...new Set([close.instant, ...close.otherwise].map((moment) => dateIn(zone, moment)))];
 }
 
 /** Floored whenever there is a floor plan, the title can go on it, and the lot does not say cash. */

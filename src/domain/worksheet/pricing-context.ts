@@ -31,7 +31,7 @@ export interface PricingOptions {
 
 export function pricingContext(setup: Setup, { history = stockOf(setup), hold }: PricingOptions = {}): PricingContext {
   const venueById = new Map(setup.venues.map((venue) => [venue.id, venue]));
-  const venueByName = new Map(setup.venues.map((venue) => [venue.name.trim().toLowerCase(), venue]));
+  const venueByName = byName(setup.venues);
   return {
     setup,
     history,
@@ -42,6 +42,17 @@ export function pricingContext(setup: Setup, { history = stockOf(setup), hold }:
     hold: hold ?? setupHold(setup, history),
     spreadOf: holdSpreads(setup.carrying, history),
   };
+}
+
+/** Of two venues of one name neither is the one that a lot means. */
+function byName(venues: readonly Venue[]): ReadonlyMap<string, Venue> {
+  const names = venues.map(({ name }) => name.trim().toLowerCase());
+  return new Map(
+    venues.flatMap((venue, i): [string, Venue][] => {
+      const name = names[i] ?? '';
+      return names.indexOf(name) === names.lastIndexOf(name) ? [[name, venue]] : [];
+    }),
+  );
 }
 
 function setupHold({ carrying }: Setup, history: readonly StockCar[]): PricingContext['hold'] {

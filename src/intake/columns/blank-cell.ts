@@ -9,3 +9,9 @@ export function isBlankCell(cell: string | undefined): boolean {
   if (cell.length >= 20 || !FIRST.has(cell.charAt(0))) return false;
   return NOTHING.test(cell.replace(/[\s\u200b\ufeff]/g, ''));
 }
+
+/**
+ * Whether a cell for the title is empty. A lot without a title is taken as clean, so words that stand for “nobody knows” do
+ * not count as empty here: they say that the title is not known.
+ */
+export const isEmptyTitle = (cell: string): boolean => /^[\s\u200b\ufeff–—-]*$/.test(cell);

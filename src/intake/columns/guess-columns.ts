@@ -12,6 +12,10 @@ export interface ColumnGuess {
   /** Null: the column is left out unless the user says what it is. */
   readonly field: ColumnFieldId | null;
   readonly sure: 'certain' | 'likely' | 'doubtful';
+  /** The file has headings, and this column stands beyond the last of them. */
+  readonly beyond?: true;
+  /** The field that this column names in so many words, where another column is read for it. */
+  readonly rivalOf?: ColumnFieldId;
 }
 
 /** What cells alone say about a column that has no telling heading. */
@@ -51,6 +55,9 @@ export function guessColumns(
     const heading = headings?.[column]?.trim() || `Column ${column + 1}`;
     const look = lookOfCells(cells, names);
     const match = headings === null ? null : readHeading(headings[column] ?? '');
+    // What stands beyond the headings has most often been moved there; only the user can say that it is a column.
+    if (headings !== null && column >= headings.length)
+      return { column, heading, field: null, sure: 'doubtful', beyond: true };
     const { field, sure } = match === null ? byLook(look, cells) : byHeading(match, look, cells);
     return { column, heading, field, sure };
   });
@@ -98,5 +105,9 @@ function withoutRivals(guesses: readonly ColumnGuess[]): readonly ColumnGuess[] 
     taken.add(field);
     kept.add(column);
   }
-  return guesses.map((guess) => (kept.has(guess.column) ? guess : { ...guess, field: null }));
+  return guesses.map((guess) => {
+    const { field, sure, ...others } = guess;
+    if (field === null || kept.has(guess.column)) return guess;
+    return { ...others, sure, field: null, ...(sure === 'certain' && { rivalOf: field }) };
+  });
 }

@@ -27,6 +27,8 @@ export interface ReadContext extends KnownNames {
   readonly venues: readonly Pick<Venue, 'id' | 'name' | 'zone'>[];
   readonly from: 'file' | 'pasted';
   readonly readClose: CloseReader;
+  /** How many cells most rows of the file have; a longer row has been cut apart somewhere. */
+  readonly usualCells?: number | undefined;
   /** Which mark stands before decimals in this file, where it is known. */
   readonly decimal?: DecimalMark | undefined;
   /** How the columns of closes write, where their cells have been looked at. */

@@ -2,8 +2,8 @@ import { rangeFault } from '../../domain/lot/not-meant.ts';
 import { type Cents, cents } from '../../domain/money/cents.ts';
 import type { Estimate } from '../../domain/money/estimate.ts';
 import { PPM, ppm } from '../../domain/money/rate.ts';
-import type { ReadContext } from './read-context.ts';
-import { readAmount } from './read-plain-cells.ts';
+import { readAmount } from './read-amount.ts';
+import type { RowContext } from './row-context.ts';
 import type { Cell, RowDraft } from './row-draft.ts';
 
 export interface EstimateCells {
@@ -15,7 +15,7 @@ export interface EstimateCells {
 /** What a recon column becomes: the file does not say what needs doing. */
 export const RECON_LABEL = 'Recon';
 
-export function readRetailCells(cells: EstimateCells, draft: RowDraft, context: ReadContext): void {
+export function readRetailCells(cells: EstimateCells, draft: RowDraft, context: RowContext): void {
   const estimate = readEstimate(cells, draft, context);
   if (estimate === undefined) return;
   const fault = rangeFault(estimate.value, 'retail');
@@ -23,7 +23,7 @@ export function readRetailCells(cells: EstimateCells, draft: RowDraft, context: 
   else draft.unread(estimate.cell, fault.message);
 }
 
-export function readReconCells(cells: EstimateCells, draft: RowDraft, context: ReadContext): void {
+export function readReconCells(cells: EstimateCells, draft: RowDraft, context: RowContext): void {
   const estimate = readEstimate(cells, draft, context);
   if (estimate === undefined) return;
   const line = { label: RECON_LABEL, amount: estimate.value, chance: ppm(PPM) };
@@ -31,7 +31,7 @@ export function readReconCells(cells: EstimateCells, draft: RowDraft, context: R
 }
 
 /** Low, likely and high as far as they can be read and go in that order; never a figure that nobody wrote, unless asked about. */
-function readEstimate(cells: EstimateCells, draft: RowDraft, context: ReadContext) {
+function readEstimate(cells: EstimateCells, draft: RowDraft, context: RowContext) {
   if (cells.low === undefined && cells.likely === undefined && cells.high === undefined) return undefined;
   const low = amountOf(cells.low, draft, context);
   const likely = amountOf(cells.likely, draft, context);
@@ -78,9 +78,9 @@ function midpoint(low: ReadAmount | undefined, high: ReadAmount | undefined, dra
   return { value: { low: low.cents, likely, high: high.cents }, cell, sure: 'doubtful' as const };
 }
 
-function amountOf(cell: Cell | undefined, draft: RowDraft, context: ReadContext): ReadAmount | undefined {
+function amountOf(cell: Cell | undefined, draft: RowDraft, context: RowContext): ReadAmount | undefined {
   if (cell === undefined) return undefined;
-  const amount = readAmount(cell.text, context);
+  const amount = readAmount(cell, context);
   if (amount.ok) return { cents: amount.value, cell };
   draft.unread(cell, amount.message);
   return undefined;

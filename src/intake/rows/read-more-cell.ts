@@ -46,7 +46,7 @@ export function readMoreCell(
     for (const { id } of columnsOf(field)) settled.add(id);
   }
   // Whoever has filled in such a cell meanwhile has settled it.
-  const unread = facts.unread?.filter(({ field }) => isUnchanged(field)) ?? [];
+  const unread = facts.unread?.filter(({ field }) => field === 'row' || isUnchanged(field)) ?? [];
   delete facts.unread;
   if (unread.length > 0) facts.unread = unread;
   return ok({ facts, settled });

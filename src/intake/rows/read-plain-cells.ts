@@ -1,12 +1,13 @@
 import type { LotFacts } from '../../domain/lot/lot.ts';
 import { parseMiles } from '../../domain/lot/parse-miles.ts';
 import { parseYear } from '../../domain/lot/parse-year.ts';
-import type { Cents } from '../../domain/money/cents.ts';
-import { parseMoney } from '../../domain/money/parse-money.ts';
-import { type Outcome, refuse } from '../../domain/outcome.ts';
+import type { Outcome } from '../../domain/outcome.ts';
 import { checkDigitMatches, expectedCheckDigit } from '../../domain/vin/check-digit.ts';
 import { readVin } from '../../domain/vin/read-vin.ts';
+import { unitInHeading } from '../columns/heading-unit.ts';
+import { readAmount } from './read-amount.ts';
 import type { ReadContext } from './read-context.ts';
+import type { RowContext } from './row-context.ts';
 import type { Cell, RowDraft } from './row-draft.ts';
 import { shorten } from './shorten.ts';
 
@@ -38,21 +39,22 @@ export function readYearCell(cell: Cell, draft: RowDraft, context: ReadContext):
   take('year', parseYear(cell.text, new Date(context.now).getUTCFullYear()), cell, draft);
 }
 
-export function readMilesCell(cell: Cell, draft: RowDraft, { decimal }: ReadContext): void {
+export function readMilesCell(cell: Cell, draft: RowDraft, { decimal, unitIn }: RowContext): void {
+  const unit = unitIn(cell.heading, () => unitInHeading(cell.heading));
+  if (unit !== null) {
+    draft.unread(
+      cell,
+      `The heading “${shorten(cell.heading, 60)}” says “${unit}”. Write the miles of this column in full.`,
+    );
+    return;
+  }
   const kilometres = cell.field === 'kilometres' && !/[a-z]/i.test(cell.text);
   const text = kilometres ? `${cell.text} km` : cell.text;
   take('miles', parseMiles(text, decimal === undefined ? {} : { decimal }), cell, draft);
 }
 
-/** An amount of 0 or more, as prices and costs are. */
-export function readAmount(text: string, { decimal }: ReadContext): Outcome<Cents> {
-  const amount = parseMoney(text, decimal === undefined ? {} : { decimal });
-  if (!amount.ok || amount.value >= 0) return amount;
-  return refuse('negative', `“${text}” is below $0. Write the amount without its sign, or leave it out.`);
-}
-
-export function readMoneyCell(cell: Cell, field: Amount, draft: RowDraft, context: ReadContext): void {
-  const amount = readAmount(cell.text, context);
+export function readMoneyCell(cell: Cell, field: Amount, draft: RowDraft, context: RowContext): void {
+  const amount = readAmount(cell, context);
   if (field === 'increment' && amount.ok && amount.value === 0) {
     draft.unread(cell, 'An increment can’t be $0. Write the increment, or leave it out.');
     return;

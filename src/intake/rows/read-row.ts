@@ -1,19 +1,24 @@
 import type { LotFacts } from '../../domain/lot/lot.ts';
-import { isBlankCell } from '../columns/blank-cell.ts';
+import { isBlankCell, isEmptyTitle } from '../columns/blank-cell.ts';
 import type { ColumnFieldId } from '../columns/column-fields.ts';
 import { unguardCell } from '../csv/guard-cell.ts';
 import { type Cells, readCells } from './read-cells.ts';
 import type { ReadContext } from './read-context.ts';
 import { readMoreCell } from './read-more-cell.ts';
 import { type RowContext, remembering } from './row-context.ts';
-import { RowDraft } from './row-draft.ts';
+import { type Cell, RowDraft } from './row-draft.ts';
 import type { RowReading } from './row-reading.ts';
+import { shorten } from './shorten.ts';
 
 /** Which column holds what. A column whose field is null is left out. */
 export interface ColumnChoice {
   readonly column: number;
   readonly heading: string;
   readonly field: ColumnFieldId | null;
+  /** The file has headings, and this column stands beyond the last of them. */
+  readonly beyond?: true;
+  /** The field that this column names in so many words, where another column names it too and is read in its place. */
+  readonly rivalOf?: ColumnFieldId;
 }
 
 /**
@@ -36,33 +41,67 @@ export const readRow = (
  * unless nothing else in it says which lot it is.
  */
 export function rowReader(columns: readonly ColumnChoice[], given: ReadContext): RowReader {
-  const context = remembering(given);
   const mapped = columns.flatMap(({ column, heading, field }) => (field === null ? [] : [{ column, heading, field }]));
   const severalNotes = mapped.filter(({ field }) => field === 'notes').length > 1;
-  const width = columns.reduce((most, { column }) => Math.max(most, column + 1), 0);
+  const rivals = columns.flatMap(({ column, heading, field, rivalOf }) =>
+    field === null && rivalOf !== undefined ? [{ column, heading, field: rivalOf }] : [],
+  );
+  const headed = columns.filter(({ field, beyond }) => beyond !== true || field !== null);
+  const width = headed.reduce((most, { column }) => Math.max(most, column + 1), 0);
   const fields = new Set(mapped.map(({ field }) => field));
+  const context = remembering(given, fields.has('more'));
   return (cells, row, problem) => {
     const draft = new RowDraft(row, context.from);
     if (problem !== undefined) draft.aboutRow(problem, 'question', cells.join(' '));
     const found: Cells = {};
-    for (const { column, heading, field } of mapped) {
-      const raw = cells[column];
-      if (raw === undefined || raw === '') continue;
-      const text = unguardCell(raw).trim();
-      if (isBlankCell(text)) continue;
-      const cell = { field, column, heading, text };
-      if (field === 'notes' && severalNotes) draft.note(`${heading}: ${cell.text}`);
-      else found[field] ??= cell;
+    for (const choice of mapped) {
+      const cell = cellOf(cells, choice);
+      if (cell === undefined) continue;
+      if (cell.field === 'notes' && severalNotes) draft.note(`${cell.heading}: ${cell.text}`);
+      else found[cell.field] ??= cell;
     }
     const more = takeMore(found, fields, draft, context);
+    askWhichOf(rivals, cells, found, draft);
     readCells(found, draft, context);
     if (found.notes) draft.note(found.notes.text);
-    keepExtraCells(cells, width, draft);
+    keepExtraCells(cells, width, context.usualCells, draft);
     const { notes, ...others } = more;
     if (notes !== undefined) draft.note(notes);
     Object.assign(draft.facts, others);
     return draft.finish(isIdentified(draft, cells));
   };
+}
+
+/** A cell that states something. */
+function cellOf(cells: readonly string[], { field, column, heading }: Omit<Cell, 'text'>): Cell | undefined {
+  const raw = cells[column];
+  if (raw === undefined || raw === '') return undefined;
+  const text = unguardCell(raw).trim();
+  const blank = field === 'title' ? isEmptyTitle(text) : isBlankCell(text);
+  return blank ? undefined : { field, column, heading, text };
+}
+
+/** Of two columns with the same heading neither is the right one before somebody has said so, where they differ. */
+function askWhichOf(
+  rivals: readonly Omit<Cell, 'text'>[],
+  cells: readonly string[],
+  found: Cells,
+  draft: RowDraft,
+): void {
+  for (const rival of rivals) {
+    const other = cellOf(cells, rival);
+    const taken = found[rival.field];
+    if (other === undefined || other.text === taken?.text) continue;
+    if (taken === undefined) {
+      found[rival.field] = other;
+      continue;
+    }
+    const message = `Two columns are headed for the same thing, and “${other.heading}” has ${shorten(other.text, 60)} here. Choose which of the two columns is meant.`;
+    if (draft.decides(rival.field)) {
+      draft.unread({ ...taken, text: `${taken.text} / ${other.text}` }, message);
+      delete found[rival.field];
+    } else draft.question(taken, message);
+  }
 }
 
 /** What the tool's own column says; the cells that say the same less fully are taken out of the row. */
@@ -78,13 +117,16 @@ function takeMore(found: Cells, mapped: ReadonlySet<ColumnFieldId>, draft: RowDr
 }
 
 /** More cells than headings: most often a thousands comma that was not put in quotes and moved the cells after it. */
-function keepExtraCells(cells: readonly string[], width: number, draft: RowDraft): void {
+function keepExtraCells(cells: readonly string[], width: number, usual: number | undefined, draft: RowDraft): void {
   if (cells.length <= width) return;
   const extra = cells.slice(width).filter((cell) => !isBlankCell(cell));
-  if (extra.length === 0) return;
-  const message = `This row has ${cells.length} cells under ${width} headings. A comma inside a value may have moved the cells after it: check them.`;
+  // Blank cells at the end are harmless, unless other rows have none, or something in front of them does not fit its column.
+  const longer = usual !== undefined && cells.length > usual;
+  if (extra.length === 0 && !longer && !draft.hasUnread) return;
+  const message = `This row has ${cells.length} cells under ${width} headings. A comma inside a value may have moved the cells after it: check them, or give the last column a heading.`;
   draft.aboutRow(message, 'question', extra.join(' | '));
-  draft.note(`Beyond the last heading: ${extra.join(' | ')}`);
+  draft.moved(extra.join(' | '));
+  if (extra.length > 0) draft.note(`Beyond the last heading: ${extra.join(' | ')}`);
 }
 
 function isIdentified(draft: RowDraft, cells: readonly string[]): boolean {

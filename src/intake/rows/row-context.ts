@@ -15,9 +15,13 @@ export interface RowContext extends ReadContext {
   readonly venueNamed: (text: string) => ReturnType<typeof matchVenue>;
   readonly titleNamed: (text: string) => ReturnType<typeof matchTitle>;
   readonly closeWords: (key: string, work: () => CloseWords) => CloseWords;
+  /** The words of another unit in a heading, once a heading. */
+  readonly unitIn: (heading: string, work: () => string | null) => string | null;
+  /** Whether the file was written by Headroom, which puts commas in quote marks and small amounts as they are. */
+  readonly ownFile: boolean;
 }
 
-export function remembering(context: ReadContext): RowContext {
+export function remembering(context: ReadContext, ownFile: boolean): RowContext {
   const closes = memory<ReturnType<ReadContext['readClose']>>();
   const venues = memory<ReturnType<typeof matchVenue>>();
   const titles = memory<ReturnType<typeof matchTitle>>();
@@ -30,5 +34,7 @@ export function remembering(context: ReadContext): RowContext {
     venueNamed: (text) => venues(text, () => matchVenue(text, context.venues)),
     titleNamed: (text) => titles(text, () => matchTitle(text, context.titles)),
     closeWords: memory<CloseWords>(),
+    unitIn: memory<string | null>(),
+    ownFile,
   };
 }

@@ -64,6 +64,16 @@ export class RowDraft {
     this.#evidence[field] = { from: this.#from, text: shorten(cell.text, LONGEST_EVIDENCE), sure };
   }
 
+  /** Whether a cell could not be read, or was not understood. */
+  get hasUnread(): boolean {
+    return this.#faults.some(({ severity }) => severity === 'unread');
+  }
+
+  /** Whether a column decides about money. */
+  decides(field: ColumnFieldId): boolean {
+    return DECIDES[field] !== undefined;
+  }
+
   question(cell: Cell, message: string): void {
     this.#fault(cell, message, 'question');
   }
@@ -73,6 +83,11 @@ export class RowDraft {
     this.#unread.push(`${cell.heading}: ${cell.text}`);
     const field = DECIDES[cell.field];
     if (field !== undefined) this.facts.unread = withCell(this.facts.unread, { field, text: shorten(cell.text, 200) });
+  }
+
+  /** The cells of the row may stand under the wrong headings; none of its figures counts before somebody has looked. */
+  moved(text: string): void {
+    this.facts.unread = withCell(this.facts.unread, { field: 'row', text: shorten(text, 200) });
   }
 
   /** The cell was not understood, but its words are kept in a field of its own and need no note. */

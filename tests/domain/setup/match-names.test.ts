@@ -27,6 +27,14 @@ describe('a title state in words', () => {
     (text) => expect(titled(text)).toBe('unknown-title'),
   );
 
+  it.each(['Rebuilt/Salvage', 'Clean or Rebuilt', 'flood, fire', 'Salvage & Flood'])('%j is two states', (text) =>
+    expect(titled(text)).toBe('ambiguous'),
+  );
+  it.each(['Clean?', '?', 'rebuilt??'])('%j is a question', (text) => expect(titled(text)).not.toBe('clean'));
+  it.each(['rebuilt salvage', 'Junk, not repairable', 'Clean and clear'])('%j is one state', (text) =>
+    expect(['rebuilt', 'junk', 'clean']).toContain(titled(text)),
+  );
+
   it('names the states that are known', () => {
     expect(matchTitle('odd', [{ id: 'a', name: 'Clean' }])).toMatchObject({
       message: '“odd” is not a title in Setup (Clean). Choose one, or add it.',
@@ -58,16 +66,37 @@ describe('a venue in words', () => {
     ['saguaro', 'saguaro'],
     ['SAGUARO-FLATS', 'saguaro'],
     ['Saguaro Flats, lane 4', 'saguaro'],
-    ['Flats', 'saguaro'],
     ['Saltmarsh', 'saltmarsh'],
     ['Saltmarsh Fleet', 'saltmarsh'],
-    ['night', 'saltmarsh-night'],
   ])('%j is %s', (text, id) => expect(venue(text)).toBe(id));
 
   it.each([
     ['Somewhere', 'unknown-venue'],
     ['Flat', 'unknown-venue'],
     ['', 'empty'],
-    ['Saltmarsh Fleet or Saltmarsh Night', 'ambiguous'],
+    ['Saltmarsh Fleet or Saltmarsh Night', 'loose'],
+    ['Flats', 'loose'],
+    ['night', 'loose'],
+    ['Saguaro Flats West', 'loose'],
+    ['Saguaro Flats online', 'loose'],
+    ['New Saguaro Flats', 'loose'],
   ])('%j is %s', (text, reason) => expect(venue(text)).toBe(reason));
+
+  it('names the venues that a loose wording could mean', () => {
+    expect(matchVenue('Fleet', VENUES)).toMatchObject({
+      message: '“Fleet” is not a venue’s whole name. If it is Saltmarsh Fleet, choose that.',
+    });
+    expect(matchVenue('Saltmarsh Fleet or Saltmarsh Night', VENUES)).toMatchObject({
+      message: expect.stringMatching(/If it is Saltmarsh Fleet or Saltmarsh Night/),
+    });
+  });
+
+  it('does not choose between two venues of one name', () => {
+    expect(
+      matchVenue('Barn', [
+        { id: 'a', name: 'Barn' },
+        { id: 'b', name: 'BARN' },
+      ]),
+    ).toMatchObject({ reason: 'ambiguous' });
+  });
 });
