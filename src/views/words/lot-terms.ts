@@ -23,12 +23,12 @@ export const LOT_TERMS = {
   proxy: {
     term: 'Proxy',
     meaning: 'The bid you left with the venue, which bids for you up to that price. Headroom never bids.',
-    from: 'You: press Placed after you have placed it at the venue.',
+    from: 'You: press “I placed …” after you have placed it at the venue.',
   },
   bid: {
     term: 'Bid',
     meaning:
-      'What you have placed and how it stands: no proxy yet, placed, outbid, placed over max, pending, or ended. “Check” means that a bid needs a look.',
+      'What you have placed and how it stands: no proxy yet, placed, outbid, placed over max, pending, or ended. “Check” means that a bid needs checking.',
     from: 'The proxies and live bids you recorded, the prices seen since, your max bid and the close.',
   },
   close: {
