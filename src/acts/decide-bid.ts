@@ -1,4 +1,5 @@
 import { ownBids, type StandingBid } from '../domain/bid/own-bids.ts';
+import { person } from '../domain/bid/person-words.ts';
 import type { Cents } from '../domain/money/cents.ts';
 import { formatMoney } from '../domain/money/format-money.ts';
 import type { BidAction } from '../domain/sale/bid-action.ts';
@@ -76,7 +77,7 @@ function decideMade(lot: LotState, act: BidMade, circumstances: Circumstances): 
 
 /** "Already noted: $12,000 by the buyer at 12:59 PM." */
 function alreadyNoted({ cents, by, at }: StandingBid, circumstances: Circumstances): string {
-  return `Already noted: ${formatMoney(cents)}${by === '' ? '' : ` by ${by}`} at ${when(at, circumstances)}.`;
+  return `Already noted: ${formatMoney(cents)}${by === '' ? '' : ` by ${person(by)}`} at ${when(at, circumstances)}.`;
 }
 
 function decideWithdraw(

@@ -1,4 +1,5 @@
 import { ownBids } from '../domain/bid/own-bids.ts';
+import { personFirst } from '../domain/bid/person-words.ts';
 import type { Cents } from '../domain/money/cents.ts';
 import { amountOf, sayResult } from '../domain/sale/result-words.ts';
 import { lastReading } from '../domain/time/close-time.ts';
@@ -29,7 +30,7 @@ export function decideEnded(lot: LotState, act: Ended, circumstances: Circumstan
   if (before !== undefined && !inDoubt && saysNoMore(before, act))
     return {
       as: 'nothing',
-      message: `Already noted by ${before.author} at ${when(before.notedAt, circumstances)}: ${sayResult(result)}.`,
+      message: `${personFirst(before.author)} noted it at ${when(before.notedAt, circumstances)}: ${sayResult(result)}.`,
     };
   const own = ownBids(biddingOf(lot).bids);
   const worked = circumstances.work(lot);

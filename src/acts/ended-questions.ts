@@ -1,4 +1,5 @@
 import type { OwnBids } from '../domain/bid/own-bids.ts';
+import { personFirst } from '../domain/bid/person-words.ts';
 import { formatMoney } from '../domain/money/format-money.ts';
 import { resultDoubt } from '../domain/sale/result-doubt.ts';
 import { amountOf, sayResult } from '../domain/sale/result-words.ts';
@@ -45,7 +46,7 @@ function otherResult({ sale }: LotState, act: Ended, { circumstances }: Known): 
   const said = sayResult(noted.result);
   return {
     code: 'other-result',
-    words: `The ${noted.author} noted ${lower(said)} at ${when(noted.notedAt, circumstances)}. Which is right?`,
+    words: `${personFirst(noted.author)} noted ${lower(said)} at ${when(noted.notedAt, circumstances)}. Which is right?`,
     choices: [
       { words: said, leads: 'leave' },
       { words: sayResult(act.result), leads: 'do', act: { ...act, corrects: noted.entry } },
@@ -53,11 +54,11 @@ function otherResult({ sale }: LotState, act: Ended, { circumstances }: Known): 
   };
 }
 
-/** A sale takes a lot out whenever it likes; everything else comes with the close. */
-function early({ facts: { close } }: LotState, act: Ended, { circumstances }: Known): Question | null {
+/** A sale takes a lot out whenever it likes; everything else comes with the close, unless it was said to have ended early. */
+function early({ facts: { close }, sale }: LotState, act: Ended, { circumstances }: Known): Question | null {
   const { now } = circumstances;
   if (close === undefined || act.early === true || act.closedAt !== undefined) return null;
-  if (act.result.ended === 'withdrawn' || lastReading(close) <= now) return null;
+  if (act.result.ended === 'withdrawn' || sale?.result?.early === true || lastReading(close) <= now) return null;
   const last = lastReading(close);
   const endedEarly: Choice = { words: 'Ended early', leads: 'do', act: { ...act, early: true } };
   const [first, second] = [close.instant, last].map((at) => when(at, circumstances));
@@ -145,7 +146,11 @@ function whoBid(act: Ended, { own: { binding }, circumstances }: Known): Questio
         : `Your ${binding.how === 'proxy' ? 'proxy' : 'bid'} was ${formatMoney(binding.cents)}. Who bid ${formatMoney(amount)}?`,
     choices: [
       ...known.map(
-        (who): Choice => ({ words: who, leads: 'do', act: { ...act, bidder: who, liveBy: who, by: 'live' } }),
+        (who): Choice => ({
+          words: personFirst(who),
+          leads: 'do',
+          act: { ...act, bidder: who, liveBy: who, by: 'live' },
+        }),
       ),
       {
         words: 'Somebody else',

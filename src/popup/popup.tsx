@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { openCompanion } from '../browser/pages.ts';
+import type { BidState } from '../domain/bid/bid-state.ts';
 import { bidWords } from '../domain/bid/bid-words.ts';
 import { lotTitle } from '../domain/lot/car-name.ts';
 import { ZERO } from '../domain/money/cents.ts';
@@ -90,7 +91,7 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
                   aria-expanded={noting === lot.id}
                   onClick={() => setNoting(noting === lot.id ? undefined : lot.id)}
                 >
-                  {close !== undefined && close <= now ? 'How did it end?' : 'Record a bid'}
+                  {noteWords(bid)}
                   <span class="visually-hidden"> {lotTitle(lot.facts)}</span>
                 </button>
                 {noting === lot.id && (
@@ -113,4 +114,9 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
       />
     </main>
   );
+}
+
+function noteWords(bid: BidState): string {
+  if (bid.is !== 'ended') return bid.mayHaveClosed ? 'Did it close?' : 'Record a bid';
+  return bid.result === undefined ? 'How did it end?' : 'Correct the result';
 }

@@ -3,6 +3,7 @@ import type { LotAct } from '../../src/acts/act.ts';
 import type { Decision } from '../../src/acts/circumstances.ts';
 import { readBid } from '../../src/acts/read-bid.ts';
 import type { BidState } from '../../src/domain/bid/bid-state.ts';
+import { personFirst } from '../../src/domain/bid/person-words.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { bidOffer, proxyWords } from '../../src/views/lots/act-offers.ts';
 import { closeAt, dollars } from '../views/lots/bid-history.ts';
@@ -135,13 +136,13 @@ describe('an act at a door', () => {
       if (first.as !== 'ask') throw new Error(`not asked: ${JSON.stringify(first)}`);
       expect(plain(first.question.words)).toBe(plain(wanted.asks));
       const offered = first.question.choices.map(({ words }) => words);
-      for (const choice of wanted.choices ?? []) expect(offered).toContain(choice);
+      for (const choice of wanted.choices ?? []) expect(offered).toContain(personFirst(choice));
       const entries = scene.history.entries.length;
       const leaves = first.question.choices.find(({ leads }) => leads === 'leave' || leads === 'edit');
       scene.answer(first, leaves?.words ?? '');
       expect(scene.history.entries).toHaveLength(entries);
       const after = wanted.ifYes ?? wanted.notes ?? [];
-      expect(notesOf(scene, scene.answer(first, yes ?? 'Yes', typed), after)).toEqual(named(after));
+      expect(notesOf(scene, scene.answer(first, personFirst(yes ?? 'Yes'), typed), after)).toEqual(named(after));
     }
     const { stateAfter } = wanted;
     if (stateAfter === undefined) return;
@@ -169,6 +170,18 @@ describe('an act at a door', () => {
     const standing = new ActScene(caseOf('now-05'));
     const state = standing.bids.at(standing.lot, standing.circumstances.now);
     expect(proxyWords(state, dollars(11_000))).toBe('I cut it to $11,000');
+  });
+
+  test('who said that it ended early is not asked again when the amount is put right', () => {
+    const scene = new ActScene(caseOf('now-05'));
+    const first = scene.do(won(11_000));
+    if (first.as !== 'ask') throw new Error('not asked');
+    scene.answer(first, 'Ended early');
+    expect(scene.do(won(11_200, { corrects: scene.lot.sale?.result?.entry ?? null })).as).toBe('write');
+    expect(scene.lot.sale?.result).toMatchObject({
+      early: true,
+      result: { ended: 'won', hammerCents: dollars(11_200) },
+    });
   });
 
   test('before the close, won and lost are asked about, and kept as an early end only by the word of him who answers', () => {

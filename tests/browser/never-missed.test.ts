@@ -37,6 +37,7 @@ test('a call comes with its answers, leads to the Now screen, and is answered fr
   await now.fill({ field: 'Your proxy' }, '9,100');
   await now.click({ button: 'I placed $9,100' });
   await now.sees('Placed $9,100');
+  await now.click({ button: 'Ended early' });
   await now.fill({ field: 'Hammer price' }, '8,750');
   await now.click({ button: 'Won at $8,750' });
   await page.until(async (lot) => (await window.clockProgram.lot(lot))?.sale?.result, id);

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { LotAct } from '../../../src/acts/act.ts';
 import { readBid } from '../../../src/acts/read-bid.ts';
+import { person } from '../../../src/domain/bid/person-words.ts';
 import type { Cents } from '../../../src/domain/money/cents.ts';
 import { readResult, type TypedResult } from '../../../src/domain/sale/read-result.ts';
 import { sayAction, sayEnd } from '../../../src/domain/sale/result-words.ts';
@@ -52,7 +53,7 @@ export function SaleLogPart({ lot, now }: { lot: LotState; now: Instant }) {
           <strong>{sayEnd(result.result, isCanceled(lot))}</strong>
           <span class="quiet small">
             {' '}
-            recorded {sayTime(result.notedAt, setup.store.zone)} by {result.author}
+            recorded {sayTime(result.notedAt, setup.store.zone)} by {person(result.author)}
           </span>
         </p>
       )}

@@ -5,6 +5,7 @@ import { sayClock, sayDate } from '../time/say-time.ts';
 import { dateIn } from '../time/wall-clock.ts';
 import type { Zone } from '../time/zone.ts';
 import type { BidAsk } from './bid-ask.ts';
+import { person, personFirst } from './person-words.ts';
 
 /** A question in one or two sentences. @param zone the store's */
 export function askWords(ask: BidAsk, zone: Zone): string {
@@ -29,9 +30,9 @@ export function askWords(ask: BidAsk, zone: Zone): string {
         ? `Your live bid of ${money(ask.bid)} still stands. Did the venue release it?`
         : `Your live bid of ${money(ask.bid)} still stands. Is ${money(ask.proxy)} right?`;
     case 'which-bid':
-      return `${ask.bids.map(({ cents, by }) => `${money(cents)} by the ${by}`).join(' and ')} at the same time. Which stands?`;
+      return `${ask.bids.map(({ cents, by }) => `${money(cents)} by ${person(by)}`).join(' and ')} at the same time. Which stands?`;
     case 'replaced':
-      return `The ${ask.by} placed ${money(ask.was)} before. Did you cut it to ${money(ask.now)}?`;
+      return `${personFirst(ask.by)} placed ${money(ask.was)} before. Did you cut it to ${money(ask.now)}?`;
     case 'released':
       return `Did the venue release the bid at ${money(ask.price)}?`;
     case 'why-over':

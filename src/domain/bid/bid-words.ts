@@ -2,6 +2,7 @@ import { type Cents, cents } from '../money/cents.ts';
 import { formatMoney } from '../money/format-money.ts';
 import { sayEnd } from '../sale/result-words.ts';
 import type { BidState, Ended, NoBid, OverMax, Pending, Standing, WithBid } from './bid-state.ts';
+import { person } from './person-words.ts';
 import type { Room } from './room.ts';
 
 /** The state of a bid, short enough for a row: "Placed $12,000", "Outbid at $10,600", "Won at $10,900". No full stop. */
@@ -48,7 +49,7 @@ function noBidWords({ room, own }: NoBid): string {
       return 'Don’t bid';
     default:
   }
-  return own.withdrawn?.cents === undefined ? 'No proxy yet' : `No proxy: withdrawn by ${own.withdrawn.by}`;
+  return own.withdrawn?.cents === undefined ? 'No proxy yet' : `No proxy: withdrawn by ${person(own.withdrawn.by)}`;
 }
 
 function standingWords(state: Standing): string {

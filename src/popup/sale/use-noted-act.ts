@@ -41,15 +41,19 @@ export function useNotedAct({ store, setup, lot, picture, onKept }: NotedActOpti
     return { act: { ...act, receipt }, words };
   };
   const send = async (wanted: LotAct): Promise<boolean> => {
-    setSaid({ words: '', undo: [] });
     const { act, words } = await withReceipt(wanted);
     const done = await doLotAct(store, lot, act, { setup, now: instant(Date.now()) });
-    if (done.as === 'ask') setPending({ act: wanted, question: done.question });
-    else if (done.as === 'refuse') setPending({ act: wanted, why: done.message });
-    else {
+    if (done.as === 'ask' || done.as === 'refuse') {
+      setSaid({ words: '', undo: [] });
+      setPending({ act: wanted, ...(done.as === 'ask' ? { question: done.question } : { why: done.message }) });
+    } else {
       setPending(undefined);
       const sentence = done.as === 'kept' ? `${done.words}: saved.` : done.message;
-      setSaid({ words: [sentence, words].filter(Boolean).join(' '), undo: done.as === 'kept' ? done.entries : [] });
+      // A second press changes nothing, so the first can still be undone.
+      setSaid((before) => ({
+        words: [sentence, words].filter(Boolean).join(' '),
+        undo: done.as === 'kept' ? done.entries : before.undo,
+      }));
       await fresh();
     }
     return done.as === 'kept' || done.as === 'nothing';

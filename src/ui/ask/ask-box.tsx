@@ -4,33 +4,46 @@ import { answered, type Choice, LONGEST, type Question } from '../../acts/questi
 import './ask.css';
 
 interface AskBoxProps {
+  /** Another question is another box: its words are the key. */
   readonly question: Question;
-  readonly onAct: (act: LotAct) => void;
+  readonly onAct: (act: LotAct) => unknown;
   /** Back to what was typed, or nothing at all: the answer changes nothing. */
   readonly onLeave: (leads: 'edit' | 'leave' | 'go') => void;
   /** Whether it takes the focus when it comes up. */
   readonly focus?: boolean;
 }
 
-/** A question with its answers as buttons; an answer that needs a word or an amount has a field before it. */
+/**
+ * A question with its answers as buttons. An answer that needs a word or an amount has a field before it: at once when it is
+ * the likeliest, otherwise when it is chosen, so that plain Enter gives the likeliest answer.
+ */
 export function AskBox({ question, onAct, onLeave, focus = true }: AskBoxProps) {
   const id = useId();
   const first = useRef<HTMLDivElement>(null);
   const [typed, setTyped] = useState('');
   const [fault, setFault] = useState<string>();
-  const fill = question.choices.find((choice) => choice.fill !== undefined)?.fill;
-  useEffect(() => {
-    setTyped('');
-    setFault(undefined);
-    if (focus) first.current?.querySelector<HTMLElement>('input, button')?.focus();
-  }, [question, focus]);
-  const choose = (choice: Choice) => {
-    if (choice.leads !== 'do') return onLeave(choice.leads);
-    const act = answered(choice, typed);
-    if (act.ok) onAct(act.value);
-    else setFault(act.message);
-  };
+  const [asked, setAsked] = useState(false);
+  const sending = useRef(false);
   const withField = question.choices.find((choice) => choice.fill !== undefined);
+  const isOpen = withField !== undefined && (withField === question.choices[0] || asked);
+  const fill = isOpen ? withField.fill : undefined;
+  useEffect(() => {
+    if (focus || asked) first.current?.querySelector<HTMLElement>('input, button')?.focus();
+  }, [focus, asked]);
+  /** A second press while the first is being kept is no second answer. */
+  const choose = async (choice: Choice) => {
+    if (sending.current) return;
+    if (choice.leads !== 'do') return onLeave(choice.leads);
+    if (choice.fill !== undefined && !isOpen) return setAsked(true);
+    const act = answered(choice, typed);
+    if (!act.ok) return setFault(act.message);
+    sending.current = true;
+    try {
+      await onAct(act.value);
+    } finally {
+      sending.current = false;
+    }
+  };
   return (
     <fieldset class="ask-box" aria-live="polite">
       <legend class="strong">{question.words}</legend>
@@ -56,7 +69,7 @@ export function AskBox({ question, onAct, onLeave, focus = true }: AskBoxProps) 
               onKeyDown={(event) => {
                 if (event.key !== 'Enter' || withField === undefined) return;
                 event.preventDefault();
-                choose(withField);
+                void choose(withField);
               }}
             />
           </div>
@@ -68,7 +81,7 @@ export function AskBox({ question, onAct, onLeave, focus = true }: AskBoxProps) 
         )}
         <div class="row">
           {question.choices.map((choice) => (
-            <button key={choice.words} type="button" onClick={() => choose(choice)}>
+            <button key={choice.words} type="button" onClick={() => void choose(choice)}>
               {choice.words}
             </button>
           ))}

@@ -5,7 +5,7 @@ import type { Pending } from './use-asked-act.ts';
 
 interface UnkeptProps {
   readonly pending: Pending | undefined;
-  readonly onAct: (act: LotAct) => void;
+  readonly onAct: (act: LotAct) => unknown;
   readonly onLeave: (leads: 'edit' | 'leave' | 'go') => void;
 }
 
@@ -13,7 +13,8 @@ interface UnkeptProps {
 export function Unkept({ pending, onAct, onLeave }: UnkeptProps) {
   if (pending === undefined) return null;
   const { act, question, why } = pending;
-  if (question !== undefined) return <AskBox question={question} onAct={onAct} onLeave={onLeave} />;
+  if (question !== undefined)
+    return <AskBox key={question.words} question={question} onAct={onAct} onLeave={onLeave} />;
   return (
     <div class="note warning small" role="alert">
       <p>

@@ -3,6 +3,7 @@ import type { Choice, Question } from '../../acts/question.ts';
 import { askWords } from '../../domain/bid/ask-words.ts';
 import type { BidAsk } from '../../domain/bid/bid-ask.ts';
 import type { BidState } from '../../domain/bid/bid-state.ts';
+import { person } from '../../domain/bid/person-words.ts';
 import type { Cents } from '../../domain/money/cents.ts';
 import { formatMoney } from '../../domain/money/format-money.ts';
 import { sayResult } from '../../domain/sale/result-words.ts';
@@ -59,7 +60,7 @@ function choicesFor(ask: BidAsk, state: BidState, noted: Noted): readonly Choice
     case 'live-stands':
       return [yes(says('not-in', ask.bid), 'It was released'), yes(says('accepted', ask.bid), 'It still stands')];
     case 'which-bid':
-      return ask.bids.map(({ cents, by }) => yes(bid(cents), `${formatMoney(cents)} by the ${by}`));
+      return ask.bids.map(({ cents, by }) => yes(bid(cents), `${formatMoney(cents)} by ${person(by)}`));
     case 'replaced':
       return [yes(says('accepted', ask.now)), yes(bid(ask.was), `No, ${formatMoney(ask.was)} stands`)];
     case 'released':
