@@ -20,8 +20,10 @@ const LIMITS = {
   // With the schemas of what happens at a sale and after it, the rule that tells a lot seen again from a new one, and the
   // whole ladder of alerts, each of them in words; and what becomes of a sale, since its deadlines are alerts too. It puts
   // the list's first rows into words, for which it looks whether each listing fits its VIN and its earlier life, and what our
-  // bid on it really is. A button of a notice decides by the same acts and questions as every screen (20 KB). 10 KB here, in the popup, the page reader and the list are webextension-polyfill.
-  background: 258 * KB,
+  // bid on it really is. A button of a notice decides by the same acts and questions as every screen (20 KB). 10 KB here, in
+  // the popup, the page reader and the list are webextension-polyfill. What nobody can mean is told apart from what can be
+  // worked out, so that one bad lot costs only itself (8 KB), and so is every reading of a close that is in doubt.
+  background: 280 * KB,
   // With the words of receipts and results, and of what each bid really is, which stand beside each lot there.
   popup: 288 * KB,
   // Half of it is what others keep better than we could: the dates of a natural-language library (48 KB) and the schemas
@@ -31,10 +33,12 @@ const LIMITS = {
   // What is drawn before anything can be worked out, so it is to stay small: two thirds of it are style sheets.
   'companion page, its first rows': 16 * KB,
   // The list works out max bids, whether each listing fits its VIN and its earlier life, and how each close stands to the
-  // busy hours, and what each bid really is; the store brings the schemas of all that may happen to a lot.
-  'companion page, before its list works': 328 * KB,
-  // Never loaded at once: each screen comes when it is first opened. With the results, a lot's life and its evidence pack.
-  'companion page, all screens': 965 * KB,
+  // busy hours, and what each bid really is; the store brings the schemas of all that may happen to a lot. A row acts by the
+  // one rule of acts, with its questions, and a row that can't be worked out says why.
+  'companion page, before its list works': 350 * KB,
+  // Never loaded at once: each screen comes when it is first opened. With the results, a lot's life and its evidence pack,
+  // the Words page, and the doubts of a table that is brought in.
+  'companion page, all screens': 1_080 * KB,
 } as const;
 
 /** The size of each part against its limit; a font is shown late, so only programs and style sheets count. */
