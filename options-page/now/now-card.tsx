@@ -1,5 +1,7 @@
+import { nextClose, readingsOf } from '../../src/domain/alerts/alert-lot.ts';
 import type { BidState } from '../../src/domain/bid/bid-state.ts';
 import { bidWords, priceWords } from '../../src/domain/bid/bid-words.ts';
+import { tellApart } from '../../src/domain/close/say-close.ts';
 import { ZERO } from '../../src/domain/money/cents.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
@@ -32,6 +34,8 @@ export function NowCard({ lot, people, now, open }: NowCardProps) {
   const { setup } = useWorkspace();
   const { send, pending, clear } = useAskedAct(lot.state);
   const bid = lot.bidAt(now);
+  const next = nextClose(lot, now);
+  const doubtful = readingsOf(lot).length > 1;
   const questions = stateQuestions(bid, {
     result: lot.state.sale?.result?.entry,
     people,
@@ -49,7 +53,10 @@ export function NowCard({ lot, people, now, open }: NowCardProps) {
             </span>
           </span>
           <span class="now-left">
-            <span class={lot.close > now && lot.close - now < HOUR ? 'act' : ''}>{timeLeft(lot.close, now)}</span>
+            <span class={next > now && next - now < HOUR ? 'act' : ''}>
+              {timeLeft(next, now)}
+              {doubtful && '?'}
+            </span>
           </span>
           <span class={bid.loud ? 'now-facts act small' : 'now-facts small'}>
             {standWords(lot, bid, seenWords(bid, setup.store.zone, now))}
@@ -82,7 +89,7 @@ function CloseLine({ lot }: { lot: NowLot }) {
   return (
     <>
       {[
-        sayTime(lot.close, setup.store.zone),
+        closeWords(lot, setup.store.zone),
         RUSH_WORDS[rushOf(setup).of(lot.close).kind],
         extended?.to === lot.close ? `extended ${extended.minutes} min` : '',
         facts.venueName ?? facts.venueId,
@@ -92,6 +99,13 @@ function CloseLine({ lot }: { lot: NowLot }) {
         .join(' · ')}
     </>
   );
+}
+
+/** While nobody knows which of several moments is meant, all of them. */
+function closeWords(lot: NowLot, zone: Zone): string {
+  const readings = readingsOf(lot);
+  if (readings.length === 1) return sayTime(lot.close, zone);
+  return `in doubt: ${tellApart(readings, zone).join(' or ')}`;
 }
 
 function stopFigure(standing: Standing): string {

@@ -1,6 +1,8 @@
 import { bidWords } from '../../src/domain/bid/bid-words.ts';
+import { tellApart } from '../../src/domain/close/say-close.ts';
 import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
+import { readingsOfClose } from '../../src/domain/time/close-time.ts';
 import { sayClock } from '../../src/domain/time/say-time.ts';
 import type { Zone } from '../../src/domain/time/zone.ts';
 import { wantsAct } from '../../src/domain/week/closing-need.ts';
@@ -22,6 +24,7 @@ export function ClosingRow({ closing, standing, zone, bracket }: ClosingRowProps
   const { facts } = lot;
   const holder = lot.clock?.handedTo?.to;
   const words = needWords(closing);
+  const others = facts.close === undefined ? [] : readingsOfClose(facts.close).filter((at) => at !== close);
   return (
     <tr class={`day-row ${need} ${rush.kind === 'in' ? 'in-rush' : ''}`}>
       {bracket === null && <td />}
@@ -36,6 +39,14 @@ export function ClosingRow({ closing, standing, zone, bracket }: ClosingRowProps
       <td class="day-time">
         {sayClock(close, zone)}
         {facts.close !== undefined && facts.close.doubts.length > 0 && '?'}
+        {others.length > 0 && (
+          <span class="small day-or">
+            or{' '}
+            {tellApart([close, ...others], zone)
+              .slice(1)
+              .join(' or ')}
+          </span>
+        )}
       </td>
       <td>
         <a href={`#/lot/${lot.id}`} data-time={time} class="day-car">

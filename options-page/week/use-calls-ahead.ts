@@ -1,6 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import { isAhead, momentsAhead, planOfLots } from '../../src/domain/alerts/lot-plan.ts';
 import { correctionsIn } from '../../src/domain/time/clock-correction.ts';
+import { readingsOfClose } from '../../src/domain/time/close-time.ts';
 import { type Instant, instant } from '../../src/domain/time/instant.ts';
 import { DAY } from '../../src/domain/time/units.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
@@ -30,7 +31,7 @@ export function useCallsAhead(from: Instant, to: Instant, now: Instant): CallsAh
   const rush = useMemo(() => ({ rules: setup.alerts, calendar: rushOf(setup), zone: setup.store.zone }), [setup]);
   const watched = useMemo(() => {
     const near = lots.filter(({ facts: { close } }) => {
-      return close !== undefined && close.instant >= from - LATEST && close.instant < to + EARLIEST;
+      return close !== undefined && readingsOfClose(close).some((at) => at >= from - LATEST && at < to + EARLIEST);
     });
     return alertLots(near, works, corrections);
   }, [lots, from, to, works, corrections]);

@@ -1,5 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import type { RushCalendar } from '../../src/domain/rush/rush-bands.ts';
+import { readingsOfClose } from '../../src/domain/time/close-time.ts';
 import { type Instant, instant } from '../../src/domain/time/instant.ts';
 import type { LocalTime } from '../../src/domain/time/local-date.ts';
 import { MINUTE } from '../../src/domain/time/units.ts';
@@ -33,8 +34,10 @@ export function useClosings(from: Instant, to: Instant, now: Instant): Closings 
     () =>
       lots
         .flatMap((lot) => {
-          const close = lot.facts.close?.instant;
-          return close !== undefined && close >= from && close < to ? [{ lot, close }] : [];
+          const readings = lot.facts.close === undefined ? [] : readingsOfClose(lot.facts.close);
+          // While its close is in doubt it stands on every day that this can mean.
+          const close = readings.find((at) => at >= from && at < to);
+          return close === undefined ? [] : [{ lot, close }];
         })
         .sort((a, b) => a.close - b.close),
     [lots, from, to],
@@ -63,7 +66,7 @@ export function useClosings(from: Instant, to: Instant, now: Instant): Closings 
         const need = needOf({
           bid,
           inRush: each.rush.kind === 'in',
-          offHands: clock?.handedTo !== undefined || clock?.doneFor === each.close,
+          offHands: clock?.handedTo !== undefined || clock?.doneFor === each.lot.facts.close?.instant,
         });
         const { id } = each.lot;
         return {

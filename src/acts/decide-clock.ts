@@ -1,6 +1,6 @@
 import { leadsOf, putOffUntil } from '../domain/alerts/lot-calls.ts';
 import { type Outcome, ok, refuse } from '../domain/outcome.ts';
-import { type CloseTime, lastReading, pickCloseTime } from '../domain/time/close-time.ts';
+import { type CloseTime, lastReading, nextReading, pickCloseTime } from '../domain/time/close-time.ts';
 import { instant } from '../domain/time/instant.ts';
 import type { LotState } from '../folds/lot-state.ts';
 import type { Happening } from '../journal/happening.ts';
@@ -36,7 +36,7 @@ export function clockHappening(lot: LotState, act: ClockAct, { now, setup, work 
       const { loud } = work(lot).bid;
       const { leadMinutes: ownLeads, handedTo } = lot.clock ?? {};
       const leads = leadsOf({ ownLeads, handedTo: handedTo?.to, bid: { loud } }, setup.alerts);
-      const until = putOffUntil({ close: close.instant }, leads, act.minutes, now);
+      const until = putOffUntil({ close: nextReading(close, now) }, leads, act.minutes, now);
       return until === null
         ? refuse('too-late', 'It closes too soon to be reminded later.')
         : ok({ kind: 'calls-put-off', until: instant(until) });

@@ -1,3 +1,4 @@
+import { closesBy, nextClose } from '../domain/alerts/alert-lot.ts';
 import type { Instant } from '../domain/time/instant.ts';
 import { HOUR } from '../domain/time/units.ts';
 import { hashOfText } from '../journal/entry-hash.ts';
@@ -22,8 +23,8 @@ const KEEPS = 24 * HOUR;
 /** Keeps at hand what the next closings need, unless it is there already. */
 export async function keepAtHand(world: World, sight: Sight, now: Instant): Promise<void> {
   const lots = sight.lots
-    .filter(({ close, ended }) => !ended && close > now - BEHIND && close < now + AHEAD)
-    .sort((a, b) => a.close - b.close)
+    .filter((lot) => !lot.ended && closesBy(lot) > now - BEHIND && nextClose(lot, now) < now + AHEAD)
+    .sort((a, b) => nextClose(a, now) - nextClose(b, now))
     .slice(0, MOST);
   const said = new Set(lots.map(({ id }) => id));
   const shown = [...sight.shown].filter((key) => said.has(key.split(' ')[0] ?? '') || !/^[0-9A-Z]{26} /.test(key));

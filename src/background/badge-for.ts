@@ -1,6 +1,6 @@
 import type { Badge } from '../browser/badge.ts';
 import type { Alert } from '../domain/alerts/alert.ts';
-import { type AlertLot, closesBy, needsBid } from '../domain/alerts/alert-lot.ts';
+import { type AlertLot, closesBy, needsBid, nextClose } from '../domain/alerts/alert-lot.ts';
 import { DAY, HOUR } from '../domain/time/units.ts';
 
 /** The button has no room for more, so nobody counts further. */
@@ -43,9 +43,9 @@ function counted(lots: readonly AlertLot[], now: number) {
   for (const lot of lots) {
     if (closesBy(lot) <= now || bare + placed + today > MOST) continue;
     if (lot.bid.placed) placed += Number(needsBid(lot));
-    else if (lot.close <= now + DAY && needsBid(lot)) {
+    else if (nextClose(lot, now) <= now + DAY && needsBid(lot)) {
       today += 1;
-      bare += Number(lot.close <= now + HOUR);
+      bare += Number(nextClose(lot, now) <= now + HOUR);
     }
   }
   return { bare, placed, today };

@@ -40,11 +40,14 @@ export interface Sight {
 
 /** Reads the store. @throws StoreUnavailable when the browser does not give us the data */
 export async function sightOf(store: Store, world: World, now: Instant): Promise<Sight> {
-  const [kept, recorded, lots] = await Promise.all([
+  const [from, before] = [instant(Math.max(0, now - LOOK_BACK)), instant(now + LOOK_AHEAD)];
+  const [kept, recorded, near, inDoubt] = await Promise.all([
     store.setup(),
     store.shownAlerts(),
-    store.lotsByClose({ from: instant(Math.max(0, now - LOOK_BACK)), before: instant(now + LOOK_AHEAD) }),
+    store.lotsByClose({ from, before }),
+    store.lotsInDoubt(from, before),
   ]);
+  const lots = [...new Map([...near, ...inDoubt].map((lot) => [lot.id, lot])).values()];
   const setup = wholeSetup(kept, world.zone());
   const clock = await seeClock(store, world, recorded, now);
   return {

@@ -19,7 +19,7 @@ import type { Store, StoreOptions } from './store.ts';
 import { readBeliefAt, readBeliefs, readBooks } from './views/books.ts';
 import { keepFirstRows } from './views/first-rows.ts';
 import { lotRevisions } from './views/lot-revisions.ts';
-import { allLots, disputedLots, lot, lotsAfterSale, lotsByClose, lotsByVin } from './views/read-lots.ts';
+import { allLots, disputedLots, lot, lotsAfterSale, lotsByClose, lotsByVin, lotsInDoubt } from './views/read-lots.ts';
 import { rebuildViews } from './views/rebuild-views.ts';
 import { saveSetup, setup } from './views/setup-view.ts';
 import { lastWritten, putClockRight, recordShown, shownAlerts } from './views/shown-alerts.ts';
@@ -93,6 +93,7 @@ function storeOf(session: Session, stopWatching: () => void): Store {
     undo: (...ids) => undoEntries(session, ids),
     lot: (id) => lot(session, id),
     lotsByClose: (options = {}) => lotsByClose(session, options),
+    lotsInDoubt: (from, before) => lotsInDoubt(session, from, before),
     allLots: () => allLots(session),
     lotsAfterSale: () => lotsAfterSale(session),
     disputedLots: () => disputedLots(session),

@@ -114,6 +114,8 @@ export interface Store {
   lot(id: LotId): Promise<LotState | null>;
   /** Watched lots with a close, the soonest first. */
   lotsByClose(options?: ByCloseOptions): Promise<LotState[]>;
+  /** Watched lots whose close is in doubt and can also mean a moment in this stretch, the second end not included. */
+  lotsInDoubt(from: Instant, before: Instant): Promise<LotState[]>;
   /** Every lot, dropped ones too, in the order in which they came in. */
   allLots(): Promise<LotState[]>;
   /** Lots that were won or are or were disputed, dropped ones too, in the order in which they came in. */

@@ -44,6 +44,8 @@ export class InventedBrowser {
   noticesOff = false;
   loops = 0;
   readonly said: Said[] = [];
+  /** Every notice that appeared, and when by the true clock. */
+  readonly appeared: { readonly at: number; readonly notice: Notice }[] = [];
   readonly notices = new Map<string, Notice>();
   readonly alarms = new Map<string, number>();
   readonly faults: unknown[] = [];
@@ -136,6 +138,7 @@ export class InventedBrowser {
       showNotice: (notice) =>
         life.step(async () => {
           this.notices.set(notice.id, notice);
+          this.appeared.push({ at: this.time, notice });
           told.last = notice;
         }),
       clearNotice: (id) =>

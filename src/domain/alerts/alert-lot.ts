@@ -1,12 +1,16 @@
 import type { Instant } from '../time/instant.ts';
+import type { Zone } from '../time/zone.ts';
 import type { Offer } from './offer.ts';
 
 /** What the plan needs to know of a lot. */
 export interface AlertLot {
   readonly id: string;
+  /** While in doubt, the one of its readings that holds. */
   readonly close: Instant;
-  /** The last moment that its close can mean, where that is in doubt. */
-  readonly lastClose?: Instant | undefined;
+  /** What else the close can mean, until somebody chooses. */
+  readonly otherCloses?: readonly Instant[] | undefined;
+  /** The zone of the sale, where the close is in doubt. */
+  readonly saleZone?: Zone | undefined;
   /** The car, as a person calls it. */
   readonly name: string;
   /** The price at which to stop, in words; or that there is none. */
@@ -53,8 +57,17 @@ export interface BidNews {
   readonly body: string;
 }
 
+type Closes = Pick<AlertLot, 'close' | 'otherCloses'>;
+
+/** Every moment at which it can close, the earliest first: one, unless its close is in doubt. */
+export const readingsOf = ({ close, otherCloses = [] }: Closes): readonly Instant[] =>
+  otherCloses.length === 0 ? [close] : [...new Set([close, ...otherCloses])].sort((a, b) => a - b);
+
 /** Until then nobody can say that it has closed. */
-export const closesBy = ({ close, lastClose }: Pick<AlertLot, 'close' | 'lastClose'>): Instant => lastClose ?? close;
+export const closesBy = (lot: Closes): Instant => readingsOf(lot).at(-1) ?? lot.close;
+
+/** The next moment at which it can close; the last one when all have passed. */
+export const nextClose = (lot: Closes, now: number): Instant => readingsOf(lot).find((at) => at > now) ?? closesBy(lot);
 
 /** Whether somebody here still has to act before the close. */
 export const needsBid = (lot: AlertLot): boolean =>

@@ -1,11 +1,13 @@
 import type { AlertRules } from '../setup/alert-rules.ts';
-import { shifted } from '../time/instant.ts';
+import { type Instant, shifted } from '../time/instant.ts';
 import { MINUTE } from '../time/units.ts';
-import type { AlertBid, AlertLot } from './alert-lot.ts';
+import { type AlertBid, type AlertLot, closesBy, nextClose, readingsOf } from './alert-lot.ts';
 
 /** One step of a lot's ladder. */
 export interface LotCall {
   readonly lot: AlertLot;
+  /** The close that it is about: of a doubtful one, one of its readings. */
+  readonly close: Instant;
   /** Says lot, step and close, so that nothing is said twice, and a close that moves is called anew. */
   readonly key: string;
   /**
@@ -28,20 +30,26 @@ const LAST_MOMENT = MINUTE;
  */
 export function callsOfLot(lot: AlertLot, rules: LadderRules): LotCall[] {
   // One that came in after its close is history: there was never anything to call for.
-  if (lot.ended || lot.done === true || lot.since >= lot.close) return [];
+  if (isOver(lot)) return [];
+  const close = closesBy(lot);
   const calls = afterPutOff(lot, beforeClose(lot, leadsOf(lot, rules)));
   if (rules.afterCloseMinutes !== null)
     calls.push({
       lot,
+      close,
       key: afterKey(lot),
       step: 'after',
-      dueAt: shifted(lot.close, rules.afterCloseMinutes * MINUTE),
+      dueAt: shifted(close, rules.afterCloseMinutes * MINUTE),
     });
   return calls;
 }
 
+/** Nothing is to be called for: it has a result, its user is done with it, or it came in after its close. */
+const isOver = (lot: AlertLot): boolean => lot.ended || lot.done === true || lot.since >= closesBy(lot);
+
 /** The key of the question afterwards. */
-export const afterKey = ({ id, close }: Pick<AlertLot, 'id' | 'close'>): string => `${id} after ${close}`;
+export const afterKey = (lot: Pick<AlertLot, 'id' | 'close' | 'otherCloses'>): string =>
+  `${lot.id} after ${closesBy(lot)}`;
 
 /** The minutes before the close at which a lot is called, the earliest call first. */
 export function leadsOf(
@@ -57,13 +65,13 @@ export function leadsOf(
  * close in days need not be worked out at every look. `Infinity` when none can.
  */
 export function earliestCall(lot: AlertLot, rules: LadderRules): number {
-  if (lot.ended || lot.done === true || lot.since >= lot.close) return Number.POSITIVE_INFINITY;
+  if (isOver(lot)) return Number.POSITIVE_INFINITY;
   if (lot.extendedAt !== undefined || lot.putOffUntil !== undefined) return Number.NEGATIVE_INFINITY;
   const leads = lot.ownLeads ?? [...rules.leadMinutes, ...rules.placedLeadMinutes];
-  if (leads.length > 0) return lot.close - Math.max(...leads) * MINUTE;
+  if (leads.length > 0) return (readingsOf(lot)[0] ?? lot.close) - Math.max(...leads) * MINUTE;
   return rules.afterCloseMinutes === null
     ? Number.POSITIVE_INFINITY
-    : shifted(lot.close, rules.afterCloseMinutes * MINUTE);
+    : shifted(closesBy(lot), rules.afterCloseMinutes * MINUTE);
 }
 
 /** What came up about the bid on an open lot, as a call; null when there is nothing that was not said. */
@@ -71,31 +79,38 @@ export function newsOf(lot: AlertLot, shownKeys: { has(key: string): boolean }):
   if (lot.ended || !lot.bid.placed) return null;
   const { news } = lot.bid;
   if (news === null || shownKeys.has(news.key)) return null;
-  return { lot, key: news.key, step: 'news', dueAt: news.since };
+  return { lot, close: lot.close, key: news.key, step: 'news', dueAt: news.since };
 }
 
 function beforeClose(lot: AlertLot, leads: readonly number[]): LotCall[] {
-  const call = (lead: number): LotCall => ({
+  const call = (lead: number, close: Instant): LotCall => ({
     lot,
-    key: `${lot.id} ${lead} ${lot.close}`,
+    close,
+    key: `${lot.id} ${lead} ${close}`,
     step: 'before',
-    dueAt: lot.close - lead * MINUTE,
+    dueAt: close - lead * MINUTE,
   });
-  const calls = leads.map(call);
+  // Readings of one close can lie nearer to each other than the first call of the one and the last of the other.
+  const calls = readingsOf(lot)
+    .filter((close) => close > lot.since)
+    .flatMap((close) => leads.map((lead) => call(lead, close)))
+    .sort((a, b) => a.dueAt - b.dueAt);
   const { extendedAt } = lot;
   if (extendedAt === undefined) return calls;
   // Who told of the extension was there: only what is still ahead is worth a call, and at least one is.
   const ahead = calls.filter(({ dueAt }) => dueAt > extendedAt);
-  return ahead.length > 0 || leads.length === 0 ? ahead : [call(1)];
+  return ahead.length > 0 || leads.length === 0 ? ahead : [call(1, lot.close)];
 }
 
 /** While it is put off nothing is said; then once, and from there on as planned. */
 function afterPutOff(lot: AlertLot, calls: readonly LotCall[]): LotCall[] {
   if (lot.putOffUntil === undefined) return [...calls];
-  const until = Math.min(lot.putOffUntil, lot.close - LAST_MOMENT);
-  const later = calls.filter(({ dueAt }) => dueAt >= until);
-  if (later[0]?.dueAt === until) return later;
-  return [{ lot, key: `${lot.id} again ${until}`, step: 'again', dueAt: until }, ...later];
+  const until = Math.min(lot.putOffUntil, closesBy(lot) - LAST_MOMENT);
+  const close = nextClose(lot, until);
+  // A reading that had passed by then was called before it was put off, or is called late: it is none of what was put off.
+  const [before, later] = [calls.filter((call) => call.close <= until), calls.filter(({ dueAt }) => dueAt >= until)];
+  if (later[0]?.dueAt === until) return [...before, ...later];
+  return [...before, { lot, close, key: `${lot.id} again ${until}`, step: 'again', dueAt: until }, ...later];
 }
 
 /**

@@ -1,6 +1,6 @@
 import { closeTogether } from '../rush/collisions.ts';
 import { DAY, HOUR } from '../time/units.ts';
-import { type AlertLot, closesBy } from './alert-lot.ts';
+import { type AlertLot, closesBy, nextClose } from './alert-lot.ts';
 
 /** What wants a hand about now. */
 export interface NowList<Lot extends AlertLot> {
@@ -26,15 +26,17 @@ export function nowList<Lot extends AlertLot>(
   reactionMinutes: number,
   now: number,
 ): NowList<Lot> {
-  const live = lots.filter((lot) => !lot.ended && lot.done !== true).sort((a, b) => a.close - b.close);
+  const live = lots
+    .filter((lot) => !lot.ended && lot.done !== true)
+    .sort((a, b) => nextClose(a, now) - nextClose(b, now));
   // Between two readings of its close a lot may still be open.
   const open = live.filter((lot) => closesBy(lot) > now);
-  const soon = open.filter(({ close }) => close <= now + AHEAD).slice(0, MOST);
+  const soon = open.filter((lot) => nextClose(lot, now) <= now + AHEAD).slice(0, MOST);
   const shown = soon.length > 0 ? soon : open.slice(0, NEXT_FEW);
   return {
     ahead: closeTogether(shown, reactionMinutes),
     unanswered: live
-      .filter((lot) => closesBy(lot) <= now && lot.close > now - BEHIND && lot.since < lot.close)
+      .filter((lot) => closesBy(lot) <= now && closesBy(lot) > now - BEHIND && lot.since < closesBy(lot))
       .reverse()
       .slice(0, MOST),
     later: open.length - shown.length,

@@ -1,5 +1,5 @@
 import { MINUTE } from '../time/units.ts';
-import { type AlertLot, needsBid } from './alert-lot.ts';
+import { type AlertLot, needsBid, nextClose } from './alert-lot.ts';
 import type { Offer } from './offer.ts';
 
 /** What a sale usually adds when a bid comes in at the end, where the user has not told of another. */
@@ -17,7 +17,7 @@ export function offersFor(
 ): readonly Offer[] {
   const extended: Offer = { do: 'extended', minutes: USUAL_EXTENSION, from: lot.close };
   if (!open) return [{ do: 'lost' }, extended];
-  const left = lot.close - now;
+  const left = nextClose(lot, now) - now;
   const to = people.find((person) => person !== lot.handedTo);
   const wanting = needsBid(lot);
   const done: Offer = to === undefined || !wanting ? { do: 'done' } : { do: 'hand-over', to };

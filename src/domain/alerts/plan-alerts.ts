@@ -6,7 +6,7 @@ import { type Instant, instant } from '../time/instant.ts';
 import { MINUTE } from '../time/units.ts';
 import type { Zone } from '../time/zone.ts';
 import type { Alert, AlertPlan } from './alert.ts';
-import type { AlertLot } from './alert-lot.ts';
+import { type AlertLot, closesBy, nextClose } from './alert-lot.ts';
 import type { Deadline } from './deadline.ts';
 import { planDeadlines } from './deadline-calls.ts';
 import { afterKey, callsOfLot, earliestCall, type LotCall, newsOf } from './lot-calls.ts';
@@ -82,8 +82,8 @@ function dueCalls({ lots, rules, shownKeys, now }: PlanInput): DueCalls {
   let later = Number.POSITIVE_INFINITY;
   const { failed } = attemptEach(lots, (lot) => {
     // What was asked after its close leaves nothing to say, and its bid need not be worked out.
-    if (lot.close <= now && shownKeys.has(afterKey(lot))) return;
-    const news = lot.close > now ? newsOf(lot, shownKeys) : null;
+    if (closesBy(lot) <= now && shownKeys.has(afterKey(lot))) return;
+    const news = closesBy(lot) > now ? newsOf(lot, shownKeys) : null;
     const earliest = earliestCall(lot, rules);
     if (news === null && earliest > now + rules.reactionMinutes * MINUTE) {
       later = Math.min(later, earliest);
@@ -115,7 +115,7 @@ function pullForward(
   reactionMinutes: number,
   now: number,
 ): DueCall[] {
-  const open = due.filter(({ lot }) => lot.close > now);
+  const open = due.filter(({ lot }) => closesBy(lot) > now);
   const soon = ahead.filter(({ step, dueAt }) => step === 'before' && dueAt <= now + reactionMinutes * MINUTE);
   if (open.length === 0 || soon.length === 0) return [];
   const groupOf = groups(lots, reactionMinutes, now);
@@ -136,7 +136,7 @@ function sayLots(due: readonly DueCall[], lots: readonly AlertLot[], reactionMin
   const closedOf = closedGroups(due, reactionMinutes, saying.now);
   const together = new Map<unknown, DueCall[]>();
   for (const call of due) {
-    const group = call.lot.close > saying.now ? groupOf.get(call.lot.id) : (closedOf.get(call.lot.id) ?? call);
+    const group = closesBy(call.lot) > saying.now ? groupOf.get(call.lot.id) : (closedOf.get(call.lot.id) ?? call);
     const calls = together.get(group);
     if (calls === undefined) together.set(group, [call]);
     else calls.push(call);
@@ -147,14 +147,14 @@ function sayLots(due: readonly DueCall[], lots: readonly AlertLot[], reactionMin
       const [only] = calls;
       if (calls.length > 1 || only === undefined) return sayTogether(calls, saying);
       const group = groupOf.get(only.lot.id);
-      return sayOne(only, only.lot.close > saying.now ? (group?.length ?? 1) - 1 : 0, saying);
+      return sayOne(only, closesBy(only.lot) > saying.now ? (group?.length ?? 1) - 1 : 0, saying);
     }),
   );
 }
 
 /** Lots that closed almost together by their group: three answers, and so no button that would give one for all. */
 function closedGroups(due: readonly DueCall[], reactionMinutes: number, now: number) {
-  const closed = due.filter(({ lot }) => lot.close <= now).map(({ lot }) => lot);
+  const closed = due.filter(({ lot }) => closesBy(lot) <= now).map(({ lot }) => lot);
   return new Map(
     closeTogether(closed, reactionMinutes).flatMap((group) => group.map((lot) => [lot.id, group] as const)),
   );
@@ -172,6 +172,8 @@ function sayOrEach(calls: readonly DueCall[], saying: Saying, say: () => Alert):
 
 /** The lots that are still open by the group that they collide in. */
 function groups(lots: readonly AlertLot[], reactionMinutes: number, now: number) {
-  const open = lots.filter(({ close, ended }) => close > now && !ended);
+  const open = lots
+    .filter((lot) => closesBy(lot) > now && !lot.ended)
+    .map((lot) => ({ id: lot.id, close: nextClose(lot, now) }));
   return new Map(closeTogether(open, reactionMinutes).flatMap((group) => group.map((lot) => [lot.id, group] as const)));
 }

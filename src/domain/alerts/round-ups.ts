@@ -2,12 +2,13 @@ import { attemptEach } from '../attempt.ts';
 import type { RushBand, RushCalendar, RushStanding } from '../rush/rush-bands.ts';
 import type { AlertRules } from '../setup/alert-rules.ts';
 import { addDays } from '../time/calendar-day.ts';
+import type { Instant } from '../time/instant.ts';
 import type { LocalDate } from '../time/local-date.ts';
 import { resolveWallTime } from '../time/resolve-wall-time.ts';
 import { MINUTE } from '../time/units.ts';
 import { dateIn } from '../time/wall-clock.ts';
 import type { Zone } from '../time/zone.ts';
-import type { AlertLot } from './alert-lot.ts';
+import { type AlertLot, closesBy, readingsOf } from './alert-lot.ts';
 
 /** The reminders about many lots at once: the evening before a busy day, and before the busy hours begin. */
 export interface RoundUp {
@@ -38,19 +39,24 @@ export interface RushRules {
 export function roundUps(lots: readonly AlertLot[], { rules, calendar, zone }: RushRules): RoundUp[] {
   if (rules.digestAt === null && rules.beforeRushMinutes === null) return [];
   const days = new Map<LocalDate, PlacedLot[]>();
-  const live = lots.filter((lot) => !lot.ended && lot.done !== true && lot.since < lot.close);
+  const live = lots.filter((lot) => !lot.ended && lot.done !== true && lot.since < closesBy(lot));
   // A lot that closes on no day of any calendar keeps its own calls, and costs no list of the others.
-  const { done } = attemptEach(live, (lot) => ({
-    date: dateIn(zone, lot.close),
-    placed: { lot, rush: calendar.of(lot.close) },
-  }));
-  for (const { date, placed } of done) {
+  const { done } = attemptEach(live, (lot) => {
+    // While its close is in doubt it stands in the list of every day that this can mean, once in each.
+    const byDay = new Map(
+      readingsOf(lot)
+        .toReversed()
+        .map((close) => [dateIn(zone, close), close]),
+    );
+    return [...byDay].map(([date, close]) => ({ date, placed: { lot, close, rush: calendar.of(close) } }));
+  });
+  for (const { date, placed } of done.flat()) {
     const ofDay = days.get(date);
     if (ofDay === undefined) days.set(date, [placed]);
     else ofDay.push(placed);
   }
   return [...days].flatMap(([date, ofDay]) => {
-    const placed = ofDay.toSorted((a, b) => a.lot.close - b.lot.close);
+    const placed = ofDay.toSorted((a, b) => a.close - b.close);
     const reminders = remindersOf(date, placed, rules);
     const digest = digestOf(date, placed, reminders, rules, zone);
     return digest === null ? reminders : [digest, ...reminders];
@@ -60,6 +66,8 @@ export function roundUps(lots: readonly AlertLot[], { rules, calendar, zone }: R
 /** A lot, and how its close stands to the busy hours. */
 interface PlacedLot {
   readonly lot: AlertLot;
+  /** The close, or the first of its readings that day. */
+  readonly close: Instant;
   readonly rush: RushStanding;
 }
 
@@ -75,7 +83,7 @@ function remindersOf(
   for (const placed of ofDay) {
     const { band } = placed.rush;
     // What closes near the rush may have closed before the reminder comes.
-    if (band === undefined || placed.lot.close <= dueAt(band)) continue;
+    if (band === undefined || placed.close <= dueAt(band)) continue;
     const known = byBand.get(band);
     if (known === undefined) byBand.set(band, [placed]);
     else known.push(placed);
@@ -119,4 +127,4 @@ const listed = (date: LocalDate, band: RushBand, ofDay: readonly PlacedLot[], ar
   inside: around.filter(({ rush }) => rush.kind === 'in').length,
 });
 
-const lastClose = (lots: readonly PlacedLot[]): number => lots.at(-1)?.lot.close ?? Number.NEGATIVE_INFINITY;
+const lastClose = (lots: readonly PlacedLot[]): number => lots.at(-1)?.close ?? Number.NEGATIVE_INFINITY;

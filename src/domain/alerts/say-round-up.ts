@@ -4,7 +4,7 @@ import { sayClock, sayDate } from '../time/say-time.ts';
 import { dateIn } from '../time/wall-clock.ts';
 import type { Zone } from '../time/zone.ts';
 import type { Alert } from './alert.ts';
-import { type AlertLot, needsBid } from './alert-lot.ts';
+import { type AlertLot, closesBy, needsBid, readingsOf } from './alert-lot.ts';
 import type { RoundUp } from './round-ups.ts';
 import { atMost, lateWords, roughly } from './say-late.ts';
 
@@ -12,7 +12,7 @@ const NAMED = 5;
 
 /** "3 of tomorrow’s 5 close in your rush; 2 have no proxy yet", and what is left to do, the soonest close first. */
 export function sayRoundUp(round: RoundUp, zone: Zone, now: number): Alert {
-  const open = round.around.filter(({ close }) => close > now);
+  const open = round.around.filter((lot) => closesBy(lot) > now);
   const wanting = open.filter(needsBid);
   // Lots that came in after it was due were told of as soon as could be.
   const knownSince = round.around.reduce((first, { since }) => Math.min(first, since), Number.POSITIVE_INFINITY);
@@ -20,7 +20,7 @@ export function sayRoundUp(round: RoundUp, zone: Zone, now: number): Alert {
   const body = atMost(
     NAMED,
     wanting.length > 0 ? wanting : open,
-    (lot) => `${sayClock(lot.close, zone)} ${lot.name}. ${lot.stop}${lot.bid.placed ? ` ${lot.bid.words}` : ''}`,
+    (lot) => `${clockOf(lot, round, zone)} ${lot.name}. ${lot.stop}${lot.bid.placed ? ` ${lot.bid.words}` : ''}`,
   );
   return {
     about: round.key.replace(' ', '-'),
@@ -32,6 +32,13 @@ export function sayRoundUp(round: RoundUp, zone: Zone, now: number): Alert {
     offers: [],
     rank: round.kind === 'rush' ? [1, round.band.from] : [6, round.dueAt],
   };
+}
+
+/** When it closes that day; with a question mark while it can close at another time as well. */
+function clockOf(lot: AlertLot, { date }: RoundUp, zone: Zone): string {
+  const readings = readingsOf(lot);
+  const close = readings.find((at) => dateIn(zone, at) === date) ?? lot.close;
+  return `${sayClock(close, zone)}${readings.length > 1 ? '?' : ''}`;
 }
 
 function digestTitle({ date, ofDay, around, inside }: RoundUp, zone: Zone, now: number): string {

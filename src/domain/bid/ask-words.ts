@@ -1,3 +1,4 @@
+import { tellApart } from '../close/say-close.ts';
 import { formatMoney } from '../money/format-money.ts';
 import { sayResult } from '../sale/result-words.ts';
 import type { Instant } from '../time/instant.ts';
@@ -68,8 +69,6 @@ function closeWords(
   { first, last, between }: { readonly first: Instant; readonly last: Instant; readonly between: boolean },
   zone: Zone,
 ): string {
-  const clocks = [first, last].map((at) => sayClock(at, zone));
-  const times =
-    clocks[0] === clocks[1] ? `${clocks[0]} comes twice that night.` : `Closes at ${clocks[0]} or at ${clocks[1]}?`;
+  const times = `Closes ${tellApart([first, last], zone).join(' or ')}?`;
   return between ? `Has it closed? ${times}` : times;
 }

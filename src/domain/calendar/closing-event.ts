@@ -1,5 +1,6 @@
-import type { AlertLot } from '../alerts/alert-lot.ts';
+import { type AlertLot, readingsOf } from '../alerts/alert-lot.ts';
 import { callsOfLot } from '../alerts/lot-calls.ts';
+import { tellApart } from '../close/say-close.ts';
 import { lotTitle } from '../lot/car-name.ts';
 import type { LotFacts, LotId } from '../lot/lot.ts';
 import type { Ending } from '../sale/result.ts';
@@ -59,7 +60,7 @@ export function closingEvent(
     description: [
       car,
       `${over === undefined ? 'Closes' : 'Close:'} ${sayTime(at, store.zone)} (${store.zone})${
-        doubtful(facts) ? '; this time is in doubt, check it with the venue' : ''
+        doubtful(facts) ? `; this time is in doubt, check it with the venue${otherWords(watched, at, store)}` : ''
       }`,
       [`${stop}.`, bid].filter(Boolean).join(' ') + holder,
       facts.lotNumber && `Lot ${facts.lotNumber}`,
@@ -71,11 +72,19 @@ export function closingEvent(
     location: facts.venueName ?? facts.venueId,
     url: facts.pageUrl,
     status,
-    alarms: calls.map(({ dueAt }) => ({
+    alarms: calls.map(({ dueAt, close }) => ({
       at: instant(Math.max(0, dueAt)),
-      words: `${car} closes in ${sayDuration(at - dueAt)}. ${stop}. ${bid ?? ''}${holder}`,
+      words: `${car} ${isSure(watched) ? 'closes' : 'may close'} in ${sayDuration(close - dueAt)}. ${stop}. ${bid ?? ''}${holder}`,
     })),
   };
+}
+
+const isSure = (watched: AlertLot | null): boolean => watched === null || readingsOf(watched).length === 1;
+
+/** "; it can also mean Fri Dec 11, 12:00 PM". */
+function otherWords(watched: AlertLot | null, at: Instant, { zone }: Store): string {
+  const others = watched === null ? [] : readingsOf(watched).filter((reading) => reading !== at);
+  return others.length === 0 ? '' : `; it can also mean ${tellApart(others, zone).join(' or ')}`;
 }
 
 const doubtful = ({ close }: LotFacts) => close !== undefined && close.doubts.length > 0;

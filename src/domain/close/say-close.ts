@@ -1,6 +1,7 @@
 import type { CloseTime } from '../time/close-time.ts';
 import type { Instant } from '../time/instant.ts';
 import { sayClock, sayTime } from '../time/say-time.ts';
+import { dateIn } from '../time/wall-clock.ts';
 import type { Zone } from '../time/zone.ts';
 
 /**
@@ -26,15 +27,31 @@ export interface CloseChoice {
  */
 export function closeChoices(close: CloseTime, storeZone: Zone, now: Instant): readonly CloseChoice[] {
   const readings = [close.instant, ...close.otherwise].sort((a, b) => a - b);
-  const here = readings.map((at) => sayTime(at, storeZone, now));
+  const here = withLetters(
+    readings.map((at) => sayTime(at, storeZone, now)),
+    readings,
+    storeZone,
+  );
   return readings.map((at, i) => {
-    const words = here[i] ?? '';
-    const twice = here.filter((other) => other === words).length > 1;
     const there = sayClock(at, close.zone);
     const atSale = there === sayClock(at, storeZone) ? '' : ` (${there} ${zoneLetters(at, close.zone)} at the sale)`;
-    return { at, words: `${words}${twice ? ` ${zoneLetters(at, storeZone)}` : ''}${atSale}` };
+    return { at, words: `${here[i] ?? ''}${atSale}` };
   });
 }
+
+/** Moments on one clock, as short as they can be told apart: the time alone within one day. */
+export function tellApart(moments: readonly Instant[], zone: Zone): string[] {
+  const oneDay = new Set(moments.map((at) => dateIn(zone, at))).size === 1;
+  const words = moments.map((at) => (oneDay ? sayClock(at, zone) : sayTime(at, zone, moments[0])));
+  return withLetters(words, moments, zone);
+}
+
+/** Two moments of the hour that comes twice differ in the letters of their zone alone. */
+const withLetters = (words: readonly string[], moments: readonly Instant[], zone: Zone): string[] =>
+  moments.map((at, i) => {
+    const twice = words.filter((other) => other === words[i]).length > 1;
+    return `${words[i]}${twice ? ` ${zoneLetters(at, zone)}` : ''}`;
+  });
 
 /** "EDT", "GMT+5:30": what the clocks of a zone go by at a moment. */
 function zoneLetters(at: Instant, zone: Zone): string {

@@ -65,11 +65,21 @@ export function extendClose(close: CloseTime, minutes: number): CloseTime {
   return { ...close, instant: later(close.instant), otherwise: close.otherwise.map(later) };
 }
 
+/** Whether it can mean several moments and nobody has chosen one. */
+export const isOpenQuestion = ({ doubts, how, otherwise }: CloseTime): boolean =>
+  doubts.length > 0 && how !== 'picked' && otherwise.length > 0;
+
+/** Every moment at which it can close, the earliest first. */
+export const readingsOfClose = (close: CloseTime): readonly Instant[] =>
+  isOpenQuestion(close) ? [close.instant, ...close.otherwise].sort((a, b) => a - b) : [close.instant];
+
+/** The next moment at which it can close; the last one when all have passed. */
+export const nextReading = (close: CloseTime, now: number): Instant =>
+  readingsOfClose(close).find((at) => at > now) ?? lastReading(close);
+
 /** The last moment at which it can close: while in doubt, the latest of its readings. Until then nobody can say that it has. */
-export function lastReading({ instant: at, doubts, how, otherwise }: CloseTime): Instant {
-  if (doubts.length === 0 || how === 'picked') return at;
-  return Math.max(at, ...otherwise) as Instant;
-}
+export const lastReading = (close: CloseTime): Instant =>
+  isOpenQuestion(close) ? (Math.max(close.instant, ...close.otherwise) as Instant) : close.instant;
 
 /** Settles a doubtful close for one of its readings, or confirms the only one. */
 export function pickCloseTime(close: CloseTime, chosen: Instant): CloseTime {

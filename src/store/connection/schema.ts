@@ -56,7 +56,11 @@ export interface HeadroomSchema extends DBSchema {
     value: Envelope;
     indexes: { subject: string; sequence: [string, number]; undoes: string };
   };
-  lots: { key: LotId; value: LotState; indexes: { close: number; vin: string; ended: string; disputed: string } };
+  lots: {
+    key: LotId;
+    value: LotState;
+    indexes: { close: number; otherwise: number; vin: string; ended: string; disputed: string };
+  };
   setup: { key: 'sections'; value: Partial<Setup> };
   alerts: { key: string; value: ShownAlert };
   files: { key: string; value: StoredFile };

@@ -39,6 +39,15 @@ function closesBetween(from: Instant | undefined, before: Instant | undefined): 
   return before === undefined ? null : IDBKeyRange.upperBound(before, true);
 }
 
+/** Lots that are watched and whose close is in doubt, and that may close between these moments though they are known under another. */
+export function lotsInDoubt(session: Session, from: Instant, before: Instant): Promise<LotState[]> {
+  return session.connection.read(async (tx) => {
+    // Lots with several readings in the range come several times.
+    const found = await tx.objectStore('lots').index('otherwise').getAll(closesBetween(from, before));
+    return [...new Map(found.filter(({ dropped }) => !dropped).map((lot) => [lot.id, lot])).values()];
+  });
+}
+
 /** Every lot, dropped ones too, in the order in which they came in. */
 export function allLots(session: Session): Promise<LotState[]> {
   return session.connection.read(async (tx) => {

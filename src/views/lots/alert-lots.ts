@@ -2,7 +2,7 @@ import type { AlertBid, AlertLot } from '../../domain/alerts/alert-lot.ts';
 import { bidSentence } from '../../domain/bid/bid-words.ts';
 import { lotTitle } from '../../domain/lot/car-name.ts';
 import { type ClockCorrection, putRight } from '../../domain/time/clock-correction.ts';
-import { lastReading } from '../../domain/time/close-time.ts';
+import { type CloseTime, isOpenQuestion } from '../../domain/time/close-time.ts';
 import { hasBid } from '../../folds/bid-given.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import { bidOffer } from './act-offers.ts';
@@ -35,7 +35,7 @@ export function alertLot(
   return {
     id: lot.id,
     close,
-    lastClose: facts.close && lastReading(facts.close),
+    ...(facts.close !== undefined && doubtOf(facts.close)),
     get name() {
       return lotTitle(facts);
     },
@@ -53,6 +53,10 @@ export function alertLot(
     ownLeads: clock?.leadMinutes,
   };
 }
+
+/** Until somebody chooses, every reading gets its calls. */
+const doubtOf = (close: CloseTime): Pick<AlertLot, 'otherCloses' | 'saleZone'> =>
+  isOpenQuestion(close) ? { otherCloses: close.otherwise, saleZone: close.zone } : {};
 
 function alertBid(lot: LotState, { of, bids }: LotWorks): AlertBid {
   return {

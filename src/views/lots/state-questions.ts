@@ -4,10 +4,10 @@ import { askWords } from '../../domain/bid/ask-words.ts';
 import type { BidAsk } from '../../domain/bid/bid-ask.ts';
 import type { BidState } from '../../domain/bid/bid-state.ts';
 import { person } from '../../domain/bid/person-words.ts';
+import { tellApart } from '../../domain/close/say-close.ts';
 import type { Cents } from '../../domain/money/cents.ts';
 import { formatMoney } from '../../domain/money/format-money.ts';
 import { sayResult } from '../../domain/sale/result-words.ts';
-import { sayClock } from '../../domain/time/say-time.ts';
 import type { Zone } from '../../domain/time/zone.ts';
 import type { EntryId } from '../../journal/ids.ts';
 
@@ -71,7 +71,9 @@ function choicesFor(ask: BidAsk, state: BidState, noted: Noted): readonly Choice
         yes({ do: 'withdraw', released: true }, 'No, it is out'),
       ];
     case 'which-close':
-      return [ask.first, ask.last].map((at) => yes({ do: 'pick-close', at }, sayClock(at, noted.zone)));
+      return tellApart([ask.first, ask.last], noted.zone).map((words, i) =>
+        yes({ do: 'pick-close', at: i === 0 ? ask.first : ask.last }, words),
+      );
     case 'no-close':
       return [go('Set the close')];
     case 'no-max-bid':
