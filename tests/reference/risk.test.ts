@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { costGrid, expectedCost, type UncertainCost } from '../../src/domain/risk/cost-grid.ts';
+import { costTail } from '../../src/domain/risk/cost-tail.ts';
 import {
-  type Case,
   chanceOfProfitBelow,
   expectedProfit,
   expectedShortfall,
+  type Outcomes,
   worstCases,
 } from '../../src/domain/risk/profit-spread.ts';
 import { lnGamma } from '../../src/domain/statistics/gamma.ts';
@@ -24,17 +25,30 @@ function weeks(): { day: number; weight: number }[] {
   return [...list, { day: 126, weight: left(126) }];
 }
 
-function cases(price: number, step: number): Case[] {
+/** Cases of a list of costs on a grid of so many dollars, none of it counted beforehand. */
+function spreadOn(costs: readonly UncertainCost[], step: number): Outcomes['costs'] {
+  const chances = [...costGrid(costs, step).weights];
+  return {
+    chances,
+    recon: chances.map((_, k) => k * step),
+    doubt: chances.map(() => 0),
+    doubts: [{ cents: 0, chance: 1 }],
+    reconAbove: costTail(costs),
+  };
+}
+
+function cases(price: number, step: number): Outcomes {
   const allIn = price + 850 + (price >= 10_000 ? 100 : 0);
-  const sold = weeks().flatMap(({ day, weight }) => {
+  const sold = weeks().map(({ day, weight }) => {
     const hold = (0.1 * day) / 365;
-    return [...costGrid(RECON, step).weights].map((chance, k) => ({
-      weight: 0.97 * weight * chance,
+    return {
+      weight: 0.97 * weight,
       gain: 0.8 * Math.exp(-0.0005 * day),
-      cost: 200 + 300 + (allIn + k * step) * (1 + hold),
-    }));
+      base: 200 + 300 + allIn * (1 + hold),
+      times: 1 + hold,
+    };
   });
-  return [...sold, { weight: 0.03, gain: 0, cost: 900 }];
+  return { sold, costs: spreadOn(RECON, step), undone: { weight: 0.03, cost: 900 } };
 }
 
 describe('the spread of profit (computed independently)', () => {
@@ -69,7 +83,7 @@ describe('the spread of profit (computed independently)', () => {
 
 describe('where each rule stops, by how far retail may be off (computed independently)', () => {
   // Here the median of retail is held at 18,000, so that a wider spread raises the mean; the tool itself holds the mean.
-  const stop = (sigma: number, accepts: (all: Case[], retail: typeof RETAIL) => boolean): number => {
+  const stop = (sigma: number, accepts: (all: Outcomes, retail: typeof RETAIL) => boolean): number => {
     const retail = { mean: 18_000 * Math.exp(sigma ** 2 / 2), sigma };
     let [low, high] = [0, 16_000 / 25];
     while (high - low > 1) {
@@ -92,18 +106,25 @@ describe('where each rule stops, by how far retail may be off (computed independ
   });
 });
 
+/** Sold for certain, at no cost. */
+const SOLD: Outcomes = {
+  sold: [{ weight: 1, gain: 1, base: 0, times: 1 }],
+  costs: spreadOn([], 1),
+  undone: { weight: 0, cost: 0 },
+};
+
 describe('a lognormal retail price', () => {
   test('with mean 18,000 and spread 8% has the known lowest tenth (computed independently)', () => {
     const retail = { mean: 18_000, sigma: 0.08 };
     expect(chanceBelow(retail, 16_194.1106)).toBeCloseTo(0.1, 8);
     expect(shortfallBelow(retail, 17_000)).toBeCloseTo(195.00322, 5);
-    const worst = worstCases(0.1, [{ weight: 1, gain: 1, cost: 0 }], retail, 1e-6);
+    const worst = worstCases(0.1, SOLD, retail, 1e-6);
     expect(worst.begin).toBeCloseTo(16_194.1106, 4);
     expect(worst.average).toBeCloseTo(15_600.5505, 4);
   });
 
   test('under a cap never pays more than the cap', () => {
-    const one = [{ weight: 1, gain: 1, cost: 0 }];
+    const one = SOLD;
     const retail = { mean: 18_000, sigma: 0.08, cap: 17_000 };
     expect(expectedProfit(one, retail)).toBeCloseTo(17_000 - 195.00322, 5);
     expect(chanceOfProfitBelow(17_000, one, retail)).toBeLessThan(1);

@@ -105,7 +105,7 @@ function uncertainCosts({ recon = [], claims = [] }: LotFacts, doubt: Doubt): re
     })),
     ...claims.map((claim) => {
       const amount = claim.worthIfFalse;
-      return { low: amount, likely: amount, high: amount, chance: chanceFalse(claim, doubt) / PPM };
+      return { low: amount, likely: amount, high: amount, chance: chanceFalse(claim, doubt) / PPM, doubt: true };
     }),
   ].filter(({ low, high, chance }) => chance > 0 && (low < high || (chance < 1 && high > 0)));
 }

@@ -14,14 +14,19 @@ export interface HoldCase {
 }
 
 /** Days of one stretch. Within a fortnight holding varies by some tens of dollars, which does not show beside retail. */
-const FORTNIGHT = 14;
+export const FORTNIGHT = 14;
 
 /**
  * The same holding cost as `holdFactors`, not on average but by fortnights: a sale on day d pays for the days 0 to d, a
  * car that is left at the horizon for all of them. Each fortnight keeps its own mean, so that the whole spread has exactly
  * the mean that the two factors round.
+ * @param stretchDays days of one case, 1 or more
  */
-export function holdSpread(carrying: Carrying, options: HoldOptions = {}): readonly HoldCase[] {
+export function holdSpread(
+  carrying: Carrying,
+  options: HoldOptions = {},
+  stretchDays = FORTNIGHT,
+): readonly HoldCase[] {
   const { survives, horizon } = sellingPath(carrying, options);
   const fee = unitFee(carrying, options.funding ?? (carrying.floorPlan ? 'floor' : 'cash'));
   const costOf = holdDays(carrying);
@@ -47,7 +52,7 @@ export function holdSpread(carrying: Carrying, options: HoldOptions = {}): reado
     floor += cost.floor;
     cash += cost.cash;
     add(survives(day) - (day + 1 < horizon ? survives(day + 1) : 0), day + 1);
-    if (day % FORTNIGHT === FORTNIGHT - 1) close();
+    if (day % stretchDays === stretchDays - 1) close();
   }
   if (horizon === 0) add(1, 0);
   close();

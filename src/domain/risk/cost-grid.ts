@@ -1,3 +1,4 @@
+import { lnGamma } from '../statistics/gamma.ts';
 import { incompleteBeta } from '../statistics/incomplete-beta.ts';
 
 /**
@@ -10,14 +11,14 @@ export interface UncertainCost {
   readonly high: number;
   /** 0 to 1. */
   readonly chance: number;
+  /** Takes off what the car is worth, and ties up no money: what a false statement costs. Recon is paid, and waits. */
+  readonly doubt?: boolean;
 }
 
 /** The spread of a sum of costs on a grid: `weights[k]` is the chance of `k × step`. */
 export interface CostGrid {
   readonly step: number;
   readonly weights: Float64Array;
-  /** Exact mean of the sum; the grid has the same one. */
-  readonly mean: number;
 }
 
 /** Mean of a PERT cost, times its chance: (low + 4·likely + high) ÷ 6. */
@@ -27,23 +28,25 @@ export const expectedCost = ({ low, likely, high, chance }: UncertainCost): numb
 /**
  * Spread of the sum of independent costs, each put on the grid so that its mean stays exact whatever the step (with
  * L(x) = E[min(X, x)]: w₀ = 1 − L(h)/h, wₖ = (2L(kh) − L((k−1)h) − L((k+1)h))/h; Gerber 1982, Klugman, Panjer &
- * Willmot, Loss Models), then convolved. Only the variance grows a little, by less than step²/4 for each cost.
+ * Willmot, Loss Models), then convolved. Only the variance grows a little, by less than step²/4 for each cost. What rises
+ * with the cost still does on the grid: one more cost, or a dearer one, never makes the sum look cheaper.
  * @param step above 0, in the costs' unit
  */
 export function costGrid(costs: readonly UncertainCost[], step: number): CostGrid {
   let weights = Float64Array.of(1);
-  let mean = 0;
-  for (const cost of costs) {
-    weights = convolve(weights, onGrid(cost, step));
-    mean += expectedCost(cost);
-  }
-  return { step, weights, mean };
+  for (const cost of costs) weights = convolve(weights, onGrid(cost, step));
+  return { step, weights };
 }
 
-/** A step that keeps the grid at some sixty cells, never finer than `finest`: with more, no chance changes by 1 in 10,000. */
-export function gridStep(costs: readonly UncertainCost[], finest: number): number {
-  const most = costs.reduce((sum, cost) => sum + cost.high, 0);
-  return Math.max(finest, Math.ceil(most / 64 / finest) * finest);
+/**
+ * A step that is doubled until it fits, so that one more cost or one more dollar of retail seldom changes it.
+ * @param finest the step to start from
+ * @param fits whether a step is coarse enough
+ */
+export function doubledUntil(finest: number, fits: (step: number) => boolean): number {
+  let step = finest;
+  while (!fits(step)) step *= 2;
+  return step;
 }
 
 function onGrid(cost: UncertainCost, step: number): Float64Array {
@@ -64,16 +67,22 @@ function onGrid(cost: UncertainCost, step: number): Float64Array {
   return weights;
 }
 
-/** L(x) = E[min(X, x)] of the cost when it is incurred, in closed form. */
+/**
+ * L(x) = E[min(X, x)] of the cost when it is incurred, in closed form; I_u(a+1, b) = I_u(a, b) − u^a (1−u)^b ÷ (a·B(a, b))
+ * (DLMF 8.17.20).
+ */
 function limitedMean({ low, likely, high }: UncertainCost): (x: number) => number {
   const width = high - low;
   if (width <= 0) return (x) => Math.min(low, x);
   const a = 1 + (4 * (likely - low)) / width;
   const b = 1 + (4 * (high - likely)) / width;
+  const scale = Math.exp(lnGamma(a + b) - lnGamma(a) - lnGamma(b)) / a;
   return (x) => {
     if (x <= low) return x;
     const u = Math.min(1, (x - low) / width);
-    return low + width * ((a / (a + b)) * incompleteBeta(u, a + 1, b) + u * (1 - incompleteBeta(u, a, b)));
+    const below = incompleteBeta(u, a, b);
+    const mean = (a / (a + b)) * (below - scale * u ** a * (1 - u) ** b);
+    return low + width * (mean + u * (1 - below));
   };
 }
 

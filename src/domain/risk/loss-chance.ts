@@ -1,137 +1,109 @@
-import type { HoldCase } from '../carrying/hold-spread.ts';
-import { type DealTotals, type PriceSums, sumsAt } from '../deal/price-sums.ts';
-import { PPM } from '../money/rate.ts';
-import { chanceBelow } from '../statistics/lognormal.ts';
-import type { CostGrid } from './cost-grid.ts';
-import { meanRetail, type RetailSpread } from './profit-spread.ts';
+import type { CostSpread } from './cost-spread.ts';
+import {
+  type CostCases,
+  chanceOfProfitBelow,
+  lossWithin,
+  type Outcomes,
+  type RetailSpread,
+  type Sold,
+} from './profit-spread.ts';
 
-/** Cells rarer than this are left out; together they could not move a chance by a millionth. */
-export const RAREST_CELL = 1e-10;
-
-/** Uncertain costs beyond their mean, in cents, with their chances. */
-interface Overruns {
-  readonly chances: readonly number[];
-  readonly cents: readonly number[];
-  /** Average squared distance from `cents` within each, weighted with the chances and added up. */
-  readonly spread: number;
-}
-
-/** Blocks that a first look takes in place of single cells. */
-const BLOCKS = 8;
+/** Blocks that the first looks take in place of single cells, where no doubt splits them. */
+const LOOKS = [8, 32];
 
 /**
- * Whether the chance of losing money at a price is at most `most`: the very sum that `riskAt` takes over its list of
- * cases, without making the list, and mostly from a tenth of its terms. A search asks a dozen times a lot, and a list
- * of thousands of lots asks for every one.
+ * Whether the chance of losing money at a price is at most `most`: the very sum that `riskAt` takes, and mostly from a
+ * tenth of its terms. A search asks a dozen times a lot, and a list of thousands of lots asks for every one.
  *
- * The first look puts neighboring cells of the cost grid together at their mean. By Taylor's theorem that is off by at
+ * The first looks put neighboring cells of the cost grid together at their mean. By Taylor's theorem that is off by at
  * most half the squared distance within the blocks times the largest curvature of the retail distribution; only a
- * chance nearer to `most` than that is worked out in full.
+ * chance nearer to `most` than that is looked at more closely, and at last in full.
  */
 export function losesAtMost(
-  totals: DealTotals,
+  outcomesAt: (price: number) => Outcomes,
   retail: RetailSpread,
-  grid: CostGrid,
-  hold: readonly HoldCase[],
+  costs: CostSpread,
   most: number,
 ): (price: number) => boolean {
-  const { deal } = totals;
-  const mean = meanRetail(retail);
-  // A what-if moves the deal's retail; its spread moves along, in proportion.
-  const gain = mean === 0 ? 0 : (deal.titleKeeps / PPM) * (deal.retail / mean);
-  const cells = cellsOf(grid);
-  const blocks = blocksOf(cells);
-  const undoneLoses = (price: number) => deal.unwind.fixed + price * (deal.unwind.rate / PPM) > 0;
-  const undone = deal.unwind.chance / PPM;
+  const looks = LOOKS.map((blocks) => blocksOf(costs, blocks)).filter(
+    ({ chances }) => chances.length * 2 < costs.chances.length,
+  );
+  const reach = reachOf(costs);
   return (price) => {
-    const sums = sumsAt(totals, price);
-    const chanceFrom = (overruns: Overruns) => {
-      let sum = 0;
-      for (const one of hold)
-        sum += one.chance * loses(baseOf(totals, sums, one), 1 + one.cash, overruns, retail, gain);
-      return (1 - undone) * sum + (undoneLoses(price) ? undone : 0);
-    };
-    const doubt = doubtOf(totals, sums, hold, cells, blocks, retail, gain);
-    if (doubt < 1) {
-      const roughly = chanceFrom(blocks);
+    const outcomes = outcomesAt(price);
+    const { sold, undone } = outcomes;
+    const curvature = curvatureOf(sold, reach, retail);
+    for (const blocks of curvature === undefined ? [] : looks) {
+      const doubt = (curvature ?? 0) * blocks.spread;
+      if (doubt >= 1) continue;
+      let roughly = undone.cost > 0 ? undone.weight : 0;
+      for (const one of sold) roughly += one.weight * lossWithin(0, one, blocks, retail);
       if (Math.abs(roughly - most) > doubt) return roughly < most;
     }
-    return chanceFrom(cells) <= most;
+    return chanceOfProfitBelow(0, outcomes, retail) <= most;
   };
 }
 
-function baseOf({ costs, transport }: DealTotals, sums: PriceSums, one: HoldCase): number {
-  return costs + sums.allIn - transport + sums.financed * one.floor + sums.cash * one.cash + one.flat;
+interface Blocks extends CostCases {
+  /** Average squared distance from the middle within each, weighted with the chances and added up. */
+  readonly spread: number;
 }
 
-/** Chance that retail does not cover `base` and the overruns, each `times` its amount. */
-function loses(base: number, times: number, overruns: Overruns, retail: RetailSpread, gain: number): number {
-  const { cents, chances } = overruns;
-  let sum = 0;
-  for (let i = 0; i < cents.length; i++) {
-    const cost = base + (cents[i] ?? 0) * times;
-    sum += (chances[i] ?? 0) * (gain === 0 ? (cost > 0 ? 1 : 0) : retailBelow(retail, cost / gain));
-  }
-  return sum;
+/** The lowest and the highest that costs may come to, of each kind. */
+interface Reach {
+  readonly recon: readonly [least: number, most: number];
+  readonly doubt: readonly [least: number, most: number];
 }
 
-function retailBelow(retail: RetailSpread, needed: number): number {
-  return retail.cap !== undefined && needed > retail.cap ? 1 : chanceBelow(retail, needed);
+function reachOf({ recon, doubt }: CostSpread): Reach {
+  const ends = (values: readonly number[]): [number, number] =>
+    values.reduce<[number, number]>(([least, most], value) => [Math.min(least, value), Math.max(most, value)], [0, 0]);
+  return { recon: ends(recon), doubt: ends(doubt) };
 }
 
 /**
- * How far off the blocks may be, or 1 where nothing is known: at a ceiling, or where retail is certain.
+ * How far off blocks may be for each squared cent of their spread, or undefined where nothing is known: at a ceiling, or
+ * where retail is certain.
  * |F″(x)| = φ(d)·|d + σ| ÷ (σx)² ≤ (0.242 + 0.399σ) ÷ (σx)² for a lognormal F with d = ln(x/m)/σ + σ/2.
  */
-function doubtOf(
-  totals: DealTotals,
-  sums: PriceSums,
-  hold: readonly HoldCase[],
-  cells: Overruns,
-  blocks: Overruns,
-  { sigma, cap }: RetailSpread,
-  gain: number,
-): number {
-  if (gain === 0 || sigma === 0 || blocks.cents.length === cells.cents.length) return 1;
+function curvatureOf(sold: readonly Sold[], reach: Reach, { sigma, cap }: RetailSpread): number | undefined {
+  const gain = sold[0]?.gain ?? 0;
+  if (gain === 0 || sigma === 0) return undefined;
   let least = Number.POSITIVE_INFINITY;
   let dearest = 0;
   let times = 0;
-  for (const one of hold) {
-    const base = baseOf(totals, sums, one);
-    least = Math.min(least, base + (cells.cents[0] ?? 0) * (1 + one.cash));
-    dearest = Math.max(dearest, base + (cells.cents.at(-1) ?? 0) * (1 + one.cash));
-    times = Math.max(times, 1 + one.cash);
+  for (const one of sold) {
+    times = Math.max(times, one.times);
+    least = Math.min(least, one.base + reach.doubt[0] + one.times * reach.recon[0]);
+    dearest = Math.max(dearest, one.base + reach.doubt[1] + one.times * reach.recon[1]);
   }
-  if (least <= 0 || (cap !== undefined && dearest / gain >= cap)) return 1;
+  if (least <= 0 || (cap !== undefined && dearest / gain >= cap)) return undefined;
   const curvature = (0.242 + 0.399 * sigma) / (sigma * (least / gain)) ** 2;
-  return 0.5 * curvature * blocks.spread * (times / gain) ** 2;
+  return 0.5 * curvature * (times / gain) ** 2;
 }
 
-function cellsOf({ weights, step, mean }: CostGrid): Overruns {
-  const chances: number[] = [];
-  const cents: number[] = [];
-  weights.forEach((chance, k) => {
-    if (chance < RAREST_CELL) return;
-    chances.push(chance);
-    cents.push(k * step - mean);
-  });
-  return { chances, cents, spread: 0 };
-}
-
-function blocksOf(cells: Overruns): Overruns {
-  const length = Math.ceil(cells.cents.length / BLOCKS);
-  if (length < 2) return cells;
-  const chances: number[] = [];
-  const cents: number[] = [];
+/** @param most how many blocks a certain case of doubt gets; a rarer one gets fewer, since it counts for less */
+function blocksOf({ chances, recon, doubt, doubts }: CostSpread, most: number): Blocks {
+  const cells = Math.ceil(chances.length / doubts.length);
+  const chanceOf = new Map(doubts.map(({ cents, chance }) => [cents, chance]));
+  const blocks = { chances: [] as number[], recon: [] as number[], doubt: [] as number[] };
   let spread = 0;
-  for (let from = 0; from < cells.cents.length; from += length) {
-    const values = cells.cents.slice(from, from + length);
-    const weights = cells.chances.slice(from, from + length);
-    const chance = weights.reduce((sum, weight) => sum + weight, 0);
-    const middle = values.reduce((sum, value, i) => sum + value * (weights[i] ?? 0), 0) / chance;
-    spread += values.reduce((sum, value, i) => sum + (weights[i] ?? 0) * (value - middle) ** 2, 0);
-    chances.push(chance);
-    cents.push(middle);
+  for (let from = 0; from < chances.length; ) {
+    const length = Math.ceil(cells / Math.ceil(most * Math.cbrt(chanceOf.get(doubt[from] ?? 0) ?? 1)));
+    let to = from;
+    let chance = 0;
+    let sum = 0;
+    // A block never goes on into the next case of doubt.
+    for (; to < chances.length && to < from + length && doubt[to] === doubt[from]; to++) {
+      chance += chances[to] ?? 0;
+      sum += (chances[to] ?? 0) * (recon[to] ?? 0);
+    }
+    const middle = sum / chance;
+    for (let i = from; i < to; i++) spread += (chances[i] ?? 0) * ((recon[i] ?? 0) - middle) ** 2;
+    blocks.chances.push(chance);
+    blocks.recon.push(middle);
+    blocks.doubt.push(doubt[from] ?? 0);
+    from = to;
   }
-  return { chances, cents, spread };
+  return { ...blocks, spread };
 }

@@ -31,7 +31,7 @@ const trial = fc.record({
 function inputsOf({ deal, hold: cases, costs, sigma, capAt }: typeof trial extends fc.Arbitrary<infer T> ? T : never) {
   const mean = Math.max(1, deal.retail);
   const cap = capAt === undefined ? undefined : Math.round((mean * capAt) / 100);
-  return { retail: { mean, sigma, cap }, costs, hold: () => cases } satisfies RiskInputs;
+  return { retail: { mean, sigma, cap }, costs, hold: () => ({ few: cases, byDay: cases }) } satisfies RiskInputs;
 }
 
 describe('the cap on the chance of a loss', () => {

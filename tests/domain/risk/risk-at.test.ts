@@ -44,7 +44,10 @@ const doubtful = fc
       flat: times * flatHold,
     }));
     const cap = capShare === undefined ? undefined : Math.round(capShare * deal.retail);
-    return { deal, inputs: { retail: { mean: deal.retail, sigma, cap }, costs, hold: () => hold } };
+    return {
+      deal,
+      inputs: { retail: { mean: deal.retail, sigma, cap }, costs, hold: () => ({ few: hold, byDay: hold }) },
+    };
   });
 
 const PLAIN: Deal = {
@@ -65,10 +68,11 @@ const PLAIN: Deal = {
   unwind: { chance: ppm(0), fixed: cents(0), rate: ppm(0) },
   increments: [{ fromCents: cents(0), stepCents: cents(2500) }],
 };
+const AT_ONCE = { chance: 1, floor: 0, cash: 0, flat: 0 };
 const PLAIN_INPUTS: RiskInputs = {
   retail: { mean: 18_000_00, sigma: 0.1 },
   costs: [],
-  hold: () => [{ chance: 1, floor: 0, cash: 0, flat: 0 }],
+  hold: () => ({ few: [AT_ONCE], byDay: [AT_ONCE] }),
 };
 
 describe('risk at a price', () => {
