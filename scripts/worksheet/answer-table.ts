@@ -74,9 +74,12 @@ function cellsOf(answer: LotAnswer): string[] {
     money(answer.headroom),
     money(pays ? answer.expectedProfit : null),
     money(pays ? answer.allIn : null),
-    answer.limitedBy === null ? whyNone(answer) : STOPPED_BY[answer.limitedBy],
+    answer.limitedBy === null ? whyNone(answer) : stoppedBy(answer.limitedBy, pays),
   ];
 }
+
+const stoppedBy = (limit: LimitedBy, pays: boolean) =>
+  limit === 'loss-chance' && !pays ? `don’t bid: ${STOPPED_BY[limit]}` : STOPPED_BY[limit];
 
 const whyNone = ({ problems }: LotAnswer): string =>
   problems.some(({ reason }) => reason === 'not-meant' || reason === 'cant-work-out')

@@ -135,6 +135,8 @@ export function demoScenario(now: Instant, ids: () => LotId): DemoScenario {
 function demoFacts(i: number, venue: DemoVenue, close: CloseTime | undefined, today: LocalDate): LotFacts {
   const car = DEMO_CARS[(i * 7) % DEMO_CARS.length] ?? (DEMO_CARS[0] as DemoCar);
   const likely = toHundreds(car.retail * (1 + wave(i, 5) * 0.04) * (i === FALLING_FEE_LOT ? WORN : 1));
+  // Well known, or the chance of a loss would refuse the prices past the fall.
+  const spread = i === FALLING_FEE_LOT ? 0.01 : car.spread;
   const unfinished = i % 13 === 9;
   const miles = car.miles + Math.round(wave(i, 3) * 6000);
   const claims = i % 5 === 1 || i === FULL_LOT ? claimsFor(i, miles) : [];
@@ -157,9 +159,9 @@ function demoFacts(i: number, venue: DemoVenue, close: CloseTime | undefined, to
       ? {}
       : {
           retail: {
-            low: toHundreds((likely / 100) * (1 - car.spread)),
+            low: toHundreds((likely / 100) * (1 - spread)),
             likely,
-            high: toHundreds((likely / 100) * (1 + car.spread)),
+            high: toHundreds((likely / 100) * (1 + spread)),
           },
         }),
     recon: reconFor(i),

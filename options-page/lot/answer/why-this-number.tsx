@@ -28,10 +28,7 @@ export function WhyThisNumber({ sheet, checks, risk, priceNow }: WhyThisNumberPr
         </p>
       )}
       {maxBid === null ? (
-        <p class="sentence">
-          Don’t bid. Even at $0 the car would leave {formatMoney(breakdown.profit)}, and your minimum profit is{' '}
-          {formatMoney(breakdown.required)}.
-        </p>
+        <p class="sentence">Don’t bid. Even at $0 {whyNone(sheet)}</p>
       ) : (
         <p class="sentence">
           Bought at <strong>{formatMoney(maxBid)}</strong> it costs {formatMoney(breakdown.allIn)} all in and leaves an
@@ -54,6 +51,15 @@ export function WhyThisNumber({ sheet, checks, risk, priceNow }: WhyThisNumberPr
       )}
     </section>
   );
+}
+
+/** The reason that is true: a car that would earn enough is refused by the limit on the chance of a loss, and only by it. */
+function whyNone({ result: { breakdown, limitedBy } }: Worksheet): string {
+  const profit = formatMoney(breakdown.profit);
+  if (limitedBy === 'loss-chance') {
+    return `the chance of losing money is over your limit, though the car would leave an expected ${profit}.`;
+  }
+  return `the car would leave ${profit}, and your minimum profit is ${formatMoney(breakdown.required)}.`;
 }
 
 const lowerFirst = (sentence: string): string => sentence.charAt(0).toLowerCase() + sentence.slice(1);

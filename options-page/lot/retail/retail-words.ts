@@ -10,13 +10,15 @@ export function basisWords({ basis, grid, ceilings, cap, uncapped, mean }: Appra
   const counted = grid?.counted ?? 0;
   const comps = counted === 1 ? '1 comparable' : `${counted} comparables`;
   const words = {
-    guess: 'Your estimate alone',
+    guess: 'Your estimate alone, with how far one car sells from another of its kind',
     comps: comps.charAt(0).toUpperCase() + comps.slice(1),
     'guess-and-comps': `${comps.charAt(0).toUpperCase()}${comps.slice(1)} and your estimate`,
   }[basis];
-  const alone = basis === 'guess' || (basis === 'comps' && counted === 1);
+  const alone = basis === 'comps' && counted === 1;
   const lowest = ceilings.find((one) => one.lowest);
   if (cap === undefined || lowest === undefined || uncapped === mean) return `${words}.`;
+  if (basis === 'guess')
+    return `Your estimate alone says ${whole(uncapped)}; “${lowest.ceiling.label}” at ${whole(cap)} holds it down.`;
   return `${words} ${alone ? 'says' : 'say'} ${whole(uncapped)}; “${lowest.ceiling.label}” at ${whole(cap)} holds it down.`;
 }
 

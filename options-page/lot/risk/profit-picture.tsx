@@ -19,7 +19,7 @@ const CHANCES = 32;
 /** Expected profit against the hammer price, and under it the chance of losing money. */
 export function ProfitPicture({ sheet, priceNow, limit }: ProfitPictureProps) {
   const { deal, result, appraisal } = sheet;
-  const { maxBid } = result;
+  const { maxBid, limitedBy } = result;
   const { low, high } = useMemo(() => {
     const middle = maxBid ?? 0;
     return {
@@ -36,8 +36,15 @@ export function ProfitPicture({ sheet, priceNow, limit }: ProfitPictureProps) {
       return { price, chance: chanceAt(price) };
     });
   }, [deal, appraisal.risk, low, high]);
+  const held = limitedBy === 'loss-chance' ? 'Your limit on the chance of a loss' : undefined;
   const stop =
-    maxBid === null ? 'Don’t bid.' : `It meets the minimum profit, the dashed line, up to ${formatMoney(maxBid)}.`;
+    maxBid === null
+      ? held === undefined
+        ? 'Don’t bid.'
+        : `Don’t bid. ${held} refuses every price.`
+      : held === undefined
+        ? `It meets the minimum profit, the dashed line, up to ${formatMoney(maxBid)}.`
+        : `${held} stops it at ${formatMoney(maxBid)}, before the minimum profit, the dashed line, does.`;
   return (
     <ProfitCurve
       points={points}

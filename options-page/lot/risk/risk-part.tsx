@@ -34,7 +34,11 @@ export function RiskPart({ sheet, risk, priceNow }: RiskPartProps) {
       title="Risk"
       result={
         risk === undefined ? (
-          <span class="missing">Don’t bid</span>
+          <span class="missing">
+            {result.limitedBy === 'loss-chance'
+              ? 'Don’t bid: the chance of losing money is over your limit'
+              : 'Don’t bid'}
+          </span>
         ) : (
           <>
             Loses money <strong>{oneIn(risk.lossChance)}</strong> at that price
@@ -84,8 +88,9 @@ export function RiskPart({ sheet, risk, priceNow }: RiskPartProps) {
               </>
             ) : (
               <>
-                Your limit of {percentWords(limit / PPM)} lowers the max bid. The profit rule alone would go to{' '}
-                {uncapped === null ? 'nothing' : formatMoney(uncapped)}.
+                Your limit of {percentWords(limit / PPM)}{' '}
+                {result.maxBid === null ? 'refuses every price' : 'lowers the max bid'}. The profit rule alone would go
+                to {uncapped === null ? 'nothing' : formatMoney(uncapped)}.
               </>
             )}
           </p>

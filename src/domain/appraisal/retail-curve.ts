@@ -1,5 +1,4 @@
 import type { Cents } from '../money/cents.ts';
-import { chanceBelow } from '../statistics/lognormal.ts';
 import { tCdf } from '../statistics/student-t.ts';
 import type { AppraisedRetail } from './appraised-retail.ts';
 
@@ -11,8 +10,8 @@ export interface RetailPoint {
 }
 
 /**
- * How retail is spread before any ceiling cuts it off, drawn from the very distribution that the range and the risk are
- * taken from: Student's t of the log price with comparables, a lognormal with a guess alone.
+ * How retail is spread before any ceiling cuts it off, drawn from the very distribution that the range is taken from:
+ * Student's t of the log price. The chance of a loss takes a lognormal of the same range.
  * @param from above 0
  * @param to above `from`
  */
@@ -27,8 +26,6 @@ export function retailCurve(retail: AppraisedRetail, from: Cents, to: Cents, cou
   return points.map(({ price, height }) => ({ price: Math.round(price) as Cents, height: height / highest }));
 }
 
-function chanceOf({ grid, uncapped, sigma }: AppraisedRetail): (price: number) => number {
-  if (grid === undefined || grid.counted === 0) return (price) => chanceBelow({ mean: uncapped, sigma }, price);
-  const { middle, scale, freedom } = grid;
-  return (price) => tCdf(Math.log(price / middle) / scale, freedom);
+function chanceOf({ uncapped, scale, freedom }: AppraisedRetail): (price: number) => number {
+  return (price) => tCdf(Math.log(price / uncapped) / scale, freedom);
 }

@@ -7,7 +7,7 @@ import { type FeeCliff, feeCliffs } from './fee-cliffs.ts';
 import { breakdownOf, type PriceBreakdown } from './price-breakdown.ts';
 import { type DealTotals, dealTotals, type ProfitRuleKey, sumsAt } from './price-sums.ts';
 
-/** What stops the price from going one step higher. */
+/** What stops the price from going one step higher; with no max bid, what refuses the lowest price. */
 export type LimitedBy = ProfitRuleKey | 'loss-chance' | 'sealed' | 'nothing-pays';
 
 /** What a max bid is asked with beyond the deal itself. */
@@ -54,7 +54,7 @@ export function maxBid(deal: Deal, options: MaxBidOptions = {}): MaxBid {
   const highest = Math.floor((accepted.at(-1)?.high ?? 0) * 1.1);
   return {
     maxBid: most,
-    limitedBy: most === null ? 'nothing-pays' : limitOf(totals, most),
+    limitedBy: most === null ? whyNone(totals) : limitOf(totals, most),
     accepted,
     reEntries: most === null ? accepted : accepted.slice(1),
     cliffs: feeCliffs(deal, grid, lowest as Cents, highest as Cents),
@@ -86,6 +86,9 @@ function rulesOf(totals: DealTotals, riskCap: Accepts | undefined): readonly Acc
   const pays: Accepts = (price) => sumsAt(totals, price).slack >= 0;
   return riskCap === undefined ? [pays] : [pays, riskCap];
 }
+
+/** Even free the car does not pay, or it would, and the risk cap alone refuses it. */
+const whyNone = (totals: DealTotals): LimitedBy => (sumsAt(totals, 0).slack < 0 ? 'nothing-pays' : 'loss-chance');
 
 /** Why the next price after `stop` is refused. The profit rule goes first: the risk cap is named only where it alone refuses. */
 function limitOf(totals: DealTotals, stop: Cents): LimitedBy {

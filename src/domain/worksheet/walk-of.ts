@@ -1,9 +1,7 @@
-import type { AppraisedRetail } from '../appraisal/appraised-retail.ts';
 import type { MaxBid } from '../deal/max-bid.ts';
 import type { Line } from '../deal/price-breakdown.ts';
-import { type Cents, cents, roundedCents } from '../money/cents.ts';
+import { type Cents, cents } from '../money/cents.ts';
 import { formatMoney } from '../money/format-money.ts';
-import { normalQuantile } from '../statistics/normal.ts';
 import type { Worksheet } from './worksheet-of.ts';
 
 /** The whole way from what the car would bring down to the price to stop at: `from` less all `steps` is exactly `to`. */
@@ -33,16 +31,11 @@ export function walkOf({ result, appraisal: { retail } }: Pick<Worksheet, 'resul
       ...breakdown.retail,
       label: 'Retail before the cap',
       cents: retail.uncapped,
-      range: uncappedRange(retail),
+      range: retail.uncappedRange,
     },
     steps: [{ key: 'ceiling', group: 'ceiling', label, cents: cents(off) }, ...steps],
     to: breakdown.price,
   };
-}
-
-/** The range before the ceiling cut off its upper end. */
-function uncappedRange({ low, uncapped, sigma }: AppraisedRetail): { low: Cents; high: Cents } {
-  return { low, high: roundedCents(uncapped * Math.exp(sigma * normalQuantile(0.9))) };
 }
 
 function keptBack(line: Line, { limitedBy }: MaxBid): Line {

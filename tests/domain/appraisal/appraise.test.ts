@@ -27,25 +27,46 @@ const money = (facts: LotFacts) => appraiseMoney(facts, setup);
 const claim = { about: 'transmission', statement: 'Manual transmission', worthIfFalse: 6_400_00 };
 
 describe('the retail of a lot', () => {
-  test('with a guess alone is the guess, with the range as it was typed', () => {
+  test('with a guess alone is the guess, and its range is wider than the typed one by how far cars of a kind lie apart', () => {
+    // The worked example with no comparables, computed independently: 18,000 within 15,325.75 to 21,140.88, spread 0.125502.
     expect(money(van()).retail).toMatchObject({
       mean: 18_000_00,
-      low: 16_000_00,
-      high: 20_000_00,
+      low: 15_325_75,
+      high: 21_140_88,
       basis: 'guess',
-      sigma: expect.closeTo(Math.log(20 / 16) / 2.5631031, 7),
+      sigma: expect.closeTo(0.125502, 6),
     });
   });
 
   test('with a guess without a range gets the range that the setup holds for it', () => {
-    const retail = money(van({ retail: { likely: 18_000_00 } })).retail;
-    expect(retail).toMatchObject({ mean: 18_000_00, sigma: 0.1, low: 15_834_90, high: 20_461_13 });
+    const bare = money(van({ retail: { likely: 18_000_00 } })).retail;
+    const reach = Math.exp(0.1 * 1.2815515655);
+    const typed = { low: Math.round(18_000_00 / reach), likely: 18_000_00, high: Math.round(18_000_00 * reach) };
+    expect(bare?.sigma).toBeCloseTo(money(van({ retail: typed })).retail?.sigma ?? 0, 6);
+    expect(bare).toMatchObject({ mean: 18_000_00, basis: 'guess' });
   });
 
   test('with one end of a range takes the other as far away', () => {
-    const retail = money(van({ retail: { likely: 18_000_00, high: 20_000_00 } })).retail;
-    expect(retail?.high).toBe(20_000_00);
-    expect(retail?.low).toBe(16_200_00);
+    const far = (retail: object) => money(van({ retail })).retail?.sigma ?? 0;
+    const high = { likely: 18_000_00, high: 20_000_00 };
+    expect(far(high)).toBeCloseTo(far({ low: 16_200_00, ...high }), 9);
+  });
+
+  test('that a comparable agrees with is surer, and bids no less, whatever range was typed', () => {
+    for (const spread of [0.01, 0.03, 0.05, 0.08, 0.1, 0.15, 0.2, 0.3]) {
+      const retail = {
+        low: Math.round(18_000_00 * (1 - spread)),
+        likely: 18_000_00,
+        high: Math.round(18_000_00 / (1 - spread)),
+      };
+      const widths = [0, 1, 2, 3].map((count) => {
+        const { low = 0, high = 0 } = money(van({ retail, comps: Array(count).fill(comp(18_000_00)) })).retail ?? {};
+        return high / low;
+      });
+      expect(widths).toEqual(widths.toSorted((a, b) => b - a));
+      expect(new Set(widths).size).toBe(4);
+      expect(maxBidOf(van({ retail, comps: [comp(18_000_00)] }))).toBeGreaterThanOrEqual(maxBidOf(van({ retail })));
+    }
   });
 
   test('takes comparables in, shows their grid, and points out the odd one', () => {
@@ -59,7 +80,7 @@ describe('the retail of a lot', () => {
 
   test('keeps the guess while every comparable is left out, and is nothing without either', () => {
     const comps = [comp(28_000_00, { leftOut: true })];
-    expect(money(van({ comps })).retail).toMatchObject({ mean: 18_000_00, basis: 'guess', low: 16_000_00 });
+    expect(money(van({ comps })).retail).toMatchObject({ mean: 18_000_00, basis: 'guess', low: 15_325_75 });
     expect(money(van({ comps, retail: undefined })).retail).toBeUndefined();
     expect(money(van({ comps, retail: undefined })).risk).toBeUndefined();
   });
@@ -69,7 +90,7 @@ describe('the retail of a lot', () => {
     const retail = money(van({ ceilings })).retail;
     expect(retail?.cap).toBe(17_500_00);
     expect(retail?.mean).toBeLessThan(17_500_00);
-    expect(retail).toMatchObject({ uncapped: 18_000_00, high: 17_500_00, low: 16_000_00 });
+    expect(retail).toMatchObject({ uncapped: 18_000_00, high: 17_500_00, low: 15_325_75 });
     const far = [{ ...ceilings[0], list: 90_000_00 }];
     expect(money(van({ ceilings: far })).retail?.mean).toBe(18_000_00);
     const near = [{ ...ceilings[0], list: 11_500_00 }];

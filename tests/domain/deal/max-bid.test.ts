@@ -77,7 +77,7 @@ describe('the max bid', () => {
     });
     expect(maxBid(flatBandsDeal, { riskCap: capAt(8575) }).limitedBy).toBe('least-dollars');
     expect(maxBid(flatBandsDeal, { riskCap: capAt(9000) }).limitedBy).toBe('least-dollars');
-    expect(maxBid(flatBandsDeal, { riskCap: () => false })).toMatchObject({ maxBid: null, limitedBy: 'nothing-pays' });
+    expect(maxBid(flatBandsDeal, { riskCap: () => false })).toMatchObject({ maxBid: null, limitedBy: 'loss-chance' });
     expect(maxBidOnly(flatBandsDeal, { riskCap: capAt(8000) })).toBe(dollars(8000));
   });
 

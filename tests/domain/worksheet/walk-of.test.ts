@@ -17,7 +17,10 @@ describe('the walk from retail down to the max bid', () => {
     expect(from).toMatchObject({ label: 'Retail before the cap', cents: 18_000_00 });
     expect(steps[0]).toMatchObject({ group: 'ceiling', label: 'Capped by a substitute: This year’s, new, $18,000' });
     expect(from.cents - (steps[0]?.cents ?? 0)).toBe(sheet.deal.retail);
-    expect(from.range?.high ?? 0).toBeGreaterThan(18_000_00);
+    // The figure before the cap has its own range, not the lower end of what the cap leaves.
+    expect(from.range).toEqual({ low: 15_325_75, high: 21_140_88 });
+    const far = walkOf(sheetOf(van({ ceilings: [{ ...NEW_ONE, list: 12_000_00 }] })));
+    expect(far.from.range).toEqual({ low: 15_325_75, high: 21_140_88 });
   });
 
   test('has none where nothing holds retail down', () => {
@@ -32,6 +35,17 @@ describe('the walk from retail down to the max bid', () => {
     expect(kept({})?.group).toBe('slack');
     expect(kept({}, 20_000)).toMatchObject({ group: 'risk-cap', label: 'Held back for the chance of a loss' });
     expect(kept({ sealed: { rival: { low: 11_000_00, likely: 12_000_00, high: 13_000_00 } } })?.group).toBe('sealed');
+  });
+
+  test('of a car that only the limit on the chance of a loss refuses names it, beside a profit that would do', () => {
+    const claims = [{ about: 'other', statement: 'Runs', worthIfFalse: 40_000_00 }];
+    const setup = { ...SETUP, rules: { ...SETUP.rules, lossChancePpm: ppm(50_000) } };
+    const sheet = sheetOf(van({ claims, transport: 0 }), setup);
+    expect(sheet.result).toMatchObject({ maxBid: null, limitedBy: 'loss-chance' });
+    expect(sheet.result.breakdown.profit).toBeGreaterThan(sheet.result.breakdown.required);
+    expect(walkOf(sheet).steps.at(-1)?.group).toBe('risk-cap');
+    const hopeless = sheetOf(van({ retail: { likely: 1_000_00 } }), setup);
+    expect(hopeless.result).toMatchObject({ maxBid: null, limitedBy: 'nothing-pays' });
   });
 
   test('always adds up, to the cent, whatever is known and doubted', () => {
