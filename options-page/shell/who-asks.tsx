@@ -26,6 +26,7 @@ export function WhoAsks() {
   return (
     <form
       class="who-asks no-print"
+      aria-label="Who uses this browser"
       onSubmit={(event) => {
         event.preventDefault();
         void save();
