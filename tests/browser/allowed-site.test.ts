@@ -41,7 +41,7 @@ const titleOf = (address: string) =>
 test('a lot never gets the figures of the one that the same page showed before', async () => {
   const { page: first, popup } = await readByHand(browser, server.allowed('lot'));
   await popup.click({ button: 'Watch this lot' });
-  await popup.sees('It is watched now.');
+  await popup.sees('Added to your list.');
   await popup.close();
   await first.close();
   const page = await browser.open(server.allowed('program'));
@@ -49,7 +49,7 @@ test('a lot never gets the figures of the one that the same page showed before',
   await new Promise((resolve) => setTimeout(resolve, 4000));
   await page.run(() => dispatchEvent(new Event('next')));
   const address = server.allowed('program');
-  await waitUntil('the button to know the lot', async () => (await titleOf(address)).includes('watched'));
+  await waitUntil('the button to know the lot', async () => (await titleOf(address)).includes('on your list'));
   const list = await browser.open('options-page/index.html#/lots');
   await list.sees('$19,100');
   expect(await list.run(() => /\$20,750|\$20,800/.test(document.body.textContent))).toBe(false);
