@@ -10,7 +10,7 @@ export const KINDS = words(`
 export const NAMES = words(`
   about action amount askedCents at attachment bid bidCents bidWasIn bidder by ceilings cents chance chanceFalse cheaperBy
   claims clear close comps confirmed corrects date daysListed differences dispute done doubts dueAt early ended entry evidence facts field
-  files from funding hammerCents hash high highCents how id inStock increment instant kind label leadMinutes leftOut likely list
+  files finest from funding hammerCents hash high highCents how id inStock increment instant kind label leadMinutes leftOut likely list
   location lotNumber lots low make markup maxBidCents mediaType miles minutes model name need needs newLot next note noted notes
   opened otherwise outcome page pageUrl picture price priceNow proxy reason rebate recon result retail rival sale says sealed
   seenAt seller set side sizeBytes source statement step sure text title titleId to transport trim unread until url venueId

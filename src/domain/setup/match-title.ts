@@ -34,10 +34,12 @@ export function matchTitle(text: string, titles: readonly Pick<TitleBrand, 'id' 
   }
   const exact = titles.find((title) => plainWords(title.id) === words || plainWords(title.name) === words);
   if (exact !== undefined) return ok(exact.id);
-  if (namesSeveral(text, titles)) {
+  const parts = statesInParts(text, titles);
+  if ([...parts].filter((state) => state !== UNKNOWN).length > 1) {
     return refuse('ambiguous', `“${text.trim()}” names more than one title. Choose the one it is.`);
   }
-  const found = titlesNamed(words, titles);
+  const whole = titlesNamed(words, titles);
+  const found = whole.length > 0 || parts.has(UNKNOWN) ? whole : titles.filter(({ id }) => parts.has(id));
   const [first, second] = found;
   if (first === undefined) {
     const known = titles.map((title) => title.name).join(', ');
@@ -61,14 +63,17 @@ function titlesNamed<Title extends Pick<TitleBrand, 'id' | 'name'>>(
   );
 }
 
-/** "Rebuilt/Salvage" is two states with a mark between them; "rebuilt salvage" is one. */
-function namesSeveral(text: string, titles: readonly Pick<TitleBrand, 'id' | 'name'>[]): boolean {
+/** A part of the text that is no state. */
+const UNKNOWN = '';
+
+/** "Rebuilt/Salvage" is two states with a mark between them; "rebuilt salvage" is one, and so is "clean and clear". */
+function statesInParts(text: string, titles: readonly Pick<TitleBrand, 'id' | 'name'>[]): ReadonlySet<string> {
   const states = text.split(/[/,;|+&]|\b(?:or|and)\b/i).flatMap((part) => {
     const words = plainWords(part);
     const known = SAME_MEANING.find((group) => group.includes(withoutFillers(words)))?.[0];
-    return words === '' ? [] : (titlesNamed(words, titles)[0]?.id ?? known ?? []);
+    return words === '' ? [] : (titlesNamed(words, titles)[0]?.id ?? known ?? UNKNOWN);
   });
-  return new Set(states).size > 1;
+  return new Set(states);
 }
 
 const withoutFillers = (words: string): string => words.replace(FILLERS, ' ').replace(/ +/g, ' ').trim() || words;
