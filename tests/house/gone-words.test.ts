@@ -2,8 +2,10 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { ALLOWED, GONE_WORDS, isAllowed } from './gone-words.ts';
 import { saidStrings } from './said-strings.ts';
+import { sourceFiles } from './source-files.ts';
 
-const documents = ['README.md', 'DEVELOPERS.md', 'manifest/setup.schema.json'].flatMap((path) =>
+const besideRooms = sourceFiles(['src', 'options-page', 'tests'], ['README.md']).map(({ path }) => path);
+const documents = ['README.md', 'DEVELOPERS.md', 'manifest/setup.schema.json', ...besideRooms].flatMap((path) =>
   readFileSync(path, 'utf8')
     .split('\n')
     .map((text) => ({ path, text: text.trim() })),
