@@ -1,5 +1,6 @@
 import { HyperFormula } from 'hyperformula';
 import type { Deal } from '../../src/domain/deal/deal.ts';
+import { FACTOR_UNIT } from '../../src/domain/money/rate.ts';
 
 /** A worksheet kept open: put a lot's figures in, read its max bid. */
 export interface MaxBidSheet {
@@ -93,7 +94,7 @@ function inputsOf(deal: Deal): number[][] {
     sum('transport'),
     charges,
     sum('pack', 'overhead', 'selling', 'doubt'),
-    deal.funding.cashFactor / 1e8,
+    deal.funding.cashFactor / FACTOR_UNIT,
     deal.rule.dollars,
   ].map((value) => [value]);
 }

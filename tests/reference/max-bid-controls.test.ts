@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Deal } from '../../src/domain/deal/deal.ts';
 import { maxBid } from '../../src/domain/deal/max-bid.ts';
 import { cents, ZERO } from '../../src/domain/money/cents.ts';
-import { PPM } from '../../src/domain/money/rate.ts';
+import { FACTOR_UNIT, PPM } from '../../src/domain/money/rate.ts';
 import { dealArbitrary } from '../domain/deal/random-deal.ts';
 import { oracleAccepted, oracleFees, oracleGrid, oracleRuns, oracleSums } from './max-bid-oracle.ts';
 import { dollars, flatBandsDeal, holeDeal } from './worked-deals.ts';
@@ -49,7 +49,7 @@ describe('the trial tells apart', () => {
     const wrong = (deal: Deal) => {
       const at = (price: number) => oracleSums(deal, BigInt(price));
       const guess = Math.max(0, Math.round(deal.retail / 2));
-      const slope = 1 + (deal.funding.kind === 'cash' ? deal.funding.cashFactor / 1e8 : 0);
+      const slope = 1 + (deal.funding.kind === 'cash' ? deal.funding.cashFactor / FACTOR_UNIT : 0);
       const solved = guess + Number(at(guess).slack) / slope;
       const grid = oracleGrid(deal);
       return grid.filter((price) => price <= solved).at(-1) ?? null;

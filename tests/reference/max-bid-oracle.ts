@@ -22,7 +22,7 @@ export interface OracleSums {
 }
 
 const MILLION = 1_000_000n;
-const HUNDRED_MILLION = 100_000_000n;
+const MILLION_MILLION = 1_000_000_000_000n;
 
 /** What each way of rounding makes of exactly half, and of less and more than half, above `floor`. */
 const SETTLED: Record<RoundingMode, (floor: bigint) => { less: bigint; half: bigint; more: bigint }> = {
@@ -82,8 +82,8 @@ export function oracleSums(deal: Deal, price: bigint): OracleSums {
     }
   }
   const cash = allIn - financed + recon;
-  const interest = half(financed * BigInt(deal.funding.floorFactor), HUNDRED_MILLION);
-  const cashCost = half(cash * BigInt(deal.funding.cashFactor), HUNDRED_MILLION);
+  const interest = half(financed * BigInt(deal.funding.floorFactor), MILLION_MILLION);
+  const cashCost = half(cash * BigInt(deal.funding.cashFactor), MILLION_MILLION);
   const titled = half(BigInt(deal.retail) * BigInt(deal.titleKeeps), MILLION);
   const hold = interest + cashCost + BigInt(deal.funding.flatHold);
   const kept = titled - other - recon - allIn - hold;
@@ -93,7 +93,7 @@ export function oracleSums(deal: Deal, price: bigint): OracleSums {
   const required = largest([
     BigInt(deal.rule.dollars),
     half(titled * BigInt(deal.rule.shareOfRetail), MILLION),
-    half(cash * BigInt(deal.rule.perCash), HUNDRED_MILLION),
+    half(cash * BigInt(deal.rule.perCash), MILLION_MILLION),
   ]);
   return {
     fees,

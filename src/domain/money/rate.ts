@@ -27,11 +27,12 @@ export function ppm(value: number): Ppm {
 }
 
 /** Parts in one whole of a {@link Factor}. */
-export const FACTOR_UNIT = 100_000_000;
+export const FACTOR_UNIT = 1_000_000_000_000;
 
 /**
- * A multiplier as whole hundred-millionths. Expected holding cost per dollar comes out of an infinite sum; it is
- * rounded to this grid once, so that everything after it is exact whole-number arithmetic that anyone can repeat.
+ * A multiplier as whole million-millionths. Expected holding cost per dollar comes out of an infinite sum; it is
+ * rounded to this grid once, so that everything after it is exact whole-number arithmetic that anyone can repeat. So fine
+ * that it moves no cent of any car: at hundred-millionths a rule that was met exactly could fail by one.
  */
 export type Factor = number & z.$brand<'Factor'>;
 

@@ -28,7 +28,8 @@ export type RoundingMode = keyof typeof ROUNDING;
 export const ROUNDING_MODES = Object.keys(ROUNDING) as readonly RoundingMode[];
 
 /**
- * `value × multiplier ÷ divisor`, rounded once to a whole number. Exact: products beyond 2^53 go through BigInt.
+ * `value × multiplier ÷ divisor`, rounded once to a whole number. Exact: products beyond 2^53 go through BigInt, but for
+ * those that lie clear of every half and whole, whose answer floating point can't miss.
  * `up` is away from zero, `down` towards zero, so that a negated amount gives the negated result.
  * @param value whole number, either sign
  * @param multiplier whole number, 0 or more
@@ -39,7 +40,7 @@ export function mulDivRound(value: number, multiplier: number, divisor: number, 
   const product = size * multiplier;
   const rounded = Number.isSafeInteger(product)
     ? mulDivSafe(product, divisor, mode)
-    : mulDivBig(size, multiplier, divisor, mode);
+    : (mulDivClear(product / divisor, mode) ?? mulDivBig(size, multiplier, divisor, mode));
   return value < 0 ? -rounded : rounded;
 }
 
@@ -47,6 +48,15 @@ function mulDivSafe(product: number, divisor: number, mode: RoundingMode): numbe
   const remainder = product % divisor;
   // Subtracting first keeps the division exact; a floored quotient can be one too high near 2^53.
   return settle((product - remainder) / divisor, remainder, divisor, mode);
+}
+
+/** Two roundings of 2^-53 put a quotient below 2^40 less than 2^-11 off: anything farther than that from a tie is settled. */
+function mulDivClear(quotient: number, mode: RoundingMode): number | undefined {
+  if (quotient >= 2 ** 40) return undefined;
+  const whole = Math.floor(quotient);
+  const fraction = quotient - whole;
+  const clear = Math.min(fraction, Math.abs(fraction - 0.5), 1 - fraction) > 2 ** -11;
+  return clear ? settle(whole, fraction, 1, mode) : undefined;
 }
 
 function settle(quotient: number, remainder: number, divisor: number, mode: RoundingMode): number {

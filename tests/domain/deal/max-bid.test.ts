@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { CostLine, Deal } from '../../../src/domain/deal/deal.ts';
 import { maxBid, maxBidOnly } from '../../../src/domain/deal/max-bid.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
-import { factor, ppm } from '../../../src/domain/money/rate.ts';
+import { FACTOR_UNIT, factor, ppm } from '../../../src/domain/money/rate.ts';
 import { dollars, flatBandsDeal, holeDeal, table } from '../../reference/worked-deals.ts';
 import { dealArbitrary } from './random-deal.ts';
 
@@ -42,6 +42,22 @@ describe('the max bid', () => {
 
   test('is 0 for a car that is only worth having free', () => {
     expect(maxBid({ ...flatBandsDeal, retail: dollars(3031) }).maxBid).toBe(0);
+  });
+
+  test('takes the price at which the minimum profit is met to the very cent', () => {
+    // 26 days at 9.75% on 38,947 are 270.4918, so 270.49; a factor of only eight digits would make it 270.50.
+    const deal: Deal = {
+      ...flatBandsDeal,
+      retail: dollars(37_000 + 450 + 650 + 847 + 270.49 + 1500),
+      costs: [
+        { kind: 'recon', label: 'Recon', cents: dollars(847) },
+        { kind: 'transport', label: 'Transport', cents: dollars(650) },
+      ],
+      fees: [table('Buy fee', [0, 450])],
+      funding: { ...flatBandsDeal.funding, cashFactor: factor((0.0975 * 26) / 365) },
+      increments: [{ fromCents: cents(0), stepCents: cents(25_000) }],
+    };
+    expect(maxBid(deal)).toMatchObject({ maxBid: dollars(37_000), breakdown: { slack: 0 } });
   });
 
   test('does not exist for a car without any retail', () => {
@@ -129,7 +145,7 @@ function dearerDeals(deal: Deal, by: number, pick: number): Deal[] {
     { ...deal, charges: [...deal.charges, { label: 'More', cents: cents(by) }] },
     { ...deal, rule: { ...deal.rule, dollars: plus(deal.rule.dollars) } },
     { ...deal, funding: { ...deal.funding, flatHold: plus(deal.funding.flatHold) } },
-    { ...deal, funding: { ...deal.funding, cashFactor: factor(deal.funding.cashFactor / 1e8 + by / 1e6) } },
+    { ...deal, funding: { ...deal.funding, cashFactor: factor(deal.funding.cashFactor / FACTOR_UNIT + by / 1e6) } },
     { ...deal, unwind: { ...deal.unwind, fixed: plus(deal.unwind.fixed) } },
     {
       ...deal,
