@@ -74,7 +74,7 @@ function Worksheet({ lot }: { lot: LotState }) {
               <WhyThisNumber sheet={sheet} checks={appraisal.checks} risk={risk} priceNow={facts.priceNow} />,
             )}
           {sheet && part('The way from retail to the max bid', <Walk sheet={sheet} />)}
-          {!outcome.ok && <Incomplete facts={facts} problems={outcome.problems} edit={edit} />}
+          {!outcome.ok && <Incomplete facts={facts} context={context} problems={outcome.problems} edit={edit} />}
           <div class="folds">
             {part('Retail', <RetailPart lot={lot} edit={edit} appraisal={appraisal} now={now} />)}
             {part(

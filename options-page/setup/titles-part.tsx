@@ -1,5 +1,7 @@
 import { PPM, ppm } from '../../src/domain/money/rate.ts';
 import type { TitleBrand } from '../../src/domain/setup/money-rules.ts';
+import { confirmedTitle, isUnconfirmed } from '../../src/domain/setup/title-figure.ts';
+import { freshId } from '../../src/ui/fresh-id.ts';
 import { useFocusNext } from '../../src/ui/hooks/use-focus-next.ts';
 import { CheckInput } from '../../src/ui/inputs/check-input.tsx';
 import { RateInput } from '../../src/ui/inputs/rate-input.tsx';
@@ -7,7 +9,6 @@ import { TextInput } from '../../src/ui/inputs/text-input.tsx';
 import { removeAt, replaceAt, withField } from '../../src/ui/tables/list-edit.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { FaultsAt } from './faults-at.tsx';
-import { freshId } from './fresh-id.ts';
 import { PartFrame } from './part-frame.tsx';
 import { useSetupEdit } from './setup-edit.ts';
 import type { SetupPart } from './setup-parts.ts';
@@ -89,8 +90,8 @@ function TitleFields({ title, path, onChange, onRemove }: TitleFieldsProps) {
           label="% of clean retail"
           value={title.keepsPpm}
           required
-          hint={title.keepsPpm === PPM ? 'All of it' : undefined}
-          onCommit={(keepsPpm = ppm(PPM)) => onChange({ ...title, keepsPpm }, said)}
+          hint={isUnconfirmed(title) ? 'A starting figure' : title.keepsPpm === PPM ? 'All of it' : undefined}
+          onCommit={(keepsPpm = ppm(PPM)) => onChange(confirmedTitle(title, keepsPpm), said)}
         />
         <TextInput
           label="Papers needed"
@@ -107,6 +108,18 @@ function TitleFields({ title, path, onChange, onRemove }: TitleFieldsProps) {
           onCommit={(caution) => onChange(withField(title, 'caution', caution), said)}
         />
       </div>
+      {isUnconfirmed(title) && (
+        <p class="note warning row">
+          <span>Nobody has confirmed this percentage, so cars with this title get no max bid.</span>
+          <button
+            type="button"
+            onClick={() => onChange(confirmedTitle(title, title.keepsPpm), `${name}: percentage confirmed.`)}
+          >
+            {(title.keepsPpm / PPM) * 100}% is right
+            <span class="visually-hidden"> for {name}</span>
+          </button>
+        </p>
+      )}
       <div class="row apart">
         <CheckInput
           label="Can go on the floor plan"

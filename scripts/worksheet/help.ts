@@ -27,7 +27,7 @@ Each object has these keys, null or empty where there is no value:
   holdFactors      {floorFactor, cashFactor, flatHold, expectedDays}
   lines            the sum, line by line {key, label, amount, low, high}; the amounts add up to maxBid exactly
   assumptions      what was assumed because the row does not say
-  cautions         those of them that leave a cost out: no fee schedule, free transport
+  cautions         those of them that leave a cost out: free transport
   problems         why there is no max bid: {reason, message}
   faults           what is wrong or in doubt in the row's cells
 

@@ -81,8 +81,8 @@ function figuresOf(sheet: Worksheet, context: PricingContext) {
   };
 }
 
-/** What is assumed at the cost of money that nobody counted: said with the problems, not only below the table. */
-const LOUD: ReadonlySet<string> = new Set(['fees', 'transport']);
+/** What leaves a cost out: said with the problems, not only below the table. */
+const LOUD: ReadonlySet<string> = new Set(['transport']);
 
 /** In place of the figures of a lot that can't be worked out. */
 const NO_FIGURES = {

@@ -1,5 +1,6 @@
 import { type Setup, setupSectionsSchema } from '../domain/setup/setup.ts';
 import { STARTING_TITLES } from '../domain/setup/starting-titles.ts';
+import { confirmedTitle } from '../domain/setup/title-figure.ts';
 import type { LocalDate } from '../domain/time/local-date.ts';
 import { zone } from '../domain/time/zone.ts';
 import { demoFees } from './demo-fees.ts';
@@ -62,7 +63,8 @@ export function demoSetup(today: LocalDate): Setup {
     store: { name: DEMO_STORE, zone: DEMO_ZONE, contact: 'The buyer’s cell, taped to the desk phone' },
     venues: VENUES,
     feeSchedules: demoFees(today),
-    titles: STARTING_TITLES,
+    // What these cars bring him he has long known.
+    titles: STARTING_TITLES.map((title) => confirmedTitle(title, title.keepsPpm)),
     rules: { dollarsCents: dollars(1500), shareOfRetailPpm: 60_000, lossChancePpm: 250_000 },
     costs: { packCents: dollars(300), sellingCents: dollars(250), reconCents: dollars(650) },
     undone: { chancePpm: 20_000, lostCents: dollars(400) },

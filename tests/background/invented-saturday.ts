@@ -22,7 +22,9 @@ const YARD = venueSchema.parse({
   zone: 'America/Phoenix',
   feeScheduleIds: [],
   increments: [{ fromCents: 0, stepCents: 10_000 }],
+  noBuyFees: true,
   transport: { kind: 'flat', cents: 0 },
+  noTransport: true,
 });
 
 /** A moment by the invented store's clock. */

@@ -115,12 +115,12 @@ describe('the worksheet command', () => {
     const { out, warned } = await call(['-', '--setup', SETUP], { '-': rows });
     const assumed = out.split('Assumed:\n')[1];
     expect(assumed).toContain('  Rows 2–3: No title is set: assumed clean.');
-    expect(assumed).toContain('  Row 3: Transport is $0: delivery is counted as free.');
-    expect(warned).toContain('Row 3 (1ZL3H4C21M0104471): Transport is $0');
+    expect(assumed).toContain('  Row 3: Transport is quoted at $0: delivery is counted as free.');
+    expect(warned).toContain('Row 3 (1ZL3H4C21M0104471): Transport is quoted at $0');
     expect(warned).not.toContain('assumed clean');
     const none = setupText.replace('"feeScheduleIds": ["foxglove-buyer"]', '"feeScheduleIds": []');
     expect((await call(['-', '--setup', SETUP], { '-': rows, [SETUP]: none })).warned).toContain(
-      'Row 2 (1ZLWV2AC1M1106317): “Foxglove Fleet Lanes” has no fee schedule: no buy fee is counted.',
+      'Row 2 (1ZLWV2AC1M1106317): “Foxglove Fleet Lanes” has no buy fees yet.',
     );
   });
 

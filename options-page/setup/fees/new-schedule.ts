@@ -1,7 +1,7 @@
 import type { FeeSchedule, FeeTable } from '../../../src/domain/fees/fee-schedule.ts';
 import { ZERO } from '../../../src/domain/money/cents.ts';
 import { ppm } from '../../../src/domain/money/rate.ts';
-import { freshId } from '../fresh-id.ts';
+import { freshId } from '../../../src/ui/fresh-id.ts';
 
 /** A fee table to be filled in: one band from $0 that costs nothing yet. */
 export const newTable = (label: string): FeeTable => ({

@@ -1,7 +1,7 @@
 import { useId, useMemo, useState } from 'preact/hooks';
 import type { FeeBand } from '../../../src/domain/fees/fee-schedule.ts';
 import { readFeeTable } from '../../../src/domain/fees/read-fee-table.ts';
-import { PastedBands } from './pasted-bands.tsx';
+import { PastedBands } from '../../holes/pasted-bands.tsx';
 
 export interface PasteFeeTableProps {
   readonly text: string;

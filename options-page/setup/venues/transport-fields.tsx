@@ -1,14 +1,15 @@
 import { cents, ZERO } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
-import type { TransportRule } from '../../../src/domain/setup/venue.ts';
+import { withTransport } from '../../../src/domain/setup/fill-hole.ts';
+import { isTransportUnsaid, transportCost } from '../../../src/domain/setup/transport-cost.ts';
+import type { TransportRule, Venue } from '../../../src/domain/setup/venue.ts';
 import { MoneyInput } from '../../../src/ui/inputs/money-input.tsx';
 import { NumberInput } from '../../../src/ui/inputs/number-input.tsx';
 import { RadioChoice } from '../../../src/ui/inputs/radio-choice.tsx';
-import { transportCost } from './transport-cost.ts';
 
 export interface TransportFieldsProps {
-  readonly transport: TransportRule;
-  readonly onChange: (transport: TransportRule) => void;
+  readonly venue: Venue;
+  readonly onChange: (venue: Venue) => void;
 }
 
 const KINDS = [
@@ -17,7 +18,10 @@ const KINDS = [
 ] as const;
 
 /** What it costs to bring a car home, unless its lot has a quote. */
-export function TransportFields({ transport, onChange }: TransportFieldsProps) {
+export function TransportFields({ venue, onChange: onChangeVenue }: TransportFieldsProps) {
+  const { transport } = venue;
+  const onChange = (next: TransportRule) =>
+    onChangeVenue(next.kind === 'flat' ? withTransport(venue, next.cents) : { ...withoutFree(venue), transport: next });
   return (
     <fieldset class="stack">
       <legend>Transport to the store</legend>
@@ -31,10 +35,10 @@ export function TransportFields({ transport, onChange }: TransportFieldsProps) {
         <div class="fields">
           <MoneyInput
             label="Price per car"
-            value={transport.cents}
+            value={isTransportUnsaid(venue) ? undefined : transport.cents}
             required
-            hint="A lot’s own quote overrides it"
-            onCommit={(amount = ZERO) => onChange({ ...transport, cents: amount })}
+            hint="0 says that delivery is free. A lot’s own quote overrides it"
+            onCommit={(amount) => amount !== undefined && onChange({ ...transport, cents: amount })}
           />
         </div>
       ) : (
@@ -67,6 +71,10 @@ export function TransportFields({ transport, onChange }: TransportFieldsProps) {
       )}
     </fieldset>
   );
+}
+
+function withoutFree({ noTransport: _, ...venue }: Venue): Venue {
+  return venue;
 }
 
 /** The other way of pricing, starting from what the old one came to. */

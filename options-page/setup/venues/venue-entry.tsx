@@ -1,5 +1,6 @@
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { setupCautions } from '../../../src/domain/setup/setup-cautions.ts';
+import { isTransportUnsaid, transportCost } from '../../../src/domain/setup/transport-cost.ts';
 import type { Venue } from '../../../src/domain/setup/venue.ts';
 import { CheckList } from '../../../src/ui/inputs/check-list.tsx';
 import { NumberInput } from '../../../src/ui/inputs/number-input.tsx';
@@ -10,8 +11,8 @@ import { EntryFold } from '../entry-fold.tsx';
 import { FaultsAt } from '../faults-at.tsx';
 import { useSetupEdit } from '../setup-edit.ts';
 import { IncrementsTable } from './increments-table.tsx';
-import { transportCost } from './transport-cost.ts';
 import { TransportFields } from './transport-fields.tsx';
+import { VenueFees } from './venue-fees.tsx';
 
 export interface VenueEntryProps {
   readonly venue: Venue;
@@ -58,22 +59,16 @@ export function VenueEntry({ venue, path, openAtFirst, onChange, onRemove }: Ven
         legend="Fees a buyer pays here"
         value={venue.feeScheduleIds}
         choices={setup.feeSchedules.map((schedule) => ({ value: schedule.id, label: schedule.name || 'New schedule' }))}
-        empty={
-          <p>
-            No fee schedules yet. <a href="#/setup/fees">Add buy fees</a>, then check them here.
-          </p>
-        }
+        empty={<p>No fee schedules yet. Enter the fees of this venue below.</p>}
         onCommit={(feeScheduleIds) => onChange({ ...venue, feeScheduleIds }, `Fees of ${name} saved.`)}
       />
+      <VenueFees venue={venue} onChange={onChange} />
       <IncrementsTable
         increments={venue.increments}
         path={[...path, 'increments']}
         onChange={(increments) => onChange({ ...venue, increments }, `Increments of ${name} saved.`)}
       />
-      <TransportFields
-        transport={venue.transport}
-        onChange={(transport) => onChange({ ...venue, transport }, `Transport from ${name} saved.`)}
-      />
+      <TransportFields venue={venue} onChange={(next) => onChange(next, `Transport from ${name} saved.`)} />
       <div class="fields">
         <NumberInput
           label="Must be paid within"
@@ -94,11 +89,13 @@ export function VenueEntry({ venue, path, openAtFirst, onChange, onRemove }: Ven
   );
 }
 
-function summaryOf({ zone, increments, transport }: Venue): string {
+function summaryOf(venue: Venue): string {
+  const { zone, increments, transport } = venue;
   const first = increments[0];
   const steps =
     first === undefined
       ? ''
       : `, increments of ${formatMoney(first.stepCents)}${increments.length > 1 ? ' and more' : ''}`;
-  return `${zone}${steps}, transport ${formatMoney(transportCost(transport))}`;
+  const home = isTransportUnsaid(venue) ? 'not set' : formatMoney(transportCost(transport));
+  return `${zone}${steps}, transport ${home}`;
 }

@@ -46,6 +46,9 @@ export const titleBrandSchema = z.strictObject({
   id: z.string().check(z.minLength(1), z.maxLength(60)),
   name: z.string().check(z.minLength(1), z.maxLength(80)),
   keepsPpm: z._default(sharePpmSchema.check(z.describe('share of clean retail that it brings, ppm')), ppm(PPM)),
+  unconfirmed: z.optional(
+    z.literal(true).check(z.describe('keepsPpm is only a starting figure: no max bid until the dealer confirms it')),
+  ),
   floorable: z._default(z.boolean().check(z.describe('whether it can go on the floor plan')), true),
   paper: z.optional(z.string().check(z.maxLength(400), z.describe('the papers it needs'))),
   caution: z.optional(z.string().check(z.maxLength(400), z.describe('cautions when buying or selling one'))),

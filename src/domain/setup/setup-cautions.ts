@@ -3,6 +3,7 @@ import { feeCautions } from './fee-cautions.ts';
 import { figureCautions, titleCautions, venueFigureCautions } from './figure-cautions.ts';
 import type { Setup } from './setup.ts';
 import { SECTION_WORDS } from './setup-words.ts';
+import { isTransportUnsaid } from './transport-cost.ts';
 import type { Unlikely } from './unlikely.ts';
 import { valueInWords } from './value-words.ts';
 
@@ -57,11 +58,16 @@ function venueCautions(venue: Setup['venues'][number], { feeSchedules }: Setup):
     ...feeScheduleIds
       .filter((id) => !known.has(id))
       .map((id) => at(`Uses the fee schedule “${id}”, which is not in the setup. Remove it, or add the schedule.`)),
-    ...(feeScheduleIds.length === 0 ? [at('No fee schedule is checked, so a max bid here counts no buy fee.')] : []),
-    ...(transport.kind === 'flat' && transport.cents === 0
-      ? [at('Transport is $0, so delivery is counted as free.')]
+    ...(feeScheduleIds.length === 0 && venue.noBuyFees !== true
+      ? [at('No buy fees yet, so its lots get no max bid. Enter the fees, or check that it charges none.')]
       : []),
-    ...(transport.kind === 'per-mile' && (transport.miles === 0 || transport.centsPerMile === 0)
+    ...(isTransportUnsaid(venue)
+      ? [at('No transport yet, so its lots get no max bid. Enter the price, or check that delivery is free.')]
+      : []),
+    ...(!isTransportUnsaid(venue) &&
+    venue.noTransport !== true &&
+    transport.kind === 'per-mile' &&
+    (transport.miles === 0 || transport.centsPerMile === 0)
       ? [
           at(
             `Transport comes to ${valueInWords('cents', transport.minimumCents)}, because the miles or the price a mile are 0.`,

@@ -3,14 +3,13 @@ import type { TitleBrand } from './money-rules.ts';
 
 /**
  * What a branded title leaves of clean retail until the dealer puts in his own figure. There is no source for it: it is
- * a round number to start from, and every brand that uses it says so.
+ * a round number to start from, and no max bid is worked out from it before he confirms it.
  */
 const STARTING_KEEPS = ppm(800_000);
-const STARTING_WORDS = '80% is only a starting figure. Enter what such cars bring you.';
 
 /** Brands count as not floorable until the lender says otherwise: planning cash that is not needed does less harm. */
 function branded(id: string, name: string, paper: string, caution: string): TitleBrand {
-  return { id, name, keepsPpm: STARTING_KEEPS, floorable: false, paper, caution: `${caution} ${STARTING_WORDS}` };
+  return { id, name, keepsPpm: STARTING_KEEPS, unconfirmed: true, floorable: false, paper, caution };
 }
 
 /**

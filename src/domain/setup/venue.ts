@@ -24,6 +24,13 @@ export const venueSchema = z.strictObject({
   feeScheduleIds: z.array(z.string()).check(z.describe('ids of the fee schedules that a buyer pays here')),
   increments: incrementsSchema,
   transport: transportRuleSchema,
+  /** Said by the dealer, so that $0 is a figure and not a blank. */
+  noBuyFees: z.optional(
+    z.literal(true).check(z.describe('a buyer pays no fee here; without it, a venue with no fees gets no max bid')),
+  ),
+  noTransport: z.optional(
+    z.literal(true).check(z.describe('delivery from here is free; without it, $0 for transport gives no max bid')),
+  ),
   /** Absent where nobody has said. */
   payWithinDays: z.optional(
     z.int().check(z.gte(0), z.lte(60), z.describe('days after the sale within which it must be paid')),

@@ -1,11 +1,10 @@
 import type { LotFacts } from '../lot/lot.ts';
 import type { AdjustedComp } from '../retail/adjusted-comp.ts';
-import { transportLine } from './cost-lines.ts';
 import type { PricingContext } from './pricing-context.ts';
 
 /** Something that was taken for granted because the lot does not say, in a sentence. */
 export interface Assumption {
-  readonly about: 'title' | 'recon' | 'fees' | 'transport' | 'funding' | 'close' | 'comps';
+  readonly about: 'title' | 'recon' | 'transport' | 'funding' | 'close' | 'comps';
   readonly message: string;
 }
 
@@ -31,11 +30,8 @@ export function assumptionsOf(
     );
   }
   const venue = context.venueOf(facts);
-  if (venue?.feeScheduleIds.length === 0) {
-    found.push({ about: 'fees', message: `“${venue.name}” has no fee schedule: no buy fee is counted.` });
-  }
-  if (venue !== undefined && transportLine(facts.transport, venue.transport).cents === 0) {
-    found.push({ about: 'transport', message: 'Transport is $0: delivery is counted as free.' });
+  if (facts.transport === 0) {
+    found.push({ about: 'transport', message: 'Transport is quoted at $0: delivery is counted as free.' });
   }
   if (facts.funding === 'floor') {
     const title = facts.titleId === undefined ? undefined : context.titleById.get(facts.titleId);

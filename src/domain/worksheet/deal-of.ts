@@ -9,10 +9,13 @@ import { ZERO } from '../money/cents.ts';
 import { factor, PPM, ppm } from '../money/rate.ts';
 import { type Outcome, ok, type Refusal } from '../outcome.ts';
 import type { TitleBrand } from '../setup/money-rules.ts';
+import { isUnconfirmed } from '../setup/title-figure.ts';
+import { isTransportUnsaid } from '../setup/transport-cost.ts';
 import type { Venue } from '../setup/venue.ts';
 import type { LocalDate } from '../time/local-date.ts';
 import { dateIn } from '../time/wall-clock.ts';
 import { costLines } from './cost-lines.ts';
+import { isBillUnsaid, noFees, noTransport, unconfirmedTitle } from './holes.ts';
 import type { PricingContext } from './pricing-context.ts';
 
 /** One thing that is missing or does not fit, as a sentence that says what to do. */
@@ -23,6 +26,9 @@ export interface DealProblem extends Refusal {
     | 'no-venue'
     | 'unknown-venue'
     | 'unknown-title'
+    | 'unconfirmed-title'
+    | 'no-fees'
+    | 'no-transport'
     | 'unknown-fees'
     | 'no-edition'
     | 'needs-date'
@@ -67,6 +73,8 @@ export function dealOf(
   const title = titleOf(facts, context, problems);
   const venue = venueOf(facts, context, problems);
   const bill = venue && billOf(facts, venue, context, problems);
+  if (venue !== undefined && facts.transport === undefined && isTransportUnsaid(venue))
+    problems.push(noTransport(venue));
   if (retail === undefined || venue === undefined || bill === undefined || problems.length > 0) {
     return incomplete(problems);
   }
@@ -123,7 +131,7 @@ function titleOf(facts: LotFacts, context: PricingContext, problems: DealProblem
       reason: 'unknown-title',
       message: `The title “${facts.titleId}” is not in the setup. Choose one that is, or add it under Setup with its % of clean retail.`,
     });
-  }
+  } else if (isUnconfirmed(title)) problems.push(unconfirmedTitle(title));
   return title;
 }
 
@@ -178,8 +186,12 @@ function billOf(
       charges.push(...edition.value.charges);
     }
   }
+  const settled = problems.every(({ reason }) => !FEE_REASONS.has(reason));
+  if (settled && isBillUnsaid(venue, { fees, charges })) problems.push(noFees(venue));
   return { fees, charges };
 }
+
+const FEE_REASONS: ReadonlySet<DealProblem['reason']> = new Set(['unknown-fees', 'no-edition', 'needs-date']);
 
 /** The day of the sale at the venue; where the close is in doubt, every day that it can be. */
 function datesOf({ close }: LotFacts, { zone }: Venue): readonly (LocalDate | undefined)[] {

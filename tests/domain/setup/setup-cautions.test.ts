@@ -32,13 +32,20 @@ describe('a setup that is allowed and probably not meant', () => {
     expect(messages([venue()])).toEqual([]);
   });
 
-  test('a venue without fees, with unknown fees, or with free transport is named', () => {
-    expect(messages([venue({ feeScheduleIds: [] })])).toEqual([expect.stringMatching(/counts no buy fee/)]);
+  test('a venue without fees, with unknown fees, or without transport is named, unless the dealer said that it costs nothing', () => {
+    expect(messages([venue({ feeScheduleIds: [] })])).toEqual([expect.stringMatching(/No buy fees yet/)]);
     expect(messages([venue({ feeScheduleIds: ['gone'] })])).toEqual([expect.stringMatching(/“gone”, which is not/)]);
-    expect(messages([venue({ transport: { kind: 'flat', cents: 0 } })])).toEqual([expect.stringMatching(/free/)]);
-    expect(messages([venue({ transport: { kind: 'per-mile', miles: 0, centsPerMile: 90 } })])).toEqual([
-      expect.stringMatching(/comes to \$0/),
+    expect(messages([venue({ transport: { kind: 'flat', cents: 0 } })])).toEqual([
+      expect.stringMatching(/No transport yet/),
     ]);
+    expect(
+      messages([venue({ transport: { kind: 'per-mile', miles: 0, centsPerMile: 90, minimumCents: 30_000 } })]),
+    ).toEqual([expect.stringMatching(/comes to \$300/)]);
+  });
+
+  test('a venue that charges nothing because the dealer said so is no oddity', () => {
+    const free = { feeScheduleIds: [], noBuyFees: true, noTransport: true, transport: { kind: 'flat', cents: 0 } };
+    expect(messages([venue(free)])).toEqual([]);
   });
 
   test('editions that follow one another are in order, whichever stands first', () => {

@@ -21,6 +21,7 @@ export function inventedSetup(over: Partial<Record<keyof Setup, unknown>> = {}):
         name: 'Quiet Barn',
         zone: 'America/New_York',
         feeScheduleIds: [],
+        noBuyFees: true,
         increments: [{ fromCents: 0, stepCents: 10_000 }],
         transport: { kind: 'flat', cents: 40_000 },
       },

@@ -83,7 +83,7 @@ describe('the worksheet of a lot', () => {
       '“Rebuilt” can’t go on the floor plan. It takes cash.',
     );
     const free = worksheetOf(facts({ venueId: 'no-fees', titleId: 'clean' }), context);
-    expect(free.ok && free.value.assumptions.map((one) => one.about)).toEqual(['recon', 'fees']);
+    expect(free.ok && free.value.assumptions.map((one) => one.about)).toEqual(['recon']);
   });
 
   test('keeps the chance of a loss under the dealer’s cap, and says so where that is what stops it', () => {

@@ -22,7 +22,7 @@ test('figures of a row whose cells may have moved count once somebody says that 
     ['unread-cell', 'row'],
   ]);
   const edit = { commit: vi.fn(), commitAll: vi.fn() };
-  render(<Incomplete facts={facts} problems={deal.problems} edit={edit} />, document.body);
+  render(<Incomplete facts={facts} context={context} problems={deal.problems} edit={edit} />, document.body);
   expect(document.body.textContent).toMatch(/“200” stands beyond the last heading/);
   const buttons = [...document.querySelectorAll('button')];
   expect(buttons.map(({ textContent }) => textContent)).toEqual(['Use Setup instead', 'The figures are right']);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { transportCost } from '../../../options-page/setup/venues/transport-cost.ts';
+import { transportCost } from '../../../src/domain/setup/transport-cost.ts';
 import { transportRuleSchema } from '../../../src/domain/setup/venue.ts';
 
 const cost = (rule: object) => transportCost(transportRuleSchema.parse(rule));

@@ -1,6 +1,6 @@
-import type { ReadBand } from '../../../src/domain/fees/fee-rows-to-bands.ts';
-import { formatMoney } from '../../../src/domain/money/format-money.ts';
-import { percentInWords } from '../../../src/domain/setup/value-words.ts';
+import type { ReadBand } from '../../src/domain/fees/fee-rows-to-bands.ts';
+import { formatMoney } from '../../src/domain/money/format-money.ts';
+import { percentInWords } from '../../src/domain/setup/value-words.ts';
 
 /** How the pasted lines were read, before anything is taken from them. */
 export function PastedBands({ bands, complete }: { bands: readonly ReadBand[]; complete: boolean }) {
