@@ -102,15 +102,20 @@ export async function packScript(): Promise<Uint8Array> {
   return file.contents;
 }
 
+/** All files of one browser's package, by their place in it. */
+export function packageFiles(bundle: Bundle, browser: BrowserName, variant: Variant): ReadonlyMap<string, Uint8Array> {
+  const text = `${JSON.stringify(manifest(browser, variant), null, 2)}\n`;
+  return new Map([...bundle.files, ['manifest.json', new TextEncoder().encode(text)]]);
+}
+
 /** Writes the package of one browser into `folder`, which is emptied first. */
 export async function writePackage(bundle: Bundle, browser: BrowserName, variant: Variant, folder: string) {
   await rm(folder, { recursive: true, force: true });
-  for (const [place, contents] of bundle.files) {
+  for (const [place, contents] of packageFiles(bundle, browser, variant)) {
     await mkdir(path.dirname(path.join(folder, place)), { recursive: true });
     await writeFile(path.join(folder, place), contents);
   }
   if (variant === 'test') await addTestPages(folder);
-  await writeFile(path.join(folder, 'manifest.json'), `${JSON.stringify(manifest(browser, variant), null, 2)}\n`);
 }
 
 /** Pages without any program of ours, from which tests ask the browser and against which benchmarks compare. */

@@ -15,6 +15,7 @@ const TASKS = {
   check: 'scripts/tasks/check.ts',
   fix: 'scripts/tasks/fix.ts',
   build: 'scripts/tasks/build.ts',
+  package: 'scripts/tasks/package.ts',
   bench: 'scripts/tasks/bench.ts',
   worksheet: 'scripts/worksheet.ts',
   scores: 'scripts/tasks/scores.ts',
