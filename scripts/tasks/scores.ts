@@ -1,3 +1,4 @@
+import { sayNumber } from '../number/say-number.ts';
 import { sayReaderScores } from '../reader/say-scores.ts';
 import { sayVisits } from '../reader/visits/say-visits.ts';
 
@@ -5,6 +6,7 @@ import { sayVisits } from '../reader/visits/say-visits.ts';
 const SCORES: Readonly<Record<string, (flags: readonly string[]) => Promise<void>>> = {
   reader: sayReaderScores,
   visits: sayVisits,
+  number: sayNumber,
 };
 
 /** `npm run scores [-- NAME]`: how well a part of the program does what it is for, as the documents keep it. */

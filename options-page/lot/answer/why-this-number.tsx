@@ -70,6 +70,6 @@ const LIMIT_WORDS: Record<LimitedBy, string> = {
   'least-return': 'One increment higher it would earn less than your minimum return on own cash.',
   'loss-chance': 'One increment higher the chance of losing money would be over your limit.',
   sealed:
-    'The sale is sealed and you pay what you bid, so the max bid is where the chance of winning times the profit is largest.',
+    'The sale is sealed and you pay what you bid, so the max bid is where the chance of winning times the profit is largest. A fee that rises only at lower prices can move it up.',
   'nothing-pays': '',
 };

@@ -1,5 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { breakdownAt } from '../../../src/domain/deal/price-breakdown.ts';
+import { cents } from '../../../src/domain/money/cents.ts';
+import { beatsRival } from '../../../src/domain/risk/sealed-sale.ts';
+import { type Setup, setupSectionsSchema } from '../../../src/domain/setup/setup.ts';
 import { pricingContext } from '../../../src/domain/worksheet/pricing-context.ts';
 import { standingOf } from '../../../src/domain/worksheet/worksheet-of.ts';
 import { SETUP, sheetOf, van } from '../appraisal/lot-for-tests.ts';
@@ -33,6 +37,46 @@ describe('where to stop at a sealed sale', () => {
     const high = stop({ sealed: { rival } });
     expect(low).toBeGreaterThan(7_000_00);
     expect(low).toBeLessThan(high);
+  });
+
+  test('may rise with a fee that rises at lower prices only, and is the best bid both times, at no higher worth', () => {
+    const withFee = (below: number): Setup =>
+      setupSectionsSchema.parse({
+        ...SETUP,
+        feeSchedules: [
+          {
+            ...SETUP.feeSchedules[0],
+            editions: [
+              {
+                tables: [
+                  {
+                    label: 'Buy fee',
+                    bands: [
+                      { fromCents: 0, flatCents: below },
+                      { fromCents: 10_000_00, flatCents: 900_00 },
+                    ],
+                  },
+                ],
+              },
+            ],
+          },
+        ],
+      });
+    const best = { low: 8_000_00, likely: 9_500_00, high: 11_000_00 };
+    // Every price is looked at here, by the chance of winning and the profit that the breakdown shows at it.
+    const look = (below: number) => {
+      const { deal, result } = sheetOf(van({ sealed: { rival: best } }), withFee(below));
+      const worth = (price: number) =>
+        beatsRival({ likely: cents(best.likely), low: cents(best.low), high: cents(best.high) })(cents(price)) *
+        breakdownAt(deal, cents(price)).slack;
+      const prices = Array.from({ length: 700 }, (_, i) => i * 2500);
+      return { bid: result.maxBid ?? -1, worth: worth(result.maxBid ?? 0), most: Math.max(...prices.map(worth)) };
+    };
+    const [cheap, dear] = [look(0), look(900_00)];
+    expect(cheap.worth).toBe(cheap.most);
+    expect(dear.worth).toBe(dear.most);
+    expect(dear.worth).toBeLessThan(cheap.worth);
+    expect(dear.bid).toBeGreaterThan(cheap.bid);
   });
 
   test('never rises with a dearer cost or with more doubt', () => {
