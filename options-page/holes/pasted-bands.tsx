@@ -1,37 +1,32 @@
 import type { ReadBand } from '../../src/domain/fees/fee-rows-to-bands.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import { percentInWords } from '../../src/domain/setup/value-words.ts';
+import { Ledger } from '../../src/ui/tables/ledger.tsx';
 
 /** How the pasted lines were read, before anything is taken from them. */
 export function PastedBands({ bands, complete }: { bands: readonly ReadBand[]; complete: boolean }) {
   return (
     <div class="scroll-x">
-      <table class="ledger setup-table">
-        <caption class="small quiet">{complete ? 'Read as' : 'Read so far'}</caption>
-        <thead>
-          <tr>
-            <th scope="col" class="number">
-              Line
-            </th>
-            <th scope="col" class="number">
-              From
-            </th>
-            <th scope="col">Fee</th>
-          </tr>
-        </thead>
-        <tbody>
-          {bands.map(({ line, band, note }) => (
-            <tr key={`${line}-${band.fromCents}`}>
-              <td class="number quiet">{line}</td>
-              <td class="number">{formatMoney(band.fromCents)}</td>
-              <td>
+      <Ledger
+        class="setup-table"
+        caption={complete ? 'Read as' : 'Read so far'}
+        captionClass="small quiet"
+        rows={bands}
+        rowKey={({ line, band }) => `${line}-${band.fromCents}`}
+        columns={[
+          { label: 'Line', number: true, class: 'quiet', cell: ({ line }) => line },
+          { label: 'From', number: true, cell: ({ band }) => formatMoney(band.fromCents) },
+          {
+            label: 'Fee',
+            cell: ({ band, note }) => (
+              <>
                 {feeInWords(band)}
                 {note && <div class="small quiet">{note}</div>}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+              </>
+            ),
+          },
+        ]}
+      />
     </div>
   );
 }

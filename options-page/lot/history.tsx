@@ -4,6 +4,7 @@ import type { LotState } from '../../src/folds/lot-state.ts';
 import { rowOf } from '../../src/journal/happening.ts';
 import type { EntryId } from '../../src/journal/ids.ts';
 import type { HistoryItem } from '../../src/store/journal/history.ts';
+import { Ledger } from '../../src/ui/tables/ledger.tsx';
 import { ScrollX } from '../../src/ui/tables/scroll-x.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { sayItem } from '../../src/views/history/say-item.ts';
@@ -32,36 +33,30 @@ export function History({ lot }: { lot: LotState }) {
     <details class="no-print">
       <summary class="strong">History of this lot ({items.length})</summary>
       <ScrollX label="History of this lot">
-        <table class="ledger">
-          <thead>
-            <tr>
-              <th scope="col">When</th>
-              <th scope="col">What</th>
-              <th scope="col">Who</th>
-              <th scope="col">
-                <span class="visually-hidden">Undo</span>
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {items.map((item) => (
-              <tr key={item.id}>
-                <td>{item.read.as === 'unreadable' ? '' : sayTime(item.read.raw.at, setup.store.zone)}</td>
-                <td>{item.counts ? sayItem(item.read) : <del>{sayItem(item.read)}</del>}</td>
-                <td>{item.read.as === 'unreadable' ? '' : item.read.raw.author}</td>
-                <td>
-                  {item.counts &&
-                    item.read.as === 'known' &&
-                    rowOf(item.read.entry.happening).undo === 'in history' && (
-                      <button type="button" class="plain" onClick={() => takeBack(item.id)}>
-                        Undo
-                      </button>
-                    )}
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <Ledger
+          rows={items}
+          rowKey={({ id }) => id}
+          columns={[
+            {
+              label: 'When',
+              cell: ({ read }) => (read.as === 'unreadable' ? '' : sayTime(read.raw.at, setup.store.zone)),
+            },
+            { label: 'What', cell: ({ counts, read }) => (counts ? sayItem(read) : <del>{sayItem(read)}</del>) },
+            { label: 'Who', cell: ({ read }) => (read.as === 'unreadable' ? '' : read.raw.author) },
+            {
+              label: 'Undo',
+              quietHead: true,
+              cell: ({ id, counts, read }) =>
+                counts &&
+                read.as === 'known' &&
+                rowOf(read.entry.happening).undo === 'in history' && (
+                  <button type="button" class="plain" onClick={() => takeBack(id)}>
+                    Undo
+                  </button>
+                ),
+            },
+          ]}
+        />
       </ScrollX>
     </details>
   );

@@ -1,5 +1,6 @@
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import { ENDING_WORDS } from '../../src/domain/sale/result-words.ts';
+import { Ledger } from '../../src/ui/tables/ledger.tsx';
 import {
   CANCELED_WORDS,
   GROUPS,
@@ -35,46 +36,34 @@ export function GroupTable({ groups, view, onView }: GroupTableProps) {
       </fieldset>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, so the keyboard must reach it */}
       <div class="result-groups" tabIndex={0} role="region" aria-label={`Totals by ${BY[view.group].toLowerCase()}`}>
-        <table class="ledger">
-          <thead>
-            <tr>
-              <th scope="col">{BY[view.group]}</th>
-              <th scope="col" class="number">
-                Won
-              </th>
-              <th scope="col" class="number">
-                Hammer
-              </th>
-              <th scope="col" class="number">
-                Lost
-              </th>
-              <th scope="col" class="number">
-                Lost below our max
-              </th>
-              <th scope="col" class="number">
-                Other
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {groups.map(({ key, label, totals }) => (
-              <tr key={key}>
-                <td>
-                  <button type="button" class="plain" onClick={() => onView(narrowed(view, key))}>
-                    {label}
-                  </button>
-                </td>
-                <td class="number">{totals.won.toLocaleString('en-US')}</td>
-                <td class="number">{formatMoney(totals.hammer)}</td>
-                <td class="number">{totals.lost.toLocaleString('en-US')}</td>
-                <td class="number">{totals.compared === 0 ? '—' : `${totals.withinReach} of ${totals.compared}`}</td>
-                <td class="number">
-                  {(totals.canceled + totals.pending + totals.notSold + totals.other).toLocaleString('en-US')}
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <Ledger
+          rows={groups}
+          rowKey={({ key }) => key}
+          columns={[
+            {
+              label: BY[view.group],
+              cell: ({ key, label }) => (
+                <button type="button" class="plain" onClick={() => onView(narrowed(view, key))}>
+                  {label}
+                </button>
+              ),
+            },
+            { label: 'Won', number: true, cell: ({ totals }) => totals.won.toLocaleString('en-US') },
+            { label: 'Hammer', number: true, cell: ({ totals }) => formatMoney(totals.hammer) },
+            { label: 'Lost', number: true, cell: ({ totals }) => totals.lost.toLocaleString('en-US') },
+            {
+              label: 'Lost below our max',
+              number: true,
+              cell: ({ totals }) => (totals.compared === 0 ? '—' : `${totals.withinReach} of ${totals.compared}`),
+            },
+            {
+              label: 'Other',
+              number: true,
+              cell: ({ totals }) =>
+                (totals.canceled + totals.pending + totals.notSold + totals.other).toLocaleString('en-US'),
+            },
+          ]}
+        />
       </div>
     </section>
   );

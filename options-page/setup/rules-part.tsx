@@ -5,6 +5,7 @@ import { rateOf } from '../../src/domain/money/rounding.ts';
 import type { ProfitRules } from '../../src/domain/setup/money-rules.ts';
 import { MoneyInput } from '../../src/ui/inputs/money-input.tsx';
 import { RateInput } from '../../src/ui/inputs/rate-input.tsx';
+import { Ledger } from '../../src/ui/tables/ledger.tsx';
 import { PartFrame } from './part-frame.tsx';
 import { useSetupEdit } from './setup-edit.ts';
 import type { SetupPart } from './setup-parts.ts';
@@ -77,17 +78,17 @@ function Example({ rules }: { rules: ProfitRules }) {
   ];
   const most = Math.max(...lines.map(([, amount]) => amount));
   return (
-    <table class="ledger setup-table">
-      <caption class="small quiet">What each rule asks of one example car</caption>
-      <tbody>
-        {lines.map(([label, amount]) => (
-          <tr key={label}>
-            <th scope="row">{label}</th>
-            <td class="number">{formatMoney(amount)}</td>
-            <td>{amount === most && amount > 0 && <span class="strong">counts</span>}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <Ledger
+      class="setup-table"
+      caption="What each rule asks of one example car"
+      captionClass="small quiet"
+      rows={lines}
+      rowKey={([label]) => label}
+      columns={[
+        { label: '', heads: true, cell: ([label]) => label },
+        { label: '', number: true, cell: ([, amount]) => formatMoney(amount) },
+        { label: '', cell: ([, amount]) => amount === most && amount > 0 && <span class="strong">counts</span> },
+      ]}
+    />
   );
 }

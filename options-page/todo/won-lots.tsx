@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
+import { Ledger } from '../../src/ui/tables/ledger.tsx';
 import { ScrollX } from '../../src/ui/tables/scroll-x.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import type { AfterLot } from '../../src/views/after-sale/after-lot.ts';
@@ -36,40 +37,37 @@ export function WonLots({ lots }: { lots: readonly AfterLot[] }) {
         <p class="quiet">None.</p>
       ) : (
         <ScrollX label="Won lots">
-          <table class="ledger">
-            <thead>
-              <tr>
-                <th scope="col">Car</th>
-                <th scope="col" class="number">
-                  Hammer
-                </th>
-                <th scope="col" class="number">
-                  To pay
-                </th>
-                <th scope="col">Status</th>
-              </tr>
-            </thead>
-            <tbody>
-              {shown.slice(0, MOST).map(({ lot, place, money, standing }) => (
-                <tr key={lot.id}>
-                  <td>
+          <Ledger
+            rows={shown.slice(0, MOST)}
+            rowKey={({ lot }) => lot.id}
+            columns={[
+              {
+                label: 'Car',
+                cell: ({ lot, place }) => (
+                  <>
                     <a href={`#/won/${lot.id}`}>{lotTitle(lot.facts)}</a>
                     <div class="quiet small">{place.name}</div>
-                  </td>
-                  <td class="number">{money && formatMoney(money.hammer)}</td>
-                  <td class="number">{money && money.toPay > 0 ? formatMoney(money.toPay) : '–'}</td>
-                  <td>
-                    {standing && (
-                      <>
-                        <span class="strong">{STANDING_TITLES[standing.as]}</span>
-                        <div class="quiet small">{standingInWords(standing, setup.store.zone)}</div>
-                      </>
-                    )}
-                  </td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+                  </>
+                ),
+              },
+              { label: 'Hammer', number: true, cell: ({ money }) => money && formatMoney(money.hammer) },
+              {
+                label: 'To pay',
+                number: true,
+                cell: ({ money }) => (money && money.toPay > 0 ? formatMoney(money.toPay) : '–'),
+              },
+              {
+                label: 'Status',
+                cell: ({ standing }) =>
+                  standing && (
+                    <>
+                      <span class="strong">{STANDING_TITLES[standing.as]}</span>
+                      <div class="quiet small">{standingInWords(standing, setup.store.zone)}</div>
+                    </>
+                  ),
+              },
+            ]}
+          />
         </ScrollX>
       )}
       {shown.length > MOST && (

@@ -30,8 +30,11 @@ export function storeWorkspace(store: Store, lots: readonly LotState[], setup: S
 
 export const pageText = (): string => document.body.textContent ?? '';
 
+/** A screen that is loaded when it is first opened takes its time on a busy machine. */
+const PATIENCE = 3000;
+
 /** Waits until the page is as it should be: the store answers in its own time. */
 export async function sees(is: () => boolean): Promise<void> {
-  for (let i = 0; i < 400 && !is(); i++) await act(() => new Promise((resolve) => setTimeout(resolve, 10)));
+  for (let i = 0; i < PATIENCE && !is(); i++) await act(() => new Promise((resolve) => setTimeout(resolve, 10)));
   if (!is()) throw new Error(`not seen: ${is}\n${pageText().slice(0, 2000)}`);
 }

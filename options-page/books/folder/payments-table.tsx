@@ -1,6 +1,7 @@
 import type { PurchaseFolder } from '../../../src/domain/books/folder/folder.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import type { NotedFloorMove, NotedPayment } from '../../../src/journal/states/books-state.ts';
+import { Ledger } from '../../../src/ui/tables/ledger.tsx';
 import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import type { StepPayment } from '../../../src/views/books/after-sale-of.ts';
@@ -29,52 +30,57 @@ export function PaymentsTable({ folder }: { folder: PurchaseFolder }) {
         <p class="quiet">Nothing paid yet.</p>
       ) : (
         <ScrollX label="Payment and floor plan">
-          <table class="ledger">
-            <thead>
-              <tr>
-                <th scope="col">What</th>
-                <th scope="col">Date</th>
-                <th scope="col" class="number">
-                  Amount
-                </th>
-                <th scope="col">Paper</th>
-                <th scope="col">Entered by</th>
-                <th scope="col" class="no-print">
-                  <span class="visually-hidden">Undo</span>
-                </th>
-              </tr>
-            </thead>
-            <tbody>
-              {all.map((one) => (
-                <tr key={one.key}>
-                  <th scope="row">
-                    {one.what}
-                    {one.payee && <span class="quiet small block">{one.payee}</span>}
-                  </th>
-                  <td class="day">{dateInWords(one.date)}</td>
-                  <td class="number">{formatMoney(one.cents)}</td>
-                  <td class="small">{one.document?.number ?? one.document?.file ?? ''}</td>
-                  <td class="small">
-                    {one.author}
-                    {one.tapped && <span class="quiet block">under To do</span>}
-                  </td>
-                  <td class="no-print">
-                    <button
-                      type="button"
-                      class="plain small"
-                      aria-label={`Undo: ${one.what}, ${formatMoney(one.cents)}`}
-                      onClick={async () => {
-                        const taken = await undo(one.entry);
-                        say(taken.ok ? 'Undone.' : taken.message, taken.ok ? taken.value.entry : undefined);
-                      }}
-                    >
-                      Undo
-                    </button>
-                  </td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+          <Ledger
+            rows={all}
+            rowKey={({ key }) => key}
+            columns={[
+              {
+                label: 'What',
+                heads: true,
+                cell: ({ what, payee }) => (
+                  <>
+                    {what}
+                    {payee && <span class="quiet small block">{payee}</span>}
+                  </>
+                ),
+              },
+              { label: 'Date', class: 'day', cell: ({ date }) => dateInWords(date) },
+              { label: 'Amount', number: true, cell: (one) => formatMoney(one.cents) },
+              {
+                label: 'Paper',
+                class: 'small',
+                cell: ({ document }) => document?.number ?? document?.file ?? '',
+              },
+              {
+                label: 'Entered by',
+                class: 'small',
+                cell: ({ author, tapped }) => (
+                  <>
+                    {author}
+                    {tapped && <span class="quiet block">under To do</span>}
+                  </>
+                ),
+              },
+              {
+                label: 'Undo',
+                quietHead: true,
+                class: 'no-print',
+                cell: (one) => (
+                  <button
+                    type="button"
+                    class="plain small"
+                    aria-label={`Undo: ${one.what}, ${formatMoney(one.cents)}`}
+                    onClick={async () => {
+                      const taken = await undo(one.entry);
+                      say(taken.ok ? 'Undone.' : taken.message, taken.ok ? taken.value.entry : undefined);
+                    }}
+                  >
+                    Undo
+                  </button>
+                ),
+              },
+            ]}
+          />
         </ScrollX>
       )}
     </section>

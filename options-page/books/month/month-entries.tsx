@@ -1,6 +1,7 @@
 import { monthInWords } from '../../../src/domain/books/month.ts';
-import type { Transaction } from '../../../src/domain/books/post/transaction.ts';
+import type { Posting, Transaction } from '../../../src/domain/books/post/transaction.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
+import { Ledger } from '../../../src/ui/tables/ledger.tsx';
 import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
 import { countWords } from '../../../src/views/words/count-words.ts';
 import { dateInWords } from '../../../src/views/words/date-words.ts';
@@ -11,6 +12,7 @@ export function MonthEntries({ transactions }: { transactions: readonly Transact
   const { bookkeeping } = useBooks();
   if (transactions.length === 0) return null;
   const { accounts } = bookkeeping;
+  const named = (postings: readonly Posting[]) => postings.map(({ account }) => accounts[account]).join(', ');
   const sorted = [...transactions].sort((a, b) => Number(b.corrects !== undefined) - Number(a.corrects !== undefined));
   return (
     <details class="stack" open={transactions.length <= 40}>
@@ -18,42 +20,41 @@ export function MonthEntries({ transactions }: { transactions: readonly Transact
         <strong>{countWords(transactions.length, 'entry', 'entries')}</strong>
       </summary>
       <ScrollX label="Entries of the month">
-        <table class="ledger">
-          <thead>
-            <tr>
-              <th scope="col">Date</th>
-              <th scope="col">Description</th>
-              <th scope="col">Debit</th>
-              <th scope="col">Credit</th>
-              <th scope="col" class="number">
-                Amount
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {sorted.map(({ key, lot, date, text, postings, corrects }) => {
-              const to = postings.filter(({ cents }) => cents > 0);
-              const from = postings.filter(({ cents }) => cents < 0);
-              return (
-                <tr key={`${key}/${date}`}>
-                  <td class="day">{dateInWords(date)}</td>
-                  <td>
-                    <a href={`#/books/${lot}`}>{text}</a>
-                    {corrects !== undefined && (
-                      <span class="small block">
-                        <a href={`#/books/month/${corrects}`}>corrects {monthInWords(corrects)}</a>
-                      </span>
-                    )}
-                  </td>
-                  <td class="small">{to.map(({ account }) => accounts[account]).join(', ')}</td>
-                  <td class="small">{from.map(({ account }) => accounts[account]).join(', ')}</td>
-                  <td class="number">{to.map(({ cents }) => formatMoney(cents, { cents: 'always' })).join(', ')}</td>
-                </tr>
-              );
-            })}
-          </tbody>
-        </table>
+        <Ledger
+          rows={sorted}
+          rowKey={({ key, date }) => `${key}/${date}`}
+          columns={[
+            { label: 'Date', class: 'day', cell: ({ date }) => dateInWords(date) },
+            {
+              label: 'Description',
+              cell: ({ lot, text, corrects }) => (
+                <>
+                  <a href={`#/books/${lot}`}>{text}</a>
+                  {corrects !== undefined && (
+                    <span class="small block">
+                      <a href={`#/books/month/${corrects}`}>corrects {monthInWords(corrects)}</a>
+                    </span>
+                  )}
+                </>
+              ),
+            },
+            { label: 'Debit', class: 'small', cell: ({ postings }) => named(postings.filter(isDebit)) },
+            { label: 'Credit', class: 'small', cell: ({ postings }) => named(postings.filter(isCredit)) },
+            {
+              label: 'Amount',
+              number: true,
+              cell: ({ postings }) =>
+                postings
+                  .filter(isDebit)
+                  .map(({ cents }) => formatMoney(cents, { cents: 'always' }))
+                  .join(', '),
+            },
+          ]}
+        />
       </ScrollX>
     </details>
   );
 }
+
+const isDebit = ({ cents }: Posting): boolean => cents > 0;
+const isCredit = ({ cents }: Posting): boolean => cents < 0;

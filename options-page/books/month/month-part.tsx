@@ -12,6 +12,7 @@ import type { Transaction } from '../../../src/domain/books/post/transaction.ts'
 import { type Cents, cents, ZERO } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { sayTime } from '../../../src/domain/time/say-time.ts';
+import { Ledger } from '../../../src/ui/tables/ledger.tsx';
 import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { countWords } from '../../../src/views/words/count-words.ts';
@@ -80,43 +81,22 @@ function Balances({ before, own, names }: BalancesProps) {
     money(cents(rows.reduce((total, row) => total + of(row), 0)));
   return (
     <ScrollX label="Accounts">
-      <table class="ledger">
-        <thead>
-          <tr>
-            <th scope="col">Account</th>
-            <th scope="col" class="number">
-              Opening balance
-            </th>
-            <th scope="col" class="number">
-              Debit
-            </th>
-            <th scope="col" class="number">
-              Credit
-            </th>
-            <th scope="col" class="number">
-              Closing balance
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((row) => (
-            <tr key={row.key}>
-              <th scope="row">{names[row.key]}</th>
-              <td class="number">{money(row.start)}</td>
-              <td class="number">{money(row.debit)}</td>
-              <td class="number">{money(row.credit)}</td>
-              <td class="number">{money(row.end)}</td>
-            </tr>
-          ))}
-          <tr class="total">
-            <td>All accounts</td>
-            <td class="number">{sum(({ start }) => start)}</td>
-            <td class="number">{sum(({ debit }) => debit)}</td>
-            <td class="number">{sum(({ credit }) => credit)}</td>
-            <td class="number">{sum(({ end }) => end)}</td>
-          </tr>
-        </tbody>
-      </table>
+      <Ledger
+        rows={rows}
+        rowKey={({ key }) => key}
+        columns={[
+          { label: 'Account', heads: true, cell: ({ key }) => names[key], total: 'All accounts' },
+          {
+            label: 'Opening balance',
+            number: true,
+            cell: ({ start }) => money(start),
+            total: sum(({ start }) => start),
+          },
+          { label: 'Debit', number: true, cell: ({ debit }) => money(debit), total: sum(({ debit }) => debit) },
+          { label: 'Credit', number: true, cell: ({ credit }) => money(credit), total: sum(({ credit }) => credit) },
+          { label: 'Closing balance', number: true, cell: ({ end }) => money(end), total: sum(({ end }) => end) },
+        ]}
+      />
     </ScrollX>
   );
 }

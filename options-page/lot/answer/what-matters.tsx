@@ -6,6 +6,7 @@ import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { daysWhatIf } from '../../../src/domain/worksheet/days-what-if.ts';
 import type { PricingContext } from '../../../src/domain/worksheet/pricing-context.ts';
 import type { Worksheet } from '../../../src/domain/worksheet/worksheet-of.ts';
+import { Ledger } from '../../../src/ui/tables/ledger.tsx';
 import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
 import { Fold } from '../fold.tsx';
 import { Tornado, type TornadoRow } from './tornado.tsx';
@@ -93,34 +94,16 @@ const whole = (amount: Cents): string => formatMoney(amount, { cents: 'never' })
 function ByHundred({ rows }: { rows: readonly Sensitivity[] }) {
   return (
     <ScrollX label="What $100 more or less does">
-      <table class="ledger">
-        <thead>
-          <tr>
-            <th scope="col">Input</th>
-            <th scope="col" class="number">
-              Now
-            </th>
-            <th scope="col" class="number">
-              $100 more
-            </th>
-            <th scope="col" class="number">
-              $100 less
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((one) => (
-            <tr key={one.input}>
-              <th scope="row" class="what-input">
-                {one.label}
-              </th>
-              <td class="number">{formatMoney(one.cents)}</td>
-              <td class="number">{moveWords(one.up)}</td>
-              <td class="number">{moveWords(one.down)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Ledger
+        rows={rows}
+        rowKey={({ input }) => input}
+        columns={[
+          { label: 'Input', heads: true, class: 'what-input', cell: ({ label }) => label },
+          { label: 'Now', number: true, cell: (one) => formatMoney(one.cents) },
+          { label: '$100 more', number: true, cell: ({ up }) => moveWords(up) },
+          { label: '$100 less', number: true, cell: ({ down }) => moveWords(down) },
+        ]}
+      />
     </ScrollX>
   );
 }

@@ -6,6 +6,7 @@ import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import type { PricingContext } from '../../../src/domain/worksheet/pricing-context.ts';
 import type { Worksheet } from '../../../src/domain/worksheet/worksheet-of.ts';
 import { SurvivalCurve } from '../../../src/ui/charts/survival-curve.tsx';
+import { Ledger } from '../../../src/ui/tables/ledger.tsx';
 import { Fold } from '../fold.tsx';
 
 export interface DaysPartProps {
@@ -45,17 +46,15 @@ export function DaysPart({ context, sheet, appraisal }: DaysPartProps) {
             />
           )}
           {holding.length > 0 && (
-            <table class="ledger">
-              <caption>What holding it costs</caption>
-              <tbody>
-                {holding.map((line) => (
-                  <tr key={line.key}>
-                    <td>{line.label}</td>
-                    <td class="number">{formatMoney(line.cents)}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
+            <Ledger
+              caption="What holding it costs"
+              rows={holding}
+              rowKey={({ key }) => key}
+              columns={[
+                { label: '', cell: ({ label }) => label },
+                { label: '', number: true, cell: (line) => formatMoney(line.cents) },
+              ]}
+            />
           )}
           <p class="quiet small">
             A car still there on day {carrying.horizonDays} is counted as wholesaled that day. Days, terms and your own

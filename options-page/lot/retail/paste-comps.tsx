@@ -3,6 +3,7 @@ import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import type { Comp } from '../../../src/domain/retail/comp.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
 import { readPastedComps } from '../../../src/intake/comps/read-pasted-comps.ts';
+import { Ledger } from '../../../src/ui/tables/ledger.tsx';
 import { PastedRows } from '../../../src/ui/tables/pasted-rows.tsx';
 import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
 
@@ -48,44 +49,24 @@ export function PasteComps({ text: pasted, today, room, onUse, onLeave }: PasteC
 function ReadComps({ comps }: { comps: readonly Comp[] }) {
   return (
     <ScrollX label="What was read">
-      <table class="ledger">
-        <thead>
-          <tr>
-            <th scope="col" class="number">
-              Price
-            </th>
-            <th scope="col">Sold?</th>
-            <th scope="col" class="number">
-              Miles
-            </th>
-            <th scope="col">Year</th>
-            <th scope="col">Date</th>
-            <th scope="col" class="number">
-              Days
-            </th>
-            <th scope="col">From</th>
-            <th scope="col">Differences</th>
-          </tr>
-        </thead>
-        <tbody>
-          {comps.map((comp, i) => (
-            <tr key={i}>
-              <td class="number">{formatMoney(comp.price)}</td>
-              <td>{comp.kind}</td>
-              <td class="number">{comp.miles?.toLocaleString('en-US') ?? <Unknown />}</td>
-              <td>{comp.year ?? <Unknown />}</td>
-              <td>{comp.date ?? ''}</td>
-              <td class="number">{comp.daysListed ?? ''}</td>
-              <td>{comp.source ?? ''}</td>
-              <td>
-                {comp.differences
-                  .map(({ label, cents }) => `${label} ${formatMoney(cents, { sign: 'always' })}`)
-                  .join('; ')}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Ledger
+        rows={comps}
+        rowKey={(_, i) => i}
+        columns={[
+          { label: 'Price', number: true, cell: ({ price }) => formatMoney(price) },
+          { label: 'Sold?', cell: ({ kind }) => kind },
+          { label: 'Miles', number: true, cell: ({ miles }) => miles?.toLocaleString('en-US') ?? <Unknown /> },
+          { label: 'Year', cell: ({ year }) => year ?? <Unknown /> },
+          { label: 'Date', cell: ({ date }) => date ?? '' },
+          { label: 'Days', number: true, cell: ({ daysListed }) => daysListed ?? '' },
+          { label: 'From', cell: ({ source }) => source ?? '' },
+          {
+            label: 'Differences',
+            cell: ({ differences }) =>
+              differences.map(({ label, cents }) => `${label} ${formatMoney(cents, { sign: 'always' })}`).join('; '),
+          },
+        ]}
+      />
     </ScrollX>
   );
 }

@@ -7,6 +7,7 @@ import { sayDate } from '../../../src/domain/time/say-time.ts';
 import { dateIn } from '../../../src/domain/time/wall-clock.ts';
 import type { PricingContext } from '../../../src/domain/worksheet/pricing-context.ts';
 import type { Worksheet } from '../../../src/domain/worksheet/worksheet-of.ts';
+import { Ledger } from '../../../src/ui/tables/ledger.tsx';
 import { Fold } from '../fold.tsx';
 import { percentWords } from '../risk/risk-words.ts';
 
@@ -66,27 +67,16 @@ export function TitlePart({ facts, context, sheet }: TitlePartProps) {
           )}
           {brand?.caution && <p class="note">{brand.caution}</p>}
           {result.maxBid !== null && (
-            <table class="ledger">
-              <caption>Own cash at the max bid</caption>
-              <thead>
-                <tr>
-                  <th scope="col">For</th>
-                  <th scope="col">By</th>
-                  <th scope="col" class="number">
-                    Amount
-                  </th>
-                </tr>
-              </thead>
-              <tbody>
-                {need.due.map((due, i) => (
-                  <tr key={i}>
-                    <td>{DUE_WORDS[due.what]}</td>
-                    <td>{byWords(due)}</td>
-                    <td class="number">{formatMoney(due.cents)}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
+            <Ledger
+              caption="Own cash at the max bid"
+              rows={need.due}
+              rowKey={(_, i) => i}
+              columns={[
+                { label: 'For', cell: ({ what }) => DUE_WORDS[what] },
+                { label: 'By', cell: (due) => byWords(due) },
+                { label: 'Amount', number: true, cell: (due) => formatMoney(due.cents) },
+              ]}
+            />
           )}
           <p class="quiet small">
             The % of clean retail is your own figure in <a href="#/setup/titles">Setup › Titles</a>. What you must

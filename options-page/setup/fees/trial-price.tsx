@@ -5,6 +5,7 @@ import { feesAt } from '../../../src/domain/fees/fees-at.ts';
 import { type Cents, cents, sumCents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { MoneyInput } from '../../../src/ui/inputs/money-input.tsx';
+import { Ledger } from '../../../src/ui/tables/ledger.tsx';
 import { FeePicture } from './fee-picture.tsx';
 
 /** The fees of one hammer price under these rates, line by line, for comparing with an invoice. */
@@ -24,24 +25,26 @@ export function TrialPrice({ edition }: { edition: FeeEdition }) {
             required
             onCommit={(next) => next !== undefined && setPrice(next)}
           />
-          <table class="ledger" aria-live="polite">
-            <tbody>
-              {lines.map((line, index) => (
-                <tr key={index}>
-                  <td>{line.label || 'New fee'}</td>
-                  <td class="number">{formatMoney(line.cents, { cents: 'always' })}</td>
-                </tr>
-              ))}
-              <tr class="total">
-                <td>Total fees</td>
-                <td class="number">{formatMoney(total, { cents: 'always' })}</td>
-              </tr>
+          <Ledger
+            live
+            rows={lines}
+            rowKey={(_, index) => index}
+            columns={[
+              { label: '', cell: ({ label }) => label || 'New fee', total: 'Total fees' },
+              {
+                label: '',
+                number: true,
+                cell: (line) => formatMoney(line.cents, { cents: 'always' }),
+                total: formatMoney(total, { cents: 'always' }),
+              },
+            ]}
+            foot={
               <tr>
                 <td>With the hammer price</td>
                 <td class="number">{formatMoney(cents(price + total), { cents: 'always' })}</td>
               </tr>
-            </tbody>
-          </table>
+            }
+          />
           <p class="small">{edgeInWords(edition, price)}</p>
         </div>
         <FeePicture tables={tables} charges={edition.charges} price={price} />

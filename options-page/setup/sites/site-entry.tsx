@@ -4,6 +4,7 @@ import { fieldWords } from '../../../src/domain/setup/field-words.ts';
 import type { Site } from '../../../src/domain/setup/site.ts';
 import type { Venue } from '../../../src/domain/setup/venue.ts';
 import { ChoiceInput } from '../../../src/ui/inputs/choice-input.tsx';
+import { Ledger } from '../../../src/ui/tables/ledger.tsx';
 import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
 
 interface SiteEntryProps {
@@ -56,38 +57,31 @@ export function SiteEntry({ site, venues, allowed, onChange }: SiteEntryProps) {
       </div>
       {site.places.length > 0 && (
         <ScrollX label={`Places pointed at on ${site.site}`}>
-          <table class="ledger">
-            <caption class="visually-hidden">Places pointed at on {site.site}</caption>
-            <thead>
-              <tr>
-                <th scope="col">Field</th>
-                <th scope="col">Next to</th>
-                <th scope="col">Value then</th>
-                <th scope="col">
-                  <span class="visually-hidden">Remove</span>
-                </th>
-              </tr>
-            </thead>
-            <tbody>
-              {site.places.map((place) => (
-                <tr key={place.field}>
-                  <td>{fieldWords(place.field)}</td>
-                  <td>“{place.label}”</td>
-                  <td>{place.sample}</td>
-                  <td>
-                    <button
-                      type="button"
-                      class="plain"
-                      aria-label={`Remove the place for ${fieldWords(place.field)}`}
-                      onClick={() => forget(place.field)}
-                    >
-                      Remove
-                    </button>
-                  </td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+          <Ledger
+            caption={`Places pointed at on ${site.site}`}
+            captionClass="visually-hidden"
+            rows={site.places}
+            rowKey={({ field }) => field}
+            columns={[
+              { label: 'Field', cell: ({ field }) => fieldWords(field) },
+              { label: 'Next to', cell: ({ label }) => `“${label}”` },
+              { label: 'Value then', cell: ({ sample }) => sample },
+              {
+                label: 'Remove',
+                quietHead: true,
+                cell: ({ field }) => (
+                  <button
+                    type="button"
+                    class="plain"
+                    aria-label={`Remove the place for ${fieldWords(field)}`}
+                    onClick={() => forget(field)}
+                  >
+                    Remove
+                  </button>
+                ),
+              },
+            ]}
+          />
         </ScrollX>
       )}
     </section>
