@@ -24,6 +24,7 @@ const PAGE = 'options-page/index.html';
 
 export const DEMO_SCREENS: readonly DemoScreen[] = [
   { name: 'lots-empty', address: `${PAGE}#/lots`, empty: true },
+  { name: 'start', address: `${PAGE}#/start`, empty: true },
   { name: 'popup-empty', address: 'popup/popup.html', empty: true, narrow: true },
   { name: 'lots', address: `${PAGE}#/lots` },
   { name: 'now', address: `${PAGE}#/now` },

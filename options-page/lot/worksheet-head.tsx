@@ -73,7 +73,7 @@ export function WorksheetHead({ lot, sheet, now }: WorksheetHeadProps) {
           <div class="small quiet">
             <TermLink term="max-bid">Max bid</TermLink>
           </div>
-          <div class="figure-large">{stopWords(sheet)}</div>
+          <div class={sheet.ok ? 'figure-large' : 'figure-large no-figure'}>{stopWords(sheet)}</div>
         </div>
         <div class="worksheet-facts">
           <HeadFact term="headroom" label="Headroom" value={headroomWords(sheet)} />

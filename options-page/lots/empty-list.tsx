@@ -42,7 +42,7 @@ export function EmptyList({ setupKept }: EmptyListProps) {
           Add lots
         </a>
         {!setupKept && (
-          <a class="button" href="#/setup">
+          <a class="button" href="#/start">
             Set up the store and its fees
           </a>
         )}

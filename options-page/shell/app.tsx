@@ -26,6 +26,7 @@ const loadAdd = () => forTheDesk().then((m) => m.AddScreen);
 const loadSetup = () => forTheDesk().then((m) => m.SetupScreen);
 const loadKeep = () => forTheDesk().then((m) => m.KeepScreen);
 const loadBooks = () => forTheDesk().then((m) => m.BooksScreen);
+const loadStart = () => forTheDesk().then((m) => m.StartScreen);
 const loadWords = () => forTheDesk().then((m) => m.WordsScreen);
 const loadDemo = () => import('../demo-load/demo-load.tsx').then((m) => m.DemoLoad);
 
@@ -46,6 +47,7 @@ const TITLES: Record<Route['screen'], string> = {
   dispute: 'Dispute',
   'open-dispute': 'Open a dispute',
   words: 'Words',
+  start: 'Start here',
   'demo-load': 'Demo',
   unknown: 'Not found',
 };
@@ -59,7 +61,11 @@ export function App() {
   }, [route.screen]);
   const { store } = workspace.setup;
   return (
-    <Frame screen={route.screen} clock={<StoreClock zone={store.zone} name={store.name} />} note={<WhoAsks />}>
+    <Frame
+      screen={route.screen}
+      clock={<StoreClock zone={store.zone} name={store.name} />}
+      note={route.screen !== 'start' && <WhoAsks />}
+    >
       <Contained key={route.screen} what="This screen" of={workspace}>
         <Screen route={route} />
       </Contained>
@@ -101,6 +107,8 @@ function Screen({ route }: { route: Route }) {
       return <Lazy load={loadOpenDispute} props={{ lot: route.lot }} />;
     case 'words':
       return <Lazy load={loadWords} props={{ term: route.term }} />;
+    case 'start':
+      return <Lazy load={loadStart} props={{}} />;
     case 'demo-load':
       return <Lazy load={loadDemo} props={{}} />;
     case 'unknown':

@@ -28,6 +28,8 @@ export type Route =
   | { readonly screen: 'books'; readonly part: string; readonly more: string }
   /** `term` is the entry that a label leads to, or empty. */
   | { readonly screen: 'words'; readonly term: string }
+  /** The first page after the installation. */
+  | { readonly screen: 'start' }
   | { readonly screen: 'demo-load' }
   | { readonly screen: 'unknown'; readonly hash: string };
 
@@ -64,6 +66,7 @@ export function readRoute(hash: string): Route {
     case 'disputes':
     case 'add':
     case 'backup':
+    case 'start':
     case 'demo-load':
       return { screen };
     default:

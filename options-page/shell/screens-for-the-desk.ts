@@ -3,4 +3,5 @@ export { AddScreen } from '../add/add-screen.tsx';
 export { KeepScreen } from '../backup/keep-screen.tsx';
 export { BooksScreen } from '../books/books-screen.tsx';
 export { SetupScreen } from '../setup/setup-screen.tsx';
+export { StartScreen } from '../start/start-screen.tsx';
 export { WordsScreen } from '../words/words-screen.tsx';

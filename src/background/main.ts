@@ -1,6 +1,6 @@
 import { onWake, wakeEvery } from '../browser/alarms.ts';
 import { build } from '../browser/build.ts';
-import { onStart } from '../browser/lifecycle.ts';
+import { onInstalled, onStart } from '../browser/lifecycle.ts';
 import { onMessage } from '../browser/messaging.ts';
 import { onNoticeButton, onNoticeClicked } from '../browser/notifications.ts';
 import { offerInPageMenu, onPageOpened, onReadAsked } from '../browser/page-commands.ts';
@@ -26,6 +26,7 @@ onStart(() => {
   void offerInPageMenu();
   void lookAgain();
 });
+onInstalled(() => void openCompanion('#/start'));
 onWake((name) => void lookAgain(name === NEXT ? 'call-due' : 'other'));
 onNoticeClicked((id) => void openCompanion(readNoticeId(id).route));
 onNoticeButton((id, index) => void answerNotice(THIS_WORLD, lookoutHere, id, index));

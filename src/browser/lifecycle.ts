@@ -1,5 +1,15 @@
 import browser from 'webextension-polyfill';
 
+/**
+ * Runs once, when the extension was installed for the first time in this profile. Not for the packages of the tests, which
+ * alone may read pages unasked: they are installed anew for each of them, and would open a page every time.
+ */
+export function onInstalled(listener: () => void): void {
+  browser.runtime.onInstalled.addListener(({ reason }) => {
+    if (reason === 'install' && browser.runtime.getManifest().host_permissions === undefined) listener();
+  });
+}
+
 /** Runs when the extension was installed or updated, and when the browser starts. */
 export function onStart(listener: () => void): void {
   browser.runtime.onInstalled.addListener(() => listener());

@@ -59,10 +59,10 @@ function venueCautions(venue: Setup['venues'][number], { feeSchedules }: Setup):
       .filter((id) => !known.has(id))
       .map((id) => at(`Uses the fee schedule “${id}”, which is not in the setup. Remove it, or add the schedule.`)),
     ...(feeScheduleIds.length === 0 && venue.noBuyFees !== true
-      ? [at('No buy fees yet, so its lots get no max bid. Enter the fees, or check that it charges none.')]
+      ? [at('No buy fees yet, so its lots get no max bid. Enter the fees, or say that it charges none.')]
       : []),
     ...(isTransportUnsaid(venue)
-      ? [at('No transport yet, so its lots get no max bid. Enter the price, or check that delivery is free.')]
+      ? [at('No transport yet, so its lots get no max bid. Enter the price, or 0 if delivery is free.')]
       : []),
     ...(!isTransportUnsaid(venue) &&
     venue.noTransport !== true &&
