@@ -15,12 +15,12 @@ export async function sayNumber(flags: readonly string[] = []): Promise<void> {
       counts.set(verdict, (counts.get(verdict) ?? 0) + 1);
       if (verdict !== 'right' && flags.includes('--list')) console.log(`${table.name}, ${tag}: ${verdict}\n  ${said}`);
     }
-    if (judged.every(({ verdict }) => verdict === 'right')) whole++;
+    if (judged.every(({ verdict }) => verdict === 'right' || verdict === 'quiet')) whole++;
   }
   const of = (verdict: JudgedRow['verdict']) => counts.get(verdict) ?? 0;
   console.log(`Strange tables: ${whole} of ${STRANGE_TABLES.length} right in every row.`);
   console.log(
-    `Rows: ${of('right')} right, ${of('priced')} wrongly priced, ${of('lost')} without the max bid that is due, ` +
+    `Rows: ${of('right')} right, ${of('quiet')} right where a word would be nice, ${of('priced')} wrongly priced, ${of('lost')} without the max bid that is due, ` +
       `${of('silent')} without a word that is due, ${of('sum')} whose lines don’t add up.\n`,
   );
 

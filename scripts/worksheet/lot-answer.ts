@@ -1,8 +1,12 @@
+import { listingContradictions } from '../../src/domain/appraisal/appraise.ts';
+import { attempt } from '../../src/domain/attempt.ts';
 import type { Line } from '../../src/domain/deal/price-breakdown.ts';
 import { carName } from '../../src/domain/lot/car-name.ts';
+import type { LotFacts } from '../../src/domain/lot/lot.ts';
 import type { Cents } from '../../src/domain/money/cents.ts';
 import { FACTOR_UNIT } from '../../src/domain/money/rate.ts';
 import { ok } from '../../src/domain/outcome.ts';
+import type { Instant } from '../../src/domain/time/instant.ts';
 import type { PricingContext } from '../../src/domain/worksheet/pricing-context.ts';
 import { walkOf } from '../../src/domain/worksheet/walk-of.ts';
 import { orWhyNot, type Worksheet, worksheetOf } from '../../src/domain/worksheet/worksheet-of.ts';
@@ -13,7 +17,7 @@ import type { LotRow } from './read-rows.ts';
 export type LotAnswer = ReturnType<typeof lotAnswer>;
 
 /** Prices one row, or says why it can't be priced. */
-export function lotAnswer({ row, facts, faults, barring }: LotRow, context: PricingContext) {
+export function lotAnswer({ row, facts, faults, barring }: LotRow, context: PricingContext, now: Instant) {
   const outcome = orWhyNot(facts, () => {
     const sheet = worksheetOf(facts, context);
     return sheet.ok ? ok(figuresOf(sheet.value, context)) : sheet;
@@ -33,8 +37,14 @@ export function lotAnswer({ row, facts, faults, barring }: LotRow, context: Pric
     priceNow: facts.priceNow === undefined ? null : dollars(facts.priceNow),
     ...figures,
     problems,
-    faults: faults.map(faultWords),
+    faults: [...faults.map(faultWords), ...contradictions(facts, context, now)],
   };
+}
+
+/** What of a row can't all be right, such as a year that its VIN does not have. */
+function contradictions(facts: LotFacts, { setup }: PricingContext, now: Instant): readonly string[] {
+  const found = attempt(() => listingContradictions(facts, setup, { now }));
+  return found.ok ? found.value.map(({ message }) => message) : [];
 }
 
 /** "Title “Flooded”: …" */
@@ -82,7 +92,7 @@ function figuresOf(sheet: Worksheet, context: PricingContext) {
 }
 
 /** What leaves a cost out: said with the problems, not only below the table. */
-const LOUD: ReadonlySet<string> = new Set(['transport']);
+const LOUD: ReadonlySet<string> = new Set(['retail', 'transport']);
 
 /** In place of the figures of a lot that can't be worked out. */
 const NO_FIGURES = {

@@ -4,6 +4,7 @@ import { type Outcome, ok } from '../../src/domain/outcome.ts';
 import type { Setup } from '../../src/domain/setup/setup.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
 import { changesTo } from '../../src/folds/fact-changes.ts';
+import { closeHabits, orderShown } from '../../src/intake/close-habits.ts';
 import { guessColumns } from '../../src/intake/columns/guess-columns.ts';
 import { decodeText } from '../../src/intake/csv/decode-text.ts';
 import { openTable } from '../../src/intake/open-table.ts';
@@ -24,6 +25,8 @@ export interface LotTable {
   readonly rows: readonly LotRow[];
   /** Headings of columns that were left out, for the reader to see. */
   readonly unused: readonly string[];
+  /** Whether dates that could be read either way were read with the day first, as others of their column show. */
+  readonly dayFirst: boolean;
 }
 
 /** Reads a table of lots to its end, with the columns taken for what their headings and cells say. */
@@ -35,17 +38,28 @@ export async function readRows(bytes: Uint8Array, setup: Setup, now: Instant): P
   const table = opened.value;
   const { venues, titles } = setup;
   const columns = guessColumns(table.headings, table.sample, { venues, titles });
-  const context = { now, storeZone: setup.store.zone, venues, titles, from: 'file', readClose: readCloseTime } as const;
+  const pause = () => Promise.resolve();
+  const storeZone = setup.store.zone;
+  const habits = await closeHabits(table, columns, { now, storeZone, pause });
+  const context = {
+    now,
+    storeZone,
+    venues,
+    titles,
+    from: 'file',
+    readClose: readCloseTime,
+    closeHabits: habits,
+  } as const;
   const rows: LotRow[] = [];
   const rowOfVin = new Map<string, SeenRow>();
-  for await (const chunk of readInChunks(table, columns, context, { pause: () => Promise.resolve() })) {
+  for await (const chunk of readInChunks(table, columns, context, { pause })) {
     for (const { row, facts, faults } of chunk) {
       const barring = faults.filter(({ severity }) => severity === 'row');
       rows.push({ row, facts, faults: [...faults, ...vinAgain(row, facts, rowOfVin)], barring });
     }
   }
   const unused = columns.filter(({ field }) => field === null).map(({ heading }) => heading);
-  return ok({ rows, unused });
+  return ok({ rows, unused, dayFirst: orderShown(habits)?.found === 'day-first' });
 }
 
 type SeenRow = Pick<LotRow, 'row' | 'facts'>;

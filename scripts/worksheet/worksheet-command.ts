@@ -41,10 +41,11 @@ export async function worksheetCommand(flags: readonly string[], around: Surroun
   if (!bytes.ok) return refused(around, bytes.message);
   const table = await readRows(bytes.value, setup, around.now);
   if (!table.ok) return refused(around, `${lots === '-' ? 'The table' : lots}: ${table.message}`);
-  const { rows, unused } = table.value;
+  const { rows, unused, dayFirst } = table.value;
   if (unused.length > 0) around.warn(`Columns left out: ${unused.join(', ')}.`);
+  if (dayFirst) around.warn('Closes: every date is read with the day first, because some can’t be read otherwise.');
   const context = pricingContext(setup);
-  const answers = rows.map((row) => lotAnswer(row, context));
+  const answers = rows.map((row) => lotAnswer(row, context, around.now));
   for (const answer of answers) tell(answer, around);
   around.out(json ? `${JSON.stringify(answers, null, 2)}\n` : answerTable(answers));
   return 0;

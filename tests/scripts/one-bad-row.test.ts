@@ -67,7 +67,7 @@ test.each([
   fc.assert(
     fc.property(made, fc.boolean(), (facts, poison) => {
       const row = { row: 2, facts: poison ? poisoned(facts, 'ceilings') : facts, faults: [], barring: [] };
-      const answer = lotAnswer(row, context);
+      const answer = lotAnswer(row, context, instant(Date.UTC(2026, 10, 25)));
       expect(answer.maxBid === null || answer.maxBid >= 0).toBe(true);
       if (answer.limitedBy === null) expect(answer.problems.length).toBeGreaterThan(0);
       JSON.stringify(answer);

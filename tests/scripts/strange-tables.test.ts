@@ -4,7 +4,10 @@ import { judgeTable, STRANGE_TABLES } from '../../scripts/number/strange-tables.
 describe('a table written by somebody else', () => {
   test.each(STRANGE_TABLES.map((one) => [one.name, one] as const))('%s', async (_, table) => {
     const judged = await judgeTable(table);
-    expect(judged.filter(({ verdict }) => verdict !== 'right')).toEqual([]);
-    expect(judged).toHaveLength(table.rows.length);
+    const wanted = table.rows.map(({ quiet }) => (quiet ? 'quiet' : 'right'));
+    expect(
+      judged.map(({ verdict }) => verdict),
+      judged.map(({ said }) => said).join('\n\n'),
+    ).toEqual(wanted);
   });
 });

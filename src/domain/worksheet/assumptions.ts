@@ -1,10 +1,11 @@
 import type { LotFacts } from '../lot/lot.ts';
+import { formatMoney } from '../money/format-money.ts';
 import type { AdjustedComp } from '../retail/adjusted-comp.ts';
 import type { PricingContext } from './pricing-context.ts';
 
 /** Something that was taken for granted because the lot does not say, in a sentence. */
 export interface Assumption {
-  readonly about: 'title' | 'recon' | 'transport' | 'funding' | 'close' | 'comps';
+  readonly about: 'title' | 'retail' | 'recon' | 'transport' | 'funding' | 'close' | 'comps';
   readonly message: string;
 }
 
@@ -21,6 +22,7 @@ export function assumptionsOf(
   const found: Assumption[] = comps.flatMap(({ tooFar }, i) =>
     tooFar === undefined ? [] : [{ about: 'comps' as const, message: `Comparable ${i + 1}: ${tooFar}` }],
   );
+  for (const message of farEnds(facts)) found.push({ about: 'retail', message });
   if (facts.titleId === undefined) found.push({ about: 'title', message: 'No title is set: assumed clean.' });
   if ((facts.recon ?? []).length === 0) {
     found.push(
@@ -48,4 +50,20 @@ export function assumptionsOf(
     found.push({ about: 'close', message: 'No closing time is set: the only rates known for the venue are used.' });
   }
   return found;
+}
+
+/** An end of retail so far from the likely figure has more often lost or gained a digit than been meant. */
+const FAR = 2.5;
+
+function farEnds({ retail }: LotFacts): readonly string[] {
+  if (retail === undefined) return [];
+  const { low = retail.likely, likely, high = likely } = retail;
+  return [
+    ...(low * FAR < likely
+      ? [`The low end of retail, ${formatMoney(low)}, is far below ${formatMoney(likely)}: check its digits.`]
+      : []),
+    ...(high > likely * FAR
+      ? [`The high end of retail, ${formatMoney(high)}, is far above ${formatMoney(likely)}: check its digits.`]
+      : []),
+  ];
 }

@@ -2,7 +2,7 @@ import type { ColumnHabits } from '../../domain/close/close-known.ts';
 import { wordsOfDoubt } from '../../domain/close/doubt-words.ts';
 import type { CloseTime } from '../../domain/time/close-time.ts';
 import { type Instant, instant } from '../../domain/time/instant.ts';
-import { MINUTE } from '../../domain/time/units.ts';
+import { DAY, MINUTE } from '../../domain/time/units.ts';
 import { isZone, type Zone, zone } from '../../domain/time/zone.ts';
 import { zoneInHeading } from '../columns/read-heading.ts';
 import type { CloseWords, RowContext } from './row-context.ts';
@@ -62,7 +62,19 @@ export function readCloseCells(
   else if (close.doubts.length > 0) {
     draft.question(cell, `${wordsOfDoubt(close)} Choose the right close on the lot’s worksheet.`);
   }
+  const far = farAway((close ?? read.value).instant, context.now);
+  if (far !== undefined) draft.question(cell, far);
 }
+
+/** A close of another year is read as it stands, and remarked on: more often than not a digit of the year is wrong. */
+function farAway(close: Instant, now: Instant): string | undefined {
+  const days = (close - now) / DAY;
+  if (days < -FAR) return 'This close passed more than a year ago. Check its year.';
+  return days > FAR ? 'This close is more than a year away. Check its year.' : undefined;
+}
+
+/** Days. */
+const FAR = 366;
 
 /** The close that the UTC column names, if it is among those that the words can mean. */
 function settledBy(utc: Instant, close: CloseTime): CloseTime | undefined {
