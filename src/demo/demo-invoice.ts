@@ -41,7 +41,7 @@ export function demoInvoice(cars: readonly InvoicedCar[]): string {
       ? [
           ...own,
           ...(fee === undefined ? [] : [fee]),
-          row('Payment received', formatMoney(sumCents(billed.map((line) => line.cents)), { cents: 'always' })),
+          row('Payment received', formatMoney(cents(-sumCents(billed.map((line) => line.cents))), { cents: 'always' })),
           row('Key cutting', 'see note'),
         ]
       : own;

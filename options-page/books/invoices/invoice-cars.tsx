@@ -1,17 +1,22 @@
 import type { JudgedLine, Verdict } from '../../../src/domain/books/invoice/judge-line.ts';
-import { isPlain, type MatchedCar } from '../../../src/domain/books/invoice/match-invoice.ts';
+import { canBeTicked, isPlain, type MatchedCar } from '../../../src/domain/books/invoice/match-invoice.ts';
 import type { LotId } from '../../../src/domain/lot/lot.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
+import type { LocalDate } from '../../../src/domain/time/local-date.ts';
 import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
 import { folderName } from '../../../src/views/books/folder-name.ts';
 import { countWords } from '../../../src/views/words/count-words.ts';
 import { useBooks } from '../use-books.ts';
+import { LineChoices } from './line-choices.tsx';
 
 export interface InvoiceCarsProps {
   readonly how: 'exact' | 'near' | 'none';
   readonly cars: readonly MatchedCar[];
   readonly isTicked: (car: MatchedCar, line: JudgedLine) => boolean;
   readonly onTick: (line: string, on: boolean) => void;
+  /** Says what a line is. */
+  readonly onTurn: (line: string, what: 'cost' | 'payment') => void;
+  readonly onDay: (line: string, day: LocalDate | undefined) => void;
   readonly onChoose: (car: string, lot: LotId | null) => void;
 }
 
@@ -31,6 +36,9 @@ const VERDICT_WORDS: Readonly<Record<Verdict, string | null>> = {
   payment: null,
   'part-payment': 'part payment',
   overpaid: 'too much',
+  'came-back': 'refund or returned',
+  'which-day': 'which day?',
+  unsure: 'payment or charge?',
 };
 
 /** The cars of an invoice that were matched alike, each with its lines beside what the folder expects. */
@@ -67,7 +75,14 @@ export function InvoiceCars({ how, cars, ...rest }: InvoiceCarsProps) {
   );
 }
 
-function Car({ car, isTicked, onTick, onChoose }: { car: MatchedCar } & Omit<InvoiceCarsProps, 'how' | 'cars'>) {
+function Car({
+  car,
+  isTicked,
+  onTick,
+  onTurn,
+  onDay,
+  onChoose,
+}: { car: MatchedCar } & Omit<InvoiceCarsProps, 'how' | 'cars'>) {
   const { folders } = useBooks();
   const { match, lines } = car;
   const folder = folders.find(({ lot }) => lot === match.lot);
@@ -124,7 +139,7 @@ function Car({ car, isTicked, onTick, onChoose }: { car: MatchedCar } & Omit<Inv
                 type="checkbox"
                 aria-label={`Record ${line.label}, ${money}, ${theirs}`}
                 checked={isTicked(car, judged)}
-                disabled={match.lot === null}
+                disabled={match.lot === null || !canBeTicked(judged)}
                 onChange={(event) => onTick(line.id, event.currentTarget.checked)}
               />
             </td>
@@ -133,6 +148,7 @@ function Car({ car, isTicked, onTick, onChoose }: { car: MatchedCar } & Omit<Inv
               <span class="small quiet block">
                 {[line.date, line.number && `no. ${line.number}`, `row ${line.row}`].filter(Boolean).join(' · ')}
               </span>
+              <LineChoices judged={judged} theirs={theirs} onTurn={onTurn} onDay={onDay} />
             </td>
             <td class="number">{money}</td>
             <td class="number">

@@ -1,15 +1,23 @@
 import { useMemo, useState } from 'preact/hooks';
+import { type SaidOfLine, withSaid } from '../../../src/domain/books/invoice/invoice-line.ts';
 import type { JudgedLine } from '../../../src/domain/books/invoice/judge-line.ts';
-import { type MatchedCar, matchInvoice, startsTicked } from '../../../src/domain/books/invoice/match-invoice.ts';
+import {
+  canBeTicked,
+  type MatchedCar,
+  matchInvoice,
+  startsTicked,
+} from '../../../src/domain/books/invoice/match-invoice.ts';
 import type { LotFacts, LotId } from '../../../src/domain/lot/lot.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { matchVenue } from '../../../src/domain/setup/match-venue.ts';
 import type { Venue } from '../../../src/domain/setup/venue.ts';
+import type { LocalDate } from '../../../src/domain/time/local-date.ts';
 import { type InvoiceColumn, mapInvoice, mappingFault, mappingOf } from '../../../src/intake/invoices/map-invoice.ts';
 import { readInvoice } from '../../../src/intake/invoices/read-invoice.ts';
 import type { Table } from '../../../src/intake/open-table.ts';
 import type { BookedHappening } from '../../../src/journal/happenings/books.ts';
+import { DateInput } from '../../../src/ui/inputs/date-input.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { countWords } from '../../../src/views/words/count-words.ts';
 import { type Books, useBooks } from '../use-books.ts';
@@ -33,13 +41,22 @@ export function InvoiceReview({ venue, table, file, onDone }: InvoiceReviewProps
   const columns = useMemo(() => edited ?? mapInvoice(table, remembered), [edited, table, remembered]);
   const [chosen, setChosen] = useState<ReadonlyMap<string, LotId | null>>(new Map());
   const [ticks, setTicks] = useState<ReadonlyMap<string, boolean>>(new Map());
+  const [said, setSaid] = useState<ReadonlyMap<string, SaidOfLine>>(new Map());
+  const [invoiceDay, setInvoiceDay] = useState<LocalDate | undefined>(today);
   const [busy, setBusy] = useState(false);
   const bad = mappingFault(columns);
   const read = useMemo(() => readInvoice(table, columns, today), [table, columns, today]);
   const folders = useMemo(() => carsOf(books, setup.venues), [books, setup]);
-  const cars = useMemo(() => matchInvoice(read.lines, folders, venue.id, chosen), [read, folders, venue, chosen]);
+  const lines = useMemo(() => read.lines.map((line) => withSaid(line, said.get(line.id))), [read, said]);
+  const cars = useMemo(() => matchInvoice(lines, folders, venue.id, chosen), [lines, folders, venue, chosen]);
+  const isUndated = lines.some(({ date, dayDoubt }) => date === undefined && dayDoubt === undefined);
+  const sayOf = (id: string, more: SaidOfLine) => {
+    setSaid((before) => new Map(before).set(id, { ...before.get(id), ...more }));
+    // What it was checked as is not what it is now.
+    setTicks((before) => new Map([...before].filter(([line]) => line !== id)));
+  };
   const isTicked = (car: MatchedCar, judged: JudgedLine): boolean =>
-    car.match.lot !== null && (ticks.get(judged.line.id) ?? startsTicked(car.match, judged));
+    car.match.lot !== null && canBeTicked(judged) && (ticks.get(judged.line.id) ?? startsTicked(car.match, judged));
   const ticked = cars.flatMap((car) =>
     car.lines.flatMap((judged) =>
       isTicked(car, judged) && car.match.lot !== null ? [{ lot: car.match.lot, judged }] : [],
@@ -63,14 +80,14 @@ export function InvoiceReview({ venue, table, file, onDone }: InvoiceReviewProps
         cost: line.cost,
         label: line.label,
         cents: line.cents,
-        date: line.date ?? today,
+        date: line.date ?? invoiceDay ?? today,
         ...(expected !== null && { against: expected.key }),
         ...(line.number !== undefined && { number: line.number }),
       })),
       payments: payments.map(({ lot, judged: { line } }) => ({
         lot,
         cents: line.cents,
-        date: line.date ?? today,
+        date: line.date ?? invoiceDay ?? today,
         ...(line.number !== undefined && { number: line.number }),
       })),
     };
@@ -106,6 +123,17 @@ export function InvoiceReview({ venue, table, file, onDone }: InvoiceReviewProps
       )}
       {bad === null && (
         <>
+          {isUndated && (
+            <div class="panel fields no-print">
+              <DateInput
+                label="Date of the invoice"
+                value={invoiceDay}
+                onCommit={setInvoiceDay}
+                hint="Rows without a date are recorded on this day."
+                required
+              />
+            </div>
+          )}
           {(['exact', 'near', 'none'] as const).map((how) => (
             <InvoiceCars
               key={how}
@@ -113,6 +141,8 @@ export function InvoiceReview({ venue, table, file, onDone }: InvoiceReviewProps
               cars={cars.filter((car) => car.match.how === how)}
               isTicked={isTicked}
               onTick={(id, on) => setTicks((before) => new Map(before).set(id, on))}
+              onTurn={(id, what) => sayOf(id, { what })}
+              onDay={(id, date) => sayOf(id, { date })}
               onChoose={(id, lot) => setChosen((before) => new Map(before).set(id, lot))}
             />
           ))}

@@ -24,6 +24,7 @@ export interface BookedCar {
   readonly lot: LotId;
   readonly expected: readonly ExpectedLine[];
   readonly costs: readonly BookedBefore[];
+  readonly won?: LocalDate | undefined;
   readonly payments: readonly {
     readonly cents: Cents;
     readonly date: LocalDate;
@@ -42,7 +43,10 @@ export interface BookedCar {
  * - `booked`: the very same is booked already;
  * - `again`: the same thing is booked already with another amount;
  * - `twice`: it stands in this file twice;
- * - `payment`, `part-payment`, `overpaid`: money, and what it leaves.
+ * - `payment`, `part-payment`, `overpaid`: money, and what it leaves;
+ * - `came-back`: money that went the other way: a refund, or a payment that the bank did not honor;
+ * - `which-day`: its day is not certain;
+ * - `unsure`: money paid, or a charge: nothing in the file says which.
  */
 export type Verdict =
   | 'as-expected'
@@ -53,7 +57,10 @@ export type Verdict =
   | 'twice'
   | 'payment'
   | 'part-payment'
-  | 'overpaid';
+  | 'overpaid'
+  | 'came-back'
+  | 'which-day'
+  | 'unsure';
 
 export interface JudgedLine {
   readonly line: InvoiceLine;
@@ -65,21 +72,62 @@ export interface JudgedLine {
 /** Holds the lines that were matched to one car against what was expected and what is booked, in the order of the file. */
 export function judgeLines(lines: readonly InvoiceLine[], car: BookedCar): JudgedLine[] {
   const seen: InvoiceLine[] = [];
+  const answered = new Map<string, InvoiceLine>();
   let owed: number = car.owed;
   return lines.map((given) => {
-    const line = withKind(given, car.expected);
+    const line = withDay(withKind(given, car.expected), car.won);
     const twice = seen.find((other) => isSameLine(other, line));
     seen.push(line);
     if (twice !== undefined)
       return { line, verdict: 'twice', expected: null, why: `Same as row ${twice.row} of this file.` };
-    const judged = line.what === 'payment' ? judgePayment(line, car, owed) : judgeCost(line, car);
+    if (line.what === 'unsure') return { line, verdict: 'unsure', expected: null, why: UNSURE };
+    const judged = line.what === 'payment' ? judgePayment(line, car, owed) : onceOnly(judgeCost(line, car), answered);
     if (judged.verdict !== 'booked') owed += line.what === 'payment' ? -line.cents : line.cents;
-    return judged;
+    return askForDay(judged);
   });
 }
 
-/** "Other" becomes a fee if the fee schedule has a fee of that name. */
+/** A price or a fee that one line of the file answers is not answered by a second one, however that is worded. */
+function onceOnly(judged: JudgedLine, answered: Map<string, InvoiceLine>): JudgedLine {
+  const { line, expected, verdict } = judged;
+  if (expected === null || line.cents < 0 || verdict === 'booked' || !ONCE.has(expected.cost)) return judged;
+  const first = answered.get(expected.key);
+  if (first === undefined) {
+    answered.set(expected.key, line);
+    return judged;
+  }
+  const why = `Row ${first.row} of this file already bills ${expected.label}. Recording this too would count both.`;
+  return { ...judged, verdict: 'again', why };
+}
+const ONCE: ReadonlySet<CostKind> = new Set(['hammer', 'fee']);
+
+const UNSURE = 'Money paid, or a charge? Nothing in the file says which. Choose one.';
+
+/** A year that was not written is taken as the nearest past, but a bill doesn't come before its car was won. */
+function withDay(line: InvoiceLine, won: LocalDate | undefined): InvoiceLine {
+  const early = line.dayDoubt === 'year-guessed' && line.date !== undefined && won !== undefined && line.date < won;
+  return early ? { ...line, date: undefined } : line;
+}
+
+/** A day that nobody can be sure of is asked for before anything else about the line. */
+function askForDay(judged: JudgedLine): JudgedLine {
+  const { line } = judged;
+  if (line.dayDoubt === 'to-come')
+    return { ...judged, verdict: 'which-day', why: `${line.date} is still to come. Check the day. ${judged.why}` };
+  if (line.dayDoubt === 'year-guessed' && line.date === undefined) {
+    const why = `Its day has no year, and the nearest one past is before the car was won. Write the date. ${judged.why}`;
+    return { ...judged, verdict: 'which-day', why };
+  }
+  return judged;
+}
+
+/** "Other" becomes a fee if the fee schedule has a fee of that name, and so does what may be money by its words alone. */
 function withKind(line: InvoiceLine, expected: readonly ExpectedLine[]): InvoiceLine {
+  if (line.what === 'unsure' && line.raises !== undefined && line.raises > 0) {
+    const words = plainWords(line.label);
+    const named = expected.find(({ cost, label }) => cost === 'fee' && plainWords(label) === words);
+    if (named !== undefined) return { ...line, what: 'cost', cost: 'fee', cents: line.raises };
+  }
   if (line.what !== 'cost' || line.cost !== 'other') return line;
   const fee = answeredBy({ cost: 'fee', label: line.label }, expected);
   return fee === undefined ? line : { ...line, cost: 'fee' };
@@ -108,7 +156,7 @@ function judgeCost(line: InvoiceLine, car: BookedCar): JudgedLine {
     const why = `${other.label} is already recorded at ${formatMoney(other.cents)}. Recording this too would count both. Undo the earlier one if this corrects it.`;
     return { line, verdict: 'again', expected, why };
   }
-  if (expected === null && line.cents < 0)
+  if (line.cents < 0)
     return { line, verdict: 'not-expected', expected, why: 'A credit: this much comes off the car’s cost.' };
   const why = differenceInWords(line.cost, expected, line.cents);
   if (expected === null) return { line, verdict: 'not-expected', expected, why };
@@ -128,7 +176,7 @@ function judgePayment(line: InvoiceLine, car: BookedCar, owed: number): JudgedLi
     return { line, verdict: 'booked', expected: null, why: `This payment ${how}, on ${same.date}.` };
   }
   const left = owed - line.cents;
-  if (line.cents < 0) return { line, verdict: 'payment', expected: null, why: 'Refund from the auction.' };
+  if (line.cents < 0) return { line, verdict: 'came-back', expected: null, why: backInWords(line, car) };
   if (left < 0) {
     const why = `This is ${formatMoney(cents(-left))} more than is owed (${formatMoney(cents(owed))}).`;
     return { line, verdict: 'overpaid', expected: null, why };
@@ -136,6 +184,14 @@ function judgePayment(line: InvoiceLine, car: BookedCar, owed: number): JudgedLi
   if (left === 0) return { line, verdict: 'payment', expected: null, why: 'It pays all that is owed.' };
   const why = `A part: ${formatMoney(cents(left))} of ${formatMoney(cents(owed))} is still owed after it.`;
   return { line, verdict: 'part-payment', expected: null, why };
+}
+
+/** Whether it takes back a payment that is recorded, or is a refund. */
+function backInWords(line: InvoiceLine, car: BookedCar): string {
+  const paid = car.payments.find((payment) => payment.cents === -line.cents);
+  return paid === undefined
+    ? 'A refund, or a payment that was returned. Check that it came.'
+    : `It undoes the payment of ${paid.date}. Check with the bank.`;
 }
 
 /** A transfer that was noted on Friday stands on the statement by the end of the next week. */

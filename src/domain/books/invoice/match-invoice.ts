@@ -82,6 +82,10 @@ function matchOf(
 /** Whether a line starts out ticked: the car is certain, and nothing about the line wants a decision. */
 export const startsTicked = (match: CarMatch, line: JudgedLine): boolean => match.how === 'exact' && isPlain(line);
 
+/** Whether a line may be recorded at all: it is said what it is, and of which day. */
+export const canBeTicked = ({ line, verdict }: JudgedLine): boolean =>
+  line.what !== 'unsure' && (verdict !== 'which-day' || line.date !== undefined);
+
 /** Whether a line itself wants no decision, once it is certain which car it is for. */
 export const isPlain = ({ verdict }: JudgedLine): boolean =>
   verdict === 'as-expected' || verdict === 'payment' || verdict === 'part-payment';

@@ -142,7 +142,7 @@ describe('what to think of a line', () => {
     ]);
     const paid = { payments: [{ cents: dollars(5000), date: day('2026-12-02') }], owed: dollars(5175) };
     expect(verdicts([pay(5000, 4)], paid)).toEqual(['booked']);
-    expect(verdicts([pay(-100, 4)], paid)).toEqual(['payment']);
+    expect(verdicts([pay(-100, 4)], paid)).toEqual(['came-back']);
     // One that somebody tapped some days before the statement's day is the same, one that was booked is not.
     const tapped = { payments: [{ cents: dollars(5000), date: day('2026-11-27'), noted: true }], owed: dollars(5175) };
     expect(verdicts([pay(5000, 4)], tapped)).toEqual(['booked']);
