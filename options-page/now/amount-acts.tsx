@@ -64,6 +64,11 @@ export function AmountActs({ label, start, acts, onAct }: AmountActsProps) {
               setFault(undefined);
             }}
             onFocus={(event) => event.currentTarget.select()}
+            onKeyDown={(event) => {
+              // Where several buttons go by the amount, Enter could mean any of them.
+              const [only, ...others] = acts;
+              if (event.key === 'Enter' && only !== undefined && others.length === 0) press(only);
+            }}
           />
         </span>
       </div>

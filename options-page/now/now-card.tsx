@@ -1,7 +1,9 @@
+import { useEffect, useState } from 'preact/hooks';
 import { nextClose, readingsOf } from '../../src/domain/alerts/alert-lot.ts';
 import type { BidState } from '../../src/domain/bid/bid-state.ts';
 import { bidWords, priceWords } from '../../src/domain/bid/bid-words.ts';
 import { tellApart } from '../../src/domain/close/say-close.ts';
+import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { ZERO } from '../../src/domain/money/cents.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
@@ -20,22 +22,30 @@ import { timeWords } from '../../src/views/words/call-words.ts';
 import { timeLeft } from '../../src/views/words/close-words.ts';
 import { LotActs } from './lot-acts.tsx';
 import type { NowLot } from './now-lot.ts';
+import { QuickActs } from './quick-acts.tsx';
 
 interface NowCardProps {
   readonly lot: NowLot;
   readonly people: readonly string[];
   readonly now: Instant;
-  /** Whether what can be done about it is in sight at once. */
+  /** Whether everything that can be done about it is in sight at once. */
   readonly open: boolean;
+  /** How many close almost together with it, itself among them. */
+  readonly together?: number;
 }
 
-/** One lot: its name, the price at which to stop, the time left; and what can be done, at once or when it is opened. */
-export function NowCard({ lot, people, now, open }: NowCardProps) {
+/**
+ * One lot: its name, the price at which to stop, the time left, and a button for what is most likely said of it. Opened, it
+ * has everything that can be done.
+ */
+export function NowCard({ lot, people, now, open, together = 1 }: NowCardProps) {
   const { setup } = useWorkspace();
   const { send, pending, clear } = useAskedAct(lot.state);
   const bid = lot.bidAt(now);
   const next = nextClose(lot, now);
   const doubtful = readingsOf(lot).length > 1;
+  const [isOpen, setOpen] = useState(open);
+  useEffect(() => setOpen(open), [open]);
   const questions = stateQuestions(bid, {
     result: lot.state.sale?.result?.entry,
     people,
@@ -43,9 +53,9 @@ export function NowCard({ lot, people, now, open }: NowCardProps) {
   });
   return (
     <li class="now-card" id={`now-${lot.id}`} tabIndex={-1}>
-      <details open={open}>
+      <details open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>
-          <span class="now-name">{lot.name}</span>
+          <span class="now-name">{nameWords(lot)}</span>
           <span class="now-stop">
             <span class="small quiet">{lot.standing.maxBid === null ? '' : 'stop at'}</span>
             <span class={lot.standing.maxBid === null ? 'now-figure words' : 'now-figure'}>
@@ -57,6 +67,7 @@ export function NowCard({ lot, people, now, open }: NowCardProps) {
               {timeLeft(next, now)}
               {doubtful && '?'}
             </span>
+            {together > 1 && <span class="small now-together">{together} close together</span>}
           </span>
           <span class={bid.loud ? 'now-facts act small' : 'now-facts small'}>
             {standWords(lot, bid, seenWords(bid, setup.store.zone, now))}
@@ -65,7 +76,6 @@ export function NowCard({ lot, people, now, open }: NowCardProps) {
         <p class="small quiet">
           <CloseLine lot={lot} /> <a href={`#/lot/${lot.id}`}>Worksheet</a>
         </p>
-        <Unkept pending={pending} onAct={send} onLeave={clear} />
         {pending?.question === undefined &&
           questions.map((question) => (
             <AskBox
@@ -76,10 +86,19 @@ export function NowCard({ lot, people, now, open }: NowCardProps) {
               focus={false}
             />
           ))}
-        <LotActs lot={lot} people={people} now={now} onAct={send} />
+        {isOpen && <LotActs lot={lot} people={people} now={now} onAct={send} />}
       </details>
+      <Unkept pending={pending} onAct={send} onLeave={clear} />
+      {!isOpen && pending === undefined && <QuickActs lot={lot} now={now} onAct={send} />}
     </li>
   );
+}
+
+/** The number first: it is what the sale calls out, and the end of a long name is cut off. */
+function nameWords({ state: { facts } }: NowLot): string {
+  const title = lotTitle(facts);
+  const { lotNumber } = facts;
+  return lotNumber === undefined || title === `Lot ${lotNumber}` ? title : `Lot ${lotNumber} · ${title}`;
 }
 
 function CloseLine({ lot }: { lot: NowLot }) {
@@ -119,6 +138,9 @@ function seenWords({ price }: BidState, zone: Zone, now: Instant): string {
   return seen === undefined || now - seen < HOUR ? '' : `, seen ${timeWords(seen, zone, now)}`;
 }
 
+/** Whether the words of a bid have the price in them. */
+const saysPrice = (bid: BidState) => bid.is === 'outbid' || (bid.is === 'ended' && bid.result === undefined);
+
 /** What stands at the sale, as far as we know. */
 function standWords(lot: NowLot, bid: BidState, seen: string): string {
   const { priceNow } = lot.state.facts;
@@ -127,7 +149,7 @@ function standWords(lot: NowLot, bid: BidState, seen: string): string {
     why === undefined ? '' : `can’t be worked out: ${why}`,
     bidWords(bid),
     priceWords(bid),
-    priceNow === undefined ? '' : `now ${formatMoney(priceNow)}${seen}`,
+    priceNow === undefined ? '' : saysPrice(bid) ? seen.replace(', ', '') : `now ${formatMoney(priceNow)}${seen}`,
     lot.handedTo === undefined ? '' : `${lot.handedTo} has it`,
   ]
     .filter(Boolean)

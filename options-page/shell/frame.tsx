@@ -27,6 +27,9 @@ const TOOLS: readonly Place[] = [
   { hash: '#/words', label: 'Words', screens: ['words'] },
 ];
 
+/** Screens that fill the window and scroll in a part of their own, so that what is said at its foot covers nothing. */
+const FILLS: ReadonlySet<Route['screen']> = new Set(['lots', 'now']);
+
 interface FrameProps {
   readonly screen: Route['screen'];
   /** The store's clock. */
@@ -55,7 +58,7 @@ export function Frame({ screen, clock, note, children }: FrameProps) {
         {clock}
       </header>
       {note}
-      <main id="main" tabIndex={-1}>
+      <main id="main" tabIndex={-1} class={FILLS.has(screen) ? 'fills' : ''}>
         {children}
       </main>
     </>

@@ -1,44 +1,53 @@
-import { closeTogether } from '../rush/collisions.ts';
-import { DAY, HOUR } from '../time/units.ts';
-import { type AlertLot, closesBy, nextClose } from './alert-lot.ts';
+import { HOUR } from '../time/units.ts';
+import { type AlertLot, closesBy, needsBid, nextClose } from './alert-lot.ts';
 
 /** What wants a hand about now. */
 export interface NowList<Lot extends AlertLot> {
-  /** Still open, the soonest first; lots that close almost together are one group. */
-  readonly ahead: readonly (readonly Lot[])[];
   /** Closed lots without a result, the latest first. */
   readonly unanswered: readonly Lot[];
-  /** Open lots that come later than those. */
-  readonly later: number;
+  /**
+   * What closes within the hour, and what closes later today with a bid that wants a hand. Those on which somebody still has
+   * to act come first, each kind the soonest first.
+   */
+  readonly hour: readonly Lot[];
+  /** The others of today, the soonest first; where nothing closes today, the next few. */
+  readonly today: readonly Lot[];
+  /** Open lots that come later than those, the soonest first. */
+  readonly later: readonly Lot[];
 }
 
-/** As far ahead as a person on duty has to think. */
-const AHEAD = 3 * HOUR;
+/** Late at night the day has few hours left, and what closes soon is of tomorrow. */
+const AT_LEAST = 3 * HOUR;
 /** What closed longer ago belongs to the list of results. */
-const BEHIND = DAY;
-/** When nothing closes that soon, the next few are shown all the same. */
+const BEHIND = 24 * HOUR;
+/** When nothing closes today, the next few are shown all the same. */
 const NEXT_FEW = 3;
 const MOST = 30;
 
-/** The lots of the next hours and those just closed. A lot that is done with, or whose result is known, is not among them. */
-export function nowList<Lot extends AlertLot>(
-  lots: readonly Lot[],
-  reactionMinutes: number,
-  now: number,
-): NowList<Lot> {
+/**
+ * The lots of today, those just closed, and what comes later. A lot that is done with, or whose result is known, is not among
+ * them.
+ * @param dayEnds the end of the store's day
+ */
+export function nowList<Lot extends AlertLot>(lots: readonly Lot[], dayEnds: number, now: number): NowList<Lot> {
   const live = lots
     .filter((lot) => !lot.ended && lot.done !== true)
     .sort((a, b) => nextClose(a, now) - nextClose(b, now));
   // Between two readings of its close a lot may still be open.
   const open = live.filter((lot) => closesBy(lot) > now);
-  const soon = open.filter((lot) => nextClose(lot, now) <= now + AHEAD).slice(0, MOST);
-  const shown = soon.length > 0 ? soon : open.slice(0, NEXT_FEW);
+  const until = Math.max(dayEnds, now + AT_LEAST);
+  const ofToday = open.filter((lot) => nextClose(lot, now) <= until).slice(0, MOST);
+  // Whether there is a bid is known at once; how it stands is worked out only for those.
+  const isOfHour = (lot: Lot) => nextClose(lot, now) <= now + HOUR || (lot.bid.placed && needsBid(lot));
+  const hour = ofToday.filter(isOfHour);
+  const today = ofToday.length > 0 ? ofToday.filter((lot) => !hour.includes(lot)) : open.slice(0, NEXT_FEW);
   return {
-    ahead: closeTogether(shown, reactionMinutes),
     unanswered: live
       .filter((lot) => closesBy(lot) <= now && closesBy(lot) > now - BEHIND && lot.since < closesBy(lot))
       .reverse()
       .slice(0, MOST),
-    later: open.length - shown.length,
+    hour: [...hour.filter(needsBid), ...hour.filter((lot) => !needsBid(lot))],
+    today,
+    later: open.slice(hour.length + today.length),
   };
 }

@@ -7,6 +7,13 @@ export function carName(facts: Pick<LotFacts, 'year' | 'make' | 'model' | 'trim'
     .join(' ');
 }
 
+/** The title with the number that the sale gives it. */
+export function lotName(facts: LotFacts): string {
+  const title = lotTitle(facts);
+  const { lotNumber } = facts;
+  return lotNumber === undefined || title === `Lot ${lotNumber}` ? title : `${title}, lot ${lotNumber}`;
+}
+
 /** The name if there is one, else the VIN, else the lot number, else a word that says it has none yet. */
 export function lotTitle(facts: LotFacts): string {
   return carName(facts) || facts.vin || (facts.lotNumber ? `Lot ${facts.lotNumber}` : 'A lot without a name');

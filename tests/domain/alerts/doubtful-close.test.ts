@@ -48,9 +48,9 @@ describe('a lot whose close can mean two moments', () => {
   test('that are days apart stays open, under its next one, and stands in the list of both evenings', () => {
     const later = instant(FIRST + 29 * DAY);
     const far = inventedLot('a', FIRST, { otherCloses: [later] });
-    const { ahead, unanswered } = nowList([far], 3, FIRST + HOUR);
-    expect([ahead.flat().length, unanswered.length]).toEqual([1, 0]);
-    expect(nowList([far], 3, later + HOUR).unanswered).toHaveLength(1);
+    const { today, unanswered } = nowList([far], FIRST + 9 * HOUR, FIRST + HOUR);
+    expect([today.length, unanswered.length]).toEqual([1, 0]);
+    expect(nowList([far], later + 9 * HOUR, later + HOUR).unanswered).toHaveLength(1);
     const evening = bareRules({ digestAt: '19:00' as never });
     const friday = planFor([far], clockAt('2026-11-27', '19:00'), { rules: evening });
     expect(friday.due.map(({ keys, body }) => ({ keys, body }))).toEqual([

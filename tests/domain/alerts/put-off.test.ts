@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { putOffUntil } from '../../../src/domain/alerts/lot-calls.ts';
-import { nowList } from '../../../src/domain/alerts/now-list.ts';
 import { offerCode, offerWords, readOfferCode } from '../../../src/domain/alerts/offer.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import { MINUTE } from '../../../src/domain/time/units.ts';
@@ -63,24 +62,3 @@ test.each([
   'done:1',
   'won',
 ])('what is no answer is none: “%s”', (code) => expect(readOfferCode(code)).toBeNull());
-
-test('the Now screen has what closes in the next hours, colliding lots as one group, and what nobody answered', () => {
-  const now = CLOSE - 60 * MINUTE;
-  const at = (minutes: number) => now + minutes * MINUTE;
-  const lots = [
-    inventedLot('soon', at(10)),
-    inventedLot('with', at(12)),
-    inventedLot('later', at(60)),
-    inventedLot('tomorrow', at(1500)),
-    inventedLot('done', at(11), { done: true }),
-    inventedLot('closed', at(-5)),
-    inventedLot('answered', at(-6), { ended: true }),
-    inventedLot('history', at(-7), { since: instant(at(-1)) }),
-    inventedLot('old', at(-2000)),
-  ];
-  const list = nowList(lots, 3, now);
-  expect(list.ahead.map((group) => group.map(({ id }) => id))).toEqual([['soon', 'with'], ['later']]);
-  expect(list.unanswered.map(({ id }) => id)).toEqual(['closed']);
-  expect(list.later).toBe(1);
-  expect(nowList([inventedLot('far', at(5000))], 3, now).ahead).toHaveLength(1);
-});
