@@ -20,7 +20,7 @@ function draw({ type, props }: VNode): Node[] {
   for (const [name, value] of Object.entries(props)) {
     if (name === 'style') Object.assign(element.style, value);
     else if (name === 'children') element.append(...drawOnce(value as ComponentChildren));
-    else if (value !== undefined) element.setAttribute(name, String(value));
+    else if (value !== undefined && value !== false) element.setAttribute(name, String(value));
   }
   return [element];
 }

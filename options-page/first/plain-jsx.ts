@@ -4,3 +4,4 @@
  */
 export const jsx = (type: unknown, props: object) => ({ type, props });
 export const jsxs = jsx;
+export const Fragment = ({ children }: { readonly children?: unknown }) => children;

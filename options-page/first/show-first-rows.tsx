@@ -1,11 +1,12 @@
 import type { Instant } from '../../src/domain/time/instant.ts';
 import { markLotsShown } from '../../src/views/lots/lots-shown.ts';
 import type { RowWords } from '../../src/views/lots/row-words.ts';
+import { setTracks } from '../lots/columns.tsx';
 import { LotRow } from '../lots/lot-row.tsx';
 import { NARROW, rowHeight } from '../lots/lot-table-frame.tsx';
 import { drawOnce } from './draw-once.ts';
 import '../shell/frame.css';
-import '../lots/watchlist.css';
+import '../lots/lot-table.css';
 
 /** What stands above the rows is at least this high, in CSS pixels; every row too many would only take time. */
 const ABOVE_LIST = 200;
@@ -27,10 +28,15 @@ export async function showFirstRows(rows: readonly RowWords[], page: HTMLElement
   if (list === null) return;
   const height = rowHeight(narrow);
   const inSight = open.slice(0, Math.ceil((innerHeight - ABOVE_LIST) / height));
+  setTracks();
   frame.querySelector('.lot-table')?.setAttribute('aria-rowcount', String(open.length + 1));
   list.style.height = `${open.length * height}px`;
   list.append(
-    ...drawOnce(inSight.map((row, index) => <LotRow key={row.id} row={row} index={index} height={height} now={now} />)),
+    ...drawOnce(
+      inSight.map((row, index) => (
+        <LotRow key={row.id} row={row} index={index} top={index * height} height={height} now={now} />
+      )),
+    ),
   );
   // In an element of its own, which the program that comes later takes away as a whole.
   const place = document.createElement('div');

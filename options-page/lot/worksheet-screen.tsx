@@ -18,6 +18,7 @@ import { DaysPart } from './days/days-part.tsx';
 import { History } from './history.tsx';
 import { Incomplete } from './incomplete.tsx';
 import { LotInputs } from './inputs/lot-inputs.tsx';
+import { LotSteps } from './lot-steps.tsx';
 import { RetailPart } from './retail/retail-part.tsx';
 import { RiskPart } from './risk/risk-part.tsx';
 import { EarlierLives } from './sale/earlier-lives.tsx';
@@ -30,7 +31,13 @@ import './worksheet.css';
 export function WorksheetScreen({ id }: { id: string }) {
   const { lots, complete } = useWorkspace();
   const lot = lots.find((candidate) => candidate.id === id);
-  if (lot !== undefined) return <Worksheet key={lot.id} lot={lot} />;
+  if (lot !== undefined)
+    return (
+      <>
+        <LotSteps id={lot.id} />
+        <Worksheet key={lot.id} lot={lot} />
+      </>
+    );
   if (!complete) return <p role="status">Reading your lots…</p>;
   return (
     <section class="stack">

@@ -5,7 +5,9 @@ import type { Instant } from '../../src/domain/time/instant.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import { type ExtraColumn, lotsToCsv } from '../../src/intake/lots-to-csv.ts';
 import { pauseForPage } from '../../src/intake/pause.ts';
+import type { LotCell } from '../../src/intake/rows/lot-cells.ts';
 import type { LotWorks } from '../../src/views/lots/standing.ts';
+import { COLUMNS, type FileLot } from './columns.tsx';
 
 /** Work between two turns of the page. */
 const SLICE_MS = 12;
@@ -26,27 +28,17 @@ export async function listAsCsv(
   onProgress: (written: number) => void,
 ): Promise<Blob> {
   const byFacts = new Map(lots.map((lot) => [lot.facts, lot]));
-  const standing = (facts: LotState['facts']) => {
+  const cell = (facts: LotState['facts'], value: (lot: FileLot) => string | number | null | undefined) => {
     const lot = byFacts.get(facts);
-    return lot === undefined ? undefined : works.of(lot);
+    return lot && csvCell(value({ standing: works.of(lot), bid: bidWords(works.bids.at(lot, now)) }));
   };
-  const bid = (facts: LotState['facts']) => {
-    const lot = byFacts.get(facts);
-    return lot === undefined ? undefined : ({ text: bidWords(works.bids.at(lot, now)), kind: 'text' } as const);
-  };
-  const money = (amount: number | null | undefined) =>
-    amount === null || amount === undefined ? undefined : ({ text: String(amount / 100), kind: 'number' } as const);
   const extra: ExtraColumn[] = [
-    { heading: 'Max bid', cell: ({ facts }) => money(standing(facts)?.maxBid) },
-    { heading: 'Bid state', cell: ({ facts }) => bid(facts) },
-    { heading: 'Headroom', cell: ({ facts }) => money(standing(facts)?.headroom) },
-    {
-      heading: 'Missing',
-      cell: ({ facts }) => {
-        const missing = standing(facts)?.missing ?? [];
-        return missing.length === 0 ? undefined : { text: missing.join('; '), kind: 'text' };
-      },
-    },
+    ...COLUMNS.flatMap(({ file }) =>
+      file === null
+        ? []
+        : { heading: file.heading, cell: ({ facts }: Pick<LotState, 'facts'>) => cell(facts, file.of) },
+    ),
+    { heading: 'Missing', cell: ({ facts }) => cell(facts, ({ standing }) => standing.missing.join('; ')) },
   ];
   const { venues, titles } = setup;
   const context = { now, storeZone: setup.store.zone, venues, titles, readClose: readCloseTime };
@@ -60,4 +52,10 @@ export async function listAsCsv(
     until = performance.now() + SLICE_MS;
   }
   return new Blob(parts, { type: 'text/csv' });
+}
+
+/** Cents as dollars; nothing for what is empty. */
+function csvCell(value: string | number | null | undefined): LotCell | undefined {
+  if (value === null || value === undefined || value === '') return undefined;
+  return typeof value === 'number' ? { text: String(value / 100), kind: 'number' } : { text: value, kind: 'text' };
 }

@@ -1,29 +1,14 @@
 import type { ComponentChildren, RefObject } from 'preact';
-import type { ListView, ShowKey, SortKey } from '../../src/views/lots/list-order.ts';
-
-const SHOWS: readonly { key: ShowKey; label: string }[] = [
-  { key: 'open', label: 'Still open' },
-  { key: 'day', label: 'Next 24 hours' },
-  { key: 'unplaced', label: 'No proxy yet' },
-  { key: 'outbid', label: 'Outbid' },
-  { key: 'over-max', label: 'Over max' },
-  { key: 'unfinished', label: 'Something missing' },
-  { key: 'closed', label: 'Closed' },
-  { key: 'all', label: 'All' },
-];
-
-const SORTS: readonly { key: SortKey; label: string }[] = [
-  { key: 'close', label: 'Close' },
-  { key: 'todo', label: 'To do' },
-  { key: 'headroom', label: 'Headroom' },
-  { key: 'max-bid', label: 'Max bid' },
-  { key: 'price', label: 'Price now' },
-  { key: 'car', label: 'Car' },
-];
+import type { ShowKey } from '../../src/views/lots/list-filter.ts';
+import type { ListView } from '../../src/views/lots/list-order.ts';
+import { COLUMNS, columnOf } from './columns.tsx';
+import { ListShows } from './list-shows.tsx';
+import './list-tools.css';
 
 interface ListToolsProps {
   readonly view: ListView;
   readonly onView: (view: ListView) => void;
+  readonly counts: Readonly<Record<ShowKey, number>> | null;
   readonly shown: number;
   readonly known: number;
   readonly complete: boolean;
@@ -34,29 +19,18 @@ interface ListToolsProps {
 }
 
 /** What is shown, in which order, and how many that makes. */
-export function ListTools({ view, onView, shown, known, complete, searchBox, onKeySheet, children }: ListToolsProps) {
+export function ListTools(props: ListToolsProps) {
+  const { view, onView, counts, shown, known, complete, searchBox, onKeySheet, children } = props;
   return (
     <div class="list-tools no-print">
-      <fieldset class="row">
-        <legend class="visually-hidden">Show</legend>
-        {SHOWS.map(({ key, label }) => (
-          <button
-            key={key}
-            type="button"
-            aria-pressed={view.show === key}
-            onClick={() => onView({ ...view, show: key })}
-          >
-            {label}
-          </button>
-        ))}
-      </fieldset>
+      <ListShows show={view.show} onShow={(show) => onView({ ...view, show })} counts={counts} />
       <div class="row">
         <input
           ref={searchBox}
           type="search"
           class="list-search"
           aria-label="Search the lots"
-          placeholder="Search: car, VIN, lot, venue"
+          placeholder="Search: car, VIN, lot 427, venue"
           value={view.search}
           onInput={(event) => onView({ ...view, search: event.currentTarget.value })}
         />
@@ -65,11 +39,11 @@ export function ListTools({ view, onView, shown, known, complete, searchBox, onK
           <select
             value={view.sort}
             onChange={(event) => {
-              const chosen = SORTS.find(({ key }) => key === event.currentTarget.value);
-              if (chosen) onView({ ...view, sort: chosen.key, descending: startsDescending(chosen.key) });
+              const { largestFirst, key } = columnOf(event.currentTarget.value) ?? {};
+              if (key !== undefined) onView({ ...view, sort: key, descending: largestFirst === true });
             }}
           >
-            {SORTS.map(({ key, label }) => (
+            {COLUMNS.map(({ key, label }) => (
               <option key={key} value={key}>
                 {label}
               </option>
@@ -85,6 +59,9 @@ export function ListTools({ view, onView, shown, known, complete, searchBox, onK
         >
           {view.descending ? '↓' : '↑'}
         </button>
+        <button type="button" aria-pressed={view.byVenue} onClick={() => onView({ ...view, byVenue: !view.byVenue })}>
+          By venue
+        </button>
         <button type="button" class="plain" onClick={onKeySheet}>
           Keys
         </button>
@@ -98,6 +75,3 @@ export function ListTools({ view, onView, shown, known, complete, searchBox, onK
     </div>
   );
 }
-
-/** Money is looked at from the top, time and names from the start. */
-export const startsDescending = (key: SortKey) => key === 'headroom' || key === 'max-bid' || key === 'price';

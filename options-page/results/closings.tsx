@@ -40,7 +40,7 @@ export function Closings({ minute, complete }: ClosingsProps) {
   const scroller = useRef<HTMLDivElement>(null);
   const rows = useListed(lots, minute);
   const height = narrow ? HEIGHT_NARROW : HEIGHT;
-  const { items, total } = useVirtualRows(scroller, rows.length, height);
+  const { items, total } = useVirtualRows(scroller, rows.length, { height });
   const [drafts, setDrafts] = useState(readDrafts);
 
   const type = useCallback((id: string, text: string) => {

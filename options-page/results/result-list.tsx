@@ -14,7 +14,7 @@ const HEIGHT_NARROW = 84;
 export function ResultList({ rows }: { rows: readonly ResultRow[] }) {
   const scroller = useRef<HTMLDivElement>(null);
   const height = useMedia('(max-width: 700px)') ? HEIGHT_NARROW : HEIGHT;
-  const { items, total } = useVirtualRows(scroller, rows.length, height);
+  const { items, total } = useVirtualRows(scroller, rows.length, { height });
   if (rows.length === 0) return null;
   return (
     <div class="result-scroll" ref={scroller}>

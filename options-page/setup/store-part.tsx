@@ -1,4 +1,3 @@
-import { DEMO_HREF } from '../../src/ui/demo-mode.ts';
 import { TextInput } from '../../src/ui/inputs/text-input.tsx';
 import { ZoneInput } from '../../src/ui/inputs/zone-input.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
@@ -55,9 +54,6 @@ export function StorePart({ part }: { part: SetupPart }) {
         />
       </div>
       <AuthorField />
-      <p class="small">
-        <a href={DEMO_HREF}>Open the demo</a>: a made-up dealer’s week beside your own data, which it never touches.
-      </p>
     </PartFrame>
   );
 }

@@ -78,7 +78,7 @@ test('the list is walked, searched and opened by keyboard alone', async () => {
   await page.run(() => (document.activeElement as HTMLElement | null)?.blur());
   await page.press('ArrowDown');
   await page.press('ArrowDown');
-  expect(await page.run(() => (document.activeElement as HTMLElement | null)?.dataset.row)).toBe('1');
+  expect(await page.run(() => document.activeElement?.closest<HTMLElement>('[data-row]')?.dataset.row)).toBe('1');
   await page.press('ArrowUp');
   await page.press('Enter');
   await page.until(() => document.querySelector('.worksheet'));
@@ -86,11 +86,11 @@ test('the list is walked, searched and opened by keyboard alone', async () => {
   await page.until(() => document.querySelector('.lot-row'));
   await page.press('End');
   await page.until(() => {
-    const { row } = (document.activeElement as HTMLElement).dataset;
+    const row = document.activeElement?.closest<HTMLElement>('[data-row]')?.dataset.row;
     return row !== undefined && Number(row) + 2 === Number(document.querySelector('.lot-table')?.ariaRowCount);
   });
   await page.press('Home');
-  await page.until(() => (document.activeElement as HTMLElement).dataset.row === '0');
+  await page.until(() => document.activeElement?.closest<HTMLElement>('[data-row]')?.dataset.row === '0');
   await page.press('s');
   expect(await page.run(() => document.activeElement?.getAttribute('type'))).toBe('search');
 });

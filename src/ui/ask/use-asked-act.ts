@@ -18,10 +18,13 @@ export interface AskedAct {
   readonly clear: () => void;
 }
 
-/** Sends acts on one lot, and holds what has to be answered before one is kept. */
-export function useAskedAct(lot: LotState): AskedAct {
+/**
+ * Sends acts on one lot, and holds what has to be answered before one is kept.
+ * @param start what is to be answered already, by an act that was sent elsewhere
+ */
+export function useAskedAct(lot: LotState, start?: Pending): AskedAct {
   const act = useLotAct();
-  const [pending, setPending] = useState<Pending>();
+  const [pending, setPending] = useState(start);
   return {
     pending,
     clear: () => setPending(undefined),

@@ -1,16 +1,19 @@
+import { offerWords } from '../../domain/alerts/offer.ts';
 import type { OpenBid } from '../../domain/bid/bid-state.ts';
 import { bidWords } from '../../domain/bid/bid-words.ts';
 import type { Contradiction } from '../../domain/claims/contradictions.ts';
-import { lotTitle } from '../../domain/lot/car-name.ts';
+import { lotName, lotTitle } from '../../domain/lot/car-name.ts';
 import type { LotId } from '../../domain/lot/lot.ts';
 import { cents, ZERO } from '../../domain/money/cents.ts';
 import { formatMoney } from '../../domain/money/format-money.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import { lastReading } from '../../domain/time/close-time.ts';
 import type { LotState } from '../../folds/lot-state.ts';
-import type { Bids } from './bids.ts';
+import { bidOffer } from './act-offers.ts';
+import { type Bids, maxBidOf } from './bids.ts';
 import type { CloseLook } from './close-look.ts';
 import { closeLook } from './close-look.ts';
+import { type RowAct, rowActFor } from './row-act.ts';
 import type { Standing } from './standing.ts';
 import { noStopWords } from './stop-words.ts';
 
@@ -18,6 +21,8 @@ import { noStopWords } from './stop-words.ts';
 export interface RowWords {
   readonly id: LotId;
   readonly title: string;
+  /** What it is called where its row is not in sight: with its number. */
+  readonly name: string;
   /** What else tells it from others: miles, venue, lot number, the end of its VIN. */
   readonly sub: string;
   readonly close?: CloseLook | undefined;
@@ -25,7 +30,16 @@ export interface RowWords {
   readonly maxBid: { readonly words: string; readonly as: 'figure' | 'strong' | 'missing' };
   readonly headroom?: { readonly words: string; readonly past: boolean } | undefined;
   /** The one thing to do next, or what is done; of a lot that has not closed. */
-  readonly todo: { readonly words: string; readonly as: 'act' | 'doubt' | 'done' | 'quiet' };
+  readonly todo: {
+    readonly words: string;
+    readonly as: 'act' | 'doubt' | 'done' | 'quiet';
+    /** What can be done there when it is pressed. */
+    readonly act: RowAct;
+    /** What can be noted with one more press; see `bidOffer`. */
+    readonly offer?: string;
+  };
+  /** What our bid is, whatever there is to do first; of a lot that has not closed. */
+  readonly bid: string;
   /** What stands there from `at` on: how it ended, or that nobody has said. Without `at` it never does. */
   readonly ended: { readonly words: string; readonly at?: number | undefined };
 }
@@ -42,6 +56,7 @@ export function rowWords(lot: LotState, { standing, bids, doubts, setup }: RowFr
   return {
     id: lot.id,
     title: lotTitle(facts),
+    name: lotName(facts),
     sub: [
       facts.miles === undefined ? undefined : `${facts.miles.toLocaleString('en-US')} mi`,
       facts.venueName ?? facts.venueId,
@@ -54,7 +69,8 @@ export function rowWords(lot: LotState, { standing, bids, doubts, setup }: RowFr
     price: facts.priceNow === undefined ? undefined : formatMoney(facts.priceNow),
     maxBid: maxBidWords(standing),
     headroom: headroomWords(standing),
-    todo: todoWords(lot, { missing: standing.missing, state: bids.open(lot), doubts }),
+    todo: todoWords(lot, { standing, state: bids.open(lot), doubts }),
+    bid: bidWords(bids.open(lot)),
     ended: endedWords(lot, bids),
   };
 }
@@ -71,25 +87,31 @@ function headroomWords({ headroom }: Standing): RowWords['headroom'] {
 }
 
 interface TodoFrom {
-  readonly missing: readonly string[];
+  readonly standing: Standing;
   readonly state: OpenBid;
   readonly doubts: readonly Contradiction[];
 }
 
 /** A placed bid that needs checking comes before everything that is only unfinished. */
-function todoWords({ facts, clock }: LotState, { missing, state, doubts }: TodoFrom): RowWords['todo'] {
+function todoWords(lot: LotState, from: TodoFrom): RowWords['todo'] {
+  const todo = firstTodo(lot, from);
+  const offer = todo.act === 'bid' ? bidOffer(from.state, maxBidOf(from.standing)) : null;
+  return offer === null ? todo : { ...todo, offer: offerWords(offer) };
+}
+
+function firstTodo({ facts, clock }: LotState, { standing, state, doubts }: TodoFrom): RowWords['todo'] {
   const handedTo = clock?.handedTo?.to;
   const words = bidWords(state);
-  if (state.is !== 'none' && state.loud && handedTo === undefined) return { words, as: 'act' };
-  const [first] = missing;
-  if (first !== undefined) return { words: first, as: 'act' };
-  if (facts.close === undefined) return { words: 'Enter closing time', as: 'act' };
-  if (facts.close.doubts.length > 0) return { words: 'check the close', as: 'doubt' };
-  if (doubts.length > 0) return { words: 'check the listing', as: 'doubt' };
+  if (state.is !== 'none' && state.loud && handedTo === undefined) return { words, as: 'act', act: 'bid' };
+  const [first] = standing.missing;
+  if (first !== undefined) return { words: first, as: 'act', act: rowActFor(standing.needs?.[0]) };
+  if (facts.close === undefined) return { words: 'Enter closing time', as: 'act', act: 'close' };
+  if (facts.close.doubts.length > 0) return { words: 'check the close', as: 'doubt', act: 'close' };
+  if (doubts.length > 0) return { words: 'check the listing', as: 'doubt', act: 'sheet' };
   if (handedTo !== undefined)
-    return { words: `${handedTo} has it; ${words.charAt(0).toLowerCase()}${words.slice(1)}`, as: 'done' };
-  if (state.is === 'none') return { words, as: state.loud ? 'act' : 'quiet' };
-  return { words, as: state.is === 'outbid' ? 'quiet' : 'done' };
+    return { words: `${handedTo} has it; ${words.charAt(0).toLowerCase()}${words.slice(1)}`, as: 'done', act: 'bid' };
+  if (state.is === 'none') return { words, as: state.loud ? 'act' : 'quiet', act: 'bid' };
+  return { words, as: state.is === 'outbid' ? 'quiet' : 'done', act: 'bid' };
 }
 
 function endedWords(lot: LotState, bids: Bids): RowWords['ended'] {

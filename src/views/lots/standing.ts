@@ -12,6 +12,8 @@ import { type Bids, bidsUnder } from './bids.ts';
 export interface Standing extends Worked {
   /** What to do before there is a figure; empty when the worksheet could be worked out. */
   readonly missing: readonly string[];
+  /** Why, for each thing that is missing. */
+  readonly needs?: readonly DealProblem['reason'][];
   /** Why it can't be worked out though nothing is missing, to stand behind a colon. */
   readonly why?: string;
 }
@@ -86,6 +88,7 @@ function inWords(worked: Outcome<Worked, DealRefusal>): Standing {
     maxBid: null,
     headroom: null,
     missing: [...new Set(worked.problems.map(missingWords))],
+    needs: worked.problems.map(({ reason }) => reason),
     ...(why !== undefined && { why }),
   };
 }

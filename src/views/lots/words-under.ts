@@ -32,10 +32,12 @@ function bareRow(lot: LotState, setup: Setup, { short }: CantWorkOut): RowWords 
   return {
     id: lot.id,
     title: title.ok ? title.value : 'A lot that can’t be shown',
+    name: title.ok ? title.value : 'A lot that can’t be shown',
     sub: '',
     close: close.ok ? close.value : { instant: lot.facts.close?.instant ?? lot.addedAt, when: '', rush: '' },
     maxBid: { words: 'can’t be worked out', as: 'missing' },
-    todo: { words: `Can’t be worked out: ${short}`, as: 'act' },
+    todo: { words: `Can’t be worked out: ${short}`, as: 'act', act: 'sheet' },
+    bid: '',
     ended: { words: 'closed' },
   };
 }

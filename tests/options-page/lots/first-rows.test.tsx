@@ -3,6 +3,7 @@ import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, expect, test, vi } from 'vitest';
 import { holdPainting, showFirstRows } from '../../../options-page/first/show-first-rows.tsx';
+import { columnOf } from '../../../options-page/lots/columns.tsx';
 import { LotTable } from '../../../options-page/lots/lot-table.tsx';
 import { firstFrame } from '../../../scripts/first-frame.ts';
 import { demoScenario } from '../../../src/demo/demo-scenario.ts';
@@ -49,19 +50,24 @@ test.each([false, true])('are drawn as the list draws them, on a screen that is 
   const standings = standingsUnder(setup);
   const wordsOf = wordsUnder(setup, standings, lots);
   // What has no close yet comes last in the list, and never among the first to close.
-  const shown = orderLots(lots, FIRST_VIEW, standings, NOW).filter(({ facts }) => facts.close !== undefined);
+  const shown = orderLots(lots, FIRST_VIEW, {
+    works: standings,
+    now: NOW,
+    by: columnOf('close')?.by ?? (() => () => null),
+  }).filter(({ facts }) => facts.close !== undefined);
   const early = openedPage();
   const list = document.createElement('div');
   document.body.append(list);
   act(() =>
     render(
       <LotTable
-        lots={shown}
+        lines={shown}
         view={FIRST_VIEW}
         onView={() => undefined}
         wordsOf={wordsOf}
         now={NOW}
         table={{ current: null }}
+        choice={{ has: () => false, allShown: false, pressAll: () => undefined }}
       />,
       list,
     ),

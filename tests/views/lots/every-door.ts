@@ -10,7 +10,8 @@ import { needOf, wantsAct } from '../../../src/domain/week/closing-need.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
 import { alertLot } from '../../../src/views/lots/alert-lots.ts';
 import { bidsUnder } from '../../../src/views/lots/bids.ts';
-import { orderLots, type ShowKey } from '../../../src/views/lots/list-order.ts';
+import type { ShowKey } from '../../../src/views/lots/list-filter.ts';
+import { orderLots } from '../../../src/views/lots/list-order.ts';
 import { rowWords } from '../../../src/views/lots/row-words.ts';
 import type { LotWorks } from '../../../src/views/lots/standing.ts';
 import { isOpenClosing } from '../../../src/views/results/open-closings.ts';
@@ -34,13 +35,24 @@ export function look(history: BidHistory, at: number): Looked {
 }
 
 /** Holds list, filters, order, week, reminders, badge and the list of closings without a result to the one state. */
+const by = () => () => null;
+
 export function tellsTheSame({ lot, now, works, state }: Looked): void {
   const open = state.is !== 'ended';
   const shows = (show: ShowKey) =>
-    orderLots([lot], { show, sort: 'todo', descending: false, search: '' }, works, now).length === 1;
+    orderLots([lot], { show, sort: 'todo', descending: false, search: '', byVenue: false }, { works, now, by })
+      .length === 1;
   expect({ open: shows('open'), closed: shows('closed') }).toEqual({ open, closed: !open });
-  expect({ none: shows('unplaced'), outbid: shows('outbid'), over: shows('over-max') }).toEqual({
-    none: state.is === 'none',
+  // Without a max bid nobody can say whether there is room: such a lot stands under what is missing.
+  const none = state.is === 'none' && works.of(lot).missing.length === 0;
+  expect({
+    unplaced: shows('unplaced'),
+    noRoom: shows('no-room'),
+    outbid: shows('outbid'),
+    over: shows('over-max'),
+  }).toEqual({
+    unplaced: none && state.loud,
+    noRoom: none && !state.loud,
     outbid: state.is === 'outbid',
     over: state.is === 'over-max',
   });
@@ -64,5 +76,5 @@ function inItsRow(lot: LotState, { now, works, state, open }: Omit<Looked, 'lot'
   expect(row.ended.at !== undefined && row.ended.at <= now).toBe(!open);
   if (state.is === 'ended') expect(row.ended.words).toBe(bidWords(state));
   else if (state.is !== 'none' && state.loud && !state.mayHaveClosed)
-    expect(row.todo).toEqual({ words: bidWords(state), as: 'act' });
+    expect(row.todo).toMatchObject({ words: bidWords(state), as: 'act', act: 'bid' });
 }

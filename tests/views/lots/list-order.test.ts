@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { columnOf } from '../../../options-page/lots/columns.tsx';
 import type { LotFacts, LotId } from '../../../src/domain/lot/lot.ts';
 import { type Cents, cents } from '../../../src/domain/money/cents.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
@@ -56,12 +57,15 @@ const view = (change: Partial<ListView>): ListView => ({
   sort: 'close',
   descending: false,
   search: '',
+  byVenue: false,
   ...change,
 });
 const order = (change: Partial<ListView>) =>
-  orderLots(lots, view(change), { of: standingOf, bids: bidsUnder({ venues: [] }, standingOf) }, NOW).map(
-    ({ id }) => id as string,
-  );
+  orderLots(lots, view(change), {
+    works: { of: standingOf, bids: bidsUnder({ venues: [] }, standingOf) },
+    now: NOW,
+    by: columnOf(view(change).sort)?.by ?? (() => () => null),
+  }).map(({ id }) => id as string);
 
 describe('the order of the list', () => {
   test('puts the next close first and lots without one last, in either direction', () => {
@@ -81,7 +85,7 @@ describe('the order of the list', () => {
   test.each([
     ['open', ['b', 'a', 'c']],
     ['day', ['b']],
-    ['unplaced', ['b', 'c']],
+    ['unplaced', ['b']],
     ['unfinished', ['c']],
     ['closed', ['d']],
   ] as const)('shows only what is %s', (show, expected) => {

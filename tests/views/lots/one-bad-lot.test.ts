@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { COLUMNS } from '../../../options-page/lots/columns.tsx';
 import { planAlerts } from '../../../src/domain/alerts/plan-alerts.ts';
 import type { LotFacts, LotId } from '../../../src/domain/lot/lot.ts';
 import { rushCalendar } from '../../../src/domain/rush/rush-bands.ts';
@@ -9,7 +10,8 @@ import type { LotState } from '../../../src/folds/lot-state.ts';
 import type { EntryId } from '../../../src/journal/ids.ts';
 import { alertLots } from '../../../src/views/lots/alert-lots.ts';
 import { headroomBadge } from '../../../src/views/lots/headroom-badge.ts';
-import { orderLots, SHOW_KEYS, SORT_KEYS } from '../../../src/views/lots/list-order.ts';
+import { SHOW_KEYS } from '../../../src/views/lots/list-filter.ts';
+import { orderLots } from '../../../src/views/lots/list-order.ts';
 import { standingsUnder } from '../../../src/views/lots/standing.ts';
 import { wordsUnder } from '../../../src/views/lots/words-under.ts';
 import { hostileFacts, plainFacts, poisoned } from '../../domain/lot/hostile-facts.ts';
@@ -55,8 +57,12 @@ function everything(lots: readonly LotState[]) {
   const standings = standingsUnder(SETUP);
   const words = wordsUnder(SETUP, standings, lots);
   const orders = SHOW_KEYS.flatMap((show) =>
-    SORT_KEYS.map((sort) =>
-      orderLots(lots, { show, sort, descending: true, search: '' }, standings.rough, NOW).map(({ id }) => id),
+    COLUMNS.map(({ key, by }) =>
+      orderLots(
+        lots,
+        { show, sort: key, descending: true, search: '', byVenue: false },
+        { works: standings.rough, now: NOW, by },
+      ).map(({ id }) => id),
     ),
   );
   const plan = planAlerts({
@@ -127,6 +133,7 @@ test('a low end of nothing is said on the row and in the notice, with the close 
   expect(words.get(bad.id)?.todo).toEqual({
     words: 'Can’t be worked out: the low end of retail is $0',
     as: 'act',
+    act: 'sheet',
   });
   expect(plan.due[0]?.title).toContain('closes in 4 min');
   expect(plan.due[0]?.body).toContain('Can’t be worked out: the low end of retail is $0.');
