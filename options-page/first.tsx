@@ -1,6 +1,7 @@
 import '../src/ui/look/look.css';
 import { build } from '../src/browser/build.ts';
 import { readFirstRows } from '../src/store/views/read-first-rows.ts';
+import { isDemo } from '../src/ui/demo-mode.ts';
 import type { RowWords } from '../src/views/lots/row-words.ts';
 import { loadLater } from './first/load-later.ts';
 import { holdPainting, showFirstRows, startPainting } from './first/show-first-rows.tsx';
@@ -19,7 +20,7 @@ async function start(): Promise<void> {
     else resolve(undefined);
   });
   // Asked before the page itself is there: the browser takes as long to open a database.
-  const reading = SHOWS_LIST.has(location.hash) ? rowsKept() : [];
+  const reading = SHOWS_LIST.has(location.hash) && !isDemo() ? rowsKept() : [];
   await wholePage;
   const page = document.getElementById('page');
   if (page !== null) await showFirstRows(await reading, page);

@@ -1,4 +1,7 @@
 import { useState } from 'preact/hooks';
+import { madeUpRow } from '../../src/demo/made-up-row.ts';
+import { instant } from '../../src/domain/time/instant.ts';
+import { dateIn } from '../../src/domain/time/wall-clock.ts';
 import { FieldFrame } from '../../src/ui/inputs/field.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 
@@ -8,12 +11,10 @@ interface ChooseSourceProps {
   readonly onText: (text: string) => void;
 }
 
-const EXAMPLE = `VIN\tYear\tMake\tModel\tMiles\tLot\tVenue\tCloses\tPrice now\tRetail likely
-1ZL3H4C21M0104471\t2021\tLarkspur\tHauler 20\t45,210\t118\tSaguaro Sale Yard\tSat Nov 28 2:05 PM\t$8,400\t$18,000`;
-
 /** Three ways in, each with what it takes. */
 export function ChooseSource({ fault, onFile, onText }: ChooseSourceProps) {
-  const { addLot, say } = useWorkspace();
+  const { addLot, say, setup } = useWorkspace();
+  const example = madeUpRow(dateIn(setup.store.zone, instant(Date.now())));
   const [text, setText] = useState('');
   const [over, setOver] = useState(false);
   const typeOne = async () => {
@@ -56,7 +57,7 @@ export function ChooseSource({ fault, onFile, onText }: ChooseSourceProps) {
               class="paste-box"
               rows={8}
               value={text}
-              placeholder={EXAMPLE}
+              placeholder={example}
               spellcheck={false}
               onInput={(event) => setText(event.currentTarget.value)}
             />
@@ -80,7 +81,7 @@ export function ChooseSource({ fault, onFile, onText }: ChooseSourceProps) {
             />
           </label>
           {text === '' && (
-            <button type="button" class="plain" onClick={() => setText(EXAMPLE)}>
+            <button type="button" class="plain" onClick={() => setText(example)}>
               Try a made-up row
             </button>
           )}

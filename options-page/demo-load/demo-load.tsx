@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { demoScenario } from '../../src/demo/demo-scenario.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { ID_RANDOM_BYTES, nextLotId } from '../../src/journal/sortable-id.ts';
+import { isDemo } from '../../src/ui/demo-mode.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { loadDemoBooks } from './demo-books-load.ts';
 import { loadDemo } from './load-demo.ts';
@@ -22,6 +23,11 @@ export function DemoLoad() {
       (error: unknown) => setFault(String(error)),
     );
   }, [complete, begun, taken, store]);
+
+  // It is there already, from another visit.
+  useEffect(() => {
+    if (complete && taken && !begun && isDemo()) location.replace('#/lots');
+  }, [complete, taken, begun]);
 
   if (fault !== undefined) return <p class="note warning">The demo could not be loaded: {fault}</p>;
   if (taken && !begun) {

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { DEMO_HREF } from '../../src/ui/demo-mode.ts';
 
 interface EmptyListProps {
   readonly setupKept: boolean;
@@ -6,7 +6,6 @@ interface EmptyListProps {
 
 /** An empty list teaches: what one lot needs, on a small worked example, and the one button that starts. */
 export function EmptyList({ setupKept }: EmptyListProps) {
-  const [asked, setAsked] = useState(false);
   return (
     <section class="stack loose empty-list">
       <div class="stack">
@@ -46,18 +45,9 @@ export function EmptyList({ setupKept }: EmptyListProps) {
             Set up the store and its fees
           </a>
         )}
-        {asked ? (
-          <span class="row">
-            <span>This fills the empty list with a made-up dealer’s week.</span>
-            <a class="button" href="#/demo-load">
-              Load it
-            </a>
-          </span>
-        ) : (
-          <button type="button" class="plain" onClick={() => setAsked(true)}>
-            Look around with the demo
-          </button>
-        )}
+        <a class="button plain" href={DEMO_HREF}>
+          Look around with the demo
+        </a>
       </div>
     </section>
   );

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import * as z from 'zod/mini';
+import { storageKey } from '../../src/ui/demo-mode.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { FIRST_VIEW, type ResultView, resultViewSchema } from '../../src/views/results/result-view.ts';
 
@@ -89,7 +90,7 @@ export function SavedViews({ view, onView }: { view: ResultView; onView: (view: 
 
 function readSaved(): Saved {
   try {
-    const saved = savedSchema.safeParse(JSON.parse(localStorage.getItem(KEY) ?? '[]'));
+    const saved = savedSchema.safeParse(JSON.parse(localStorage.getItem(storageKey(KEY)) ?? '[]'));
     return saved.success ? saved.data : [];
   } catch {
     // Not JSON, or storage is switched off: then there are none.
@@ -99,7 +100,7 @@ function readSaved(): Saved {
 
 function writeSaved(saved: Saved): boolean {
   try {
-    localStorage.setItem(KEY, JSON.stringify(saved));
+    localStorage.setItem(storageKey(KEY), JSON.stringify(saved));
     return true;
   } catch {
     return false;

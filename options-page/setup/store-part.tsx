@@ -1,3 +1,4 @@
+import { DEMO_HREF } from '../../src/ui/demo-mode.ts';
 import { TextInput } from '../../src/ui/inputs/text-input.tsx';
 import { ZoneInput } from '../../src/ui/inputs/zone-input.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
@@ -54,6 +55,9 @@ export function StorePart({ part }: { part: SetupPart }) {
         />
       </div>
       <AuthorField />
+      <p class="small">
+        <a href={DEMO_HREF}>Open the demo</a>: a made-up dealer’s week beside your own data, which it never touches.
+      </p>
     </PartFrame>
   );
 }

@@ -1,8 +1,10 @@
 import { useEffect } from 'preact/hooks';
 import { Contained } from '../../src/ui/contained.tsx';
+import { isDemo } from '../../src/ui/demo-mode.ts';
 import { Lazy } from '../../src/ui/lazy.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { WatchlistScreen } from '../lots/watchlist-screen.tsx';
+import { DemoStrip } from './demo-strip.tsx';
 import { Frame } from './frame.tsx';
 import type { Route } from './route.ts';
 import { StoreClock } from './store-clock.tsx';
@@ -64,7 +66,7 @@ export function App() {
     <Frame
       screen={route.screen}
       clock={<StoreClock zone={store.zone} name={store.name} />}
-      note={route.screen !== 'start' && <WhoAsks />}
+      note={isDemo() ? <DemoStrip /> : route.screen !== 'start' && <WhoAsks />}
     >
       <Contained key={route.screen} what="This screen" of={workspace}>
         <Screen route={route} />

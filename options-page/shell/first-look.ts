@@ -5,6 +5,7 @@ import type { LotState } from '../../src/folds/lot-state.ts';
 import type { SetupState } from '../../src/journal/states/setup-state.ts';
 import { openThisStore } from '../../src/store/open-this-store.ts';
 import type { Store } from '../../src/store/store.ts';
+import { shownStore } from '../../src/ui/demo-mode.ts';
 
 /** What is read before the first row is drawn. */
 export interface FirstLook {
@@ -25,7 +26,7 @@ export function onTakenOver(listener: (notice: Refusal) => void): void {
 }
 
 async function look(): Promise<Outcome<FirstLook, Refusal>> {
-  const opened = await openThisStore((notice) => tellTakenOver(notice));
+  const opened = await openThisStore((notice) => tellTakenOver(notice), shownStore());
   if (!opened.ok) return opened;
   const store = opened.value;
   const from = instant(Math.floor((Date.now() - HOUR) / HOUR) * HOUR);

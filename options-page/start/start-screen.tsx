@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { cents } from '../../src/domain/money/cents.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
+import { DEMO_HREF } from '../../src/ui/demo-mode.ts';
 import { freshId } from '../../src/ui/fresh-id.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { type FirstDraft, firstResult } from '../../src/views/start/first-draft.ts';
@@ -89,7 +90,7 @@ function FirstPage() {
         </p>
         <p class="small">
           Got a setup from another computer? <a href="#/setup/file">Load its file</a>. A backup?{' '}
-          <a href="#/backup">Restore it</a>.
+          <a href="#/backup">Restore it</a>. Just looking? <a href={DEMO_HREF}>Open the demo</a>.
         </p>
       </header>
       <FirstStore draft={draft} put={put} author={author} onAuthor={setAuthor} />

@@ -3,11 +3,18 @@ import { instant } from '../domain/time/instant.ts';
 import { openStore } from './open-store.ts';
 import type { Store } from './store.ts';
 
-/** Opens the store with this browser's clock and randomness. */
-export function openThisStore(onUpdatedElsewhere?: (notice: Refusal) => void): Promise<Outcome<Store, Refusal>> {
+/**
+ * Opens the store with this browser's clock and randomness.
+ * @param name of the database, where it is not the dealer's own
+ */
+export function openThisStore(
+  onUpdatedElsewhere?: (notice: Refusal) => void,
+  name?: string,
+): Promise<Outcome<Store, Refusal>> {
   return openStore({
     now: () => instant(Date.now()),
     random: (bytes) => crypto.getRandomValues(new Uint8Array(bytes)),
     ...(onUpdatedElsewhere ? { onUpdatedElsewhere } : {}),
+    ...(name === undefined ? {} : { name }),
   });
 }

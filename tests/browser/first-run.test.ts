@@ -18,7 +18,7 @@ const ANSWERS = [
   ['Name of the venue', 'Saltgrass, west yard'],
   ['Buy fees at this venue', FEES],
   ['Transport, per car', '780'],
-  ['Car', '2021 Larkspur Hauler'],
+  ['Car', '2021 Larkspur Lone Hauler'],
   ['Likely retail', '20,000'],
   ['Recon', '900'],
 ] as const;
@@ -67,7 +67,7 @@ test('ten clicks lead from nothing to the right max bid, and no figure is shown 
       transport: dollars('780'),
       profit: setup.rules.dollarsCents,
       lossChance: setup.rules.lossChancePpm,
-      car: '2021 Larkspur Hauler',
+      car: '2021 Larkspur Lone Hauler',
       titleId: 'clean',
       retail: dollars('20,000'),
       recon: dollars('900'),
@@ -81,4 +81,16 @@ test('ten clicks lead from nothing to the right max bid, and no figure is shown 
   expect(maxBid).toBeGreaterThan(dollars('14,500'));
   // The question of who uses the browser was answered with the rest.
   expect(await page.run(() => document.body.textContent?.includes('Who uses this browser'))).toBe(false);
+});
+
+test('the demo stands beside the first lot, and one press leaves nothing of it behind', async () => {
+  const page = await browser.open('options-page/index.html?demo#/demo-load');
+  await page.until(() => document.querySelectorAll('.lot-row').length > 3);
+  await page.sees('Your own lots are not touched');
+  expect(await page.run(() => document.body.textContent?.includes('2021 Larkspur Lone Hauler'))).toBe(false);
+  await page.click({ button: 'Leave the demo' });
+  await page.until(() => document.querySelectorAll('.lot-row').length === 1);
+  await page.sees('2021 Larkspur Lone Hauler');
+  expect(await page.url()).not.toContain('demo');
+  expect(await page.run(async () => (await indexedDB.databases()).map(({ name }) => name))).toEqual(['headroom']);
 });

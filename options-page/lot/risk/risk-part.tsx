@@ -34,11 +34,7 @@ export function RiskPart({ sheet, risk, priceNow }: RiskPartProps) {
       title="Risk"
       result={
         risk === undefined ? (
-          <span class="missing">
-            {result.limitedBy === 'loss-chance'
-              ? 'Don’t bid: the chance of losing money is over your limit'
-              : 'Don’t bid'}
-          </span>
+          <span class="missing">{noRiskWords(result)}</span>
         ) : (
           <>
             Loses money <strong>{oneIn(risk.lossChance)}</strong> at that price
@@ -102,6 +98,12 @@ export function RiskPart({ sheet, risk, priceNow }: RiskPartProps) {
       )}
     </Fold>
   );
+}
+
+/** Why there is no chance of a loss to show. */
+function noRiskWords({ maxBid, limitedBy }: Worksheet['result']): string {
+  if (maxBid !== null) return 'Can’t be worked out';
+  return limitedBy === 'loss-chance' ? 'Don’t bid: the chance of losing money is over your limit' : 'Don’t bid';
 }
 
 /** A loss in words as well as in sign. */

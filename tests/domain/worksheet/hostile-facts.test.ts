@@ -45,7 +45,7 @@ describe('whatever a lot holds', () => {
           headroom: sheet.value.headroom,
         });
       }),
-      { numRuns: 500 },
+      { numRuns: Number(process.env.RUNS ?? 500) },
     );
   });
 
