@@ -19,7 +19,7 @@ const RAREST_CELL = 1e-9;
 const MOST_DOUBTS = 3;
 /** Cents. */
 const FINEST = 1000;
-const MOST_CELLS = 2048;
+const MOST_CELLS = 512;
 
 /** What the cost lines of a deal count for an uncertain cost: its mean, to the cent. */
 export const countedCost = (cost: UncertainCost): number => Math.round(expectedCost(cost) + 1e-6);

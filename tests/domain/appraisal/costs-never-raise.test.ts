@@ -33,7 +33,7 @@ const lots = fc
     cap: fc.constantFrom(50_000, 150_000, 250_000, 400_000),
     least: dollars(0, 2500),
     days: fc.constantFrom({ kind: 'median', days: 35 }, { kind: 'fixed', days: 30 }, { kind: 'fixed', days: 0 }),
-    fee: dollars(0, 600),
+    fee: dollars(1, 600),
   })
   .map(({ likely, spread, comps, recon, claims, ceiling, cap, least, days, fee }) => ({
     lot: {
