@@ -49,6 +49,7 @@ export function InvoiceReview({ venue, table, file, onDone }: InvoiceReviewProps
   const folders = useMemo(() => carsOf(books, setup.venues), [books, setup]);
   const lines = useMemo(() => read.lines.map((line) => withSaid(line, said.get(line.id))), [read, said]);
   const cars = useMemo(() => matchInvoice(lines, folders, venue.id, chosen), [lines, folders, venue, chosen]);
+  const agreeing = read.sums.filter(({ off }) => off === 0).length;
   const isUndated = lines.some(({ date, dayDoubt }) => date === undefined && dayDoubt === undefined);
   const sayOf = (id: string, more: SaidOfLine) => {
     setSaid((before) => new Map(before).set(id, { ...before.get(id), ...more }));
@@ -120,6 +121,11 @@ export function InvoiceReview({ venue, table, file, onDone }: InvoiceReviewProps
             ))}
           </ul>
         </section>
+      )}
+      {agreeing > 0 && (
+        <p class="quiet">
+          {countWords(agreeing, 'total of the file agrees', 'totals of the file agree')} with the rows above.
+        </p>
       )}
       {bad === null && (
         <>

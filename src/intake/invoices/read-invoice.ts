@@ -1,14 +1,14 @@
 import { attempt } from '../../domain/attempt.ts';
 import type { InvoiceLine } from '../../domain/books/invoice/invoice-line.ts';
 import type { InvoiceRole } from '../../domain/books/invoice/invoice-mapping.ts';
-import { plainWords } from '../../domain/text/plain-words.ts';
 import type { LocalDate } from '../../domain/time/local-date.ts';
 import { readRecords } from '../csv/records.ts';
 import { isBlankRow, type Table } from '../open-table.ts';
 import { decimalMarkOf, readInvoiceAmount } from './invoice-amount.ts';
 import { isDayFirst } from './invoice-day.ts';
 import type { InvoiceColumn } from './map-invoice.ts';
-import { type InvoiceStyle, readInvoiceRow, textOf } from './read-row.ts';
+import { type InvoiceStyle, readInvoiceRow } from './read-row.ts';
+import { checkSums, type InvoiceSum, isSumRow, sumFault } from './sum-rows.ts';
 
 export interface InvoiceFault {
   readonly row: number;
@@ -19,6 +19,8 @@ export interface InvoiceFault {
 export interface ReadInvoice {
   readonly lines: readonly InvoiceLine[];
   readonly faults: readonly InvoiceFault[];
+  /** Totals, subtotals and balances, held against the rows; those that don't agree are among the faults. */
+  readonly sums: readonly InvoiceSum[];
 }
 
 interface Row {
@@ -40,7 +42,8 @@ export function readInvoice(table: Table, columns: readonly InvoiceColumn[], tod
       rows.push({ row, cells });
     });
   }
-  const billed = rows.filter(({ cells }) => !isSum(cells, columns));
+  const sumRows = rows.filter(({ cells }) => isSumRow(cells, columns));
+  const billed = rows.filter((row) => !sumRows.includes(row));
   const style = styleOf(billed, columns, today);
   for (const { row, cells } of billed) {
     const read = attempt(() => readInvoiceRow(row, cells, columns, style));
@@ -51,14 +54,9 @@ export function readInvoice(table: Table, columns: readonly InvoiceColumn[], tod
     lines.push(...read.value.lines);
     faults.push(...read.value.faults.map((message) => ({ row, message })));
   }
-  return { lines, faults: faults.sort((a, b) => a.row - b.row) };
-}
-
-/** "Total", "Balance due": what stands under the rows and is for no car. */
-function isSum(cells: readonly string[], columns: readonly InvoiceColumn[]): boolean {
-  if (textOf(cells, columns, 'vin') !== '' || textOf(cells, columns, 'lot') !== '') return false;
-  const words = textOf(cells, columns, 'words');
-  return /\b(?:total|totals|subtotal|balance|sum)\b/.test(plainWords(words === '' ? cells.join(' ') : words));
+  const sums = checkSums(sumRows, lines, columns, style.decimal);
+  faults.push(...sums.filter(({ off }) => off !== 0).map((sum) => ({ row: sum.row, message: sumFault(sum) })));
+  return { lines, sums, faults: faults.sort((a, b) => a.row - b.row) };
 }
 
 function styleOf(rows: readonly Row[], columns: readonly InvoiceColumn[], today: LocalDate): InvoiceStyle {

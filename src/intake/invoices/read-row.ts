@@ -6,12 +6,11 @@ import type { DecimalMark } from '../../domain/money/written-number.ts';
 import { plainWords } from '../../domain/text/plain-words.ts';
 import type { LocalDate } from '../../domain/time/local-date.ts';
 import { findVins } from '../../domain/vin/find-vins.ts';
-import { isBlankCell } from '../columns/blank-cell.ts';
-import { unguardCell } from '../csv/guard-cell.ts';
 import { costOfWords } from './cost-of-words.ts';
 import { isFree, readInvoiceAmount } from './invoice-amount.ts';
 import { readInvoiceDay } from './invoice-day.ts';
 import type { InvoiceColumn } from './map-invoice.ts';
+import { textOf } from './row-text.ts';
 import { rowTotalFault } from './row-total.ts';
 
 /** What the file as a whole says about how its rows are written. */
@@ -31,13 +30,6 @@ export interface RowReading {
 const AMOUNTS: readonly InvoiceRole[] = ['amount', 'hammer', 'fee', 'transport', 'other', 'credit', 'payment'];
 /** Columns that are named by what the row says it is for, not by their heading. */
 const NAMED_BY_WORDS: ReadonlySet<InvoiceRole> = new Set(['amount', 'credit', 'payment']);
-
-/** The text of the column with a role, or nothing. */
-export function textOf(cells: readonly string[], columns: readonly InvoiceColumn[], role: InvoiceRole): string {
-  const column = columns.find((each) => each.role === role);
-  const cell = column === undefined ? '' : (cells[column.column] ?? '');
-  return isBlankCell(cell) ? '' : unguardCell(cell.trim());
-}
 
 /** Reads the amounts of one row. A cell that can't be read costs its row and no other. */
 export function readInvoiceRow(

@@ -51,9 +51,10 @@ describe('an invoice with a row for each amount', () => {
     ]);
   });
 
-  test('loses a bad row and no other, says which and why, and leaves the sum at the foot out', () => {
+  test('loses a bad row and no other, says which and why, and holds the sum at the foot against the others', () => {
     const { lines, faults } = read(LONG);
-    expect(faults.map(({ row }) => row)).toEqual([6, 7]);
+    expect(faults.map(({ row }) => row)).toEqual([6, 7, 9]);
+    expect(faults[2]?.message).toMatch(/^“Total” says \$15,175, but the rows add up to \$5,175, \$10,000 less/);
     expect(faults[0]?.message).toMatch(/^Amount: “forty-five”/);
     expect(lines.at(-1)).toMatchObject({ row: 8, what: 'payment', cents: 500_000 });
   });
