@@ -1,3 +1,4 @@
+import type { ExpectedLine } from '../../../src/domain/books/folder/expected.ts';
 import type { JudgedLine, Verdict } from '../../../src/domain/books/invoice/judge-line.ts';
 import { canBeTicked, isPlain, type MatchedCar } from '../../../src/domain/books/invoice/match-invoice.ts';
 import type { LotId } from '../../../src/domain/lot/lot.ts';
@@ -16,6 +17,8 @@ export interface InvoiceCarsProps {
   readonly onTick: (line: string, on: boolean) => void;
   /** Says what a line is. */
   readonly onTurn: (line: string, what: 'cost' | 'payment') => void;
+  /** Says which expected line, by its name in plain words, a wording stands for; '' for none. */
+  readonly onLink: (words: string, name: string) => void;
   readonly onDay: (line: string, day: LocalDate | undefined) => void;
   readonly onChoose: (car: string, lot: LotId | null) => void;
 }
@@ -40,6 +43,8 @@ const VERDICT_WORDS: Readonly<Record<Verdict, string | null>> = {
   'which-day': 'which day?',
   unsure: 'payment or charge?',
 };
+
+const NONE: readonly ExpectedLine[] = [];
 
 /** The cars of an invoice that were matched alike, each with its lines beside what the folder expects. */
 export function InvoiceCars({ how, cars, ...rest }: InvoiceCarsProps) {
@@ -81,6 +86,7 @@ function Car({
   onTick,
   onTurn,
   onDay,
+  onLink,
   onChoose,
 }: { car: MatchedCar } & Omit<InvoiceCarsProps, 'how' | 'cars'>) {
   const { folders } = useBooks();
@@ -148,7 +154,14 @@ function Car({
               <span class="small quiet block">
                 {[line.date, line.number && `no. ${line.number}`, `row ${line.row}`].filter(Boolean).join(' · ')}
               </span>
-              <LineChoices judged={judged} theirs={theirs} onTurn={onTurn} onDay={onDay} />
+              <LineChoices
+                judged={judged}
+                theirs={theirs}
+                expected={folder?.expected?.lines ?? NONE}
+                onTurn={onTurn}
+                onDay={onDay}
+                onLink={onLink}
+              />
             </td>
             <td class="number">{money}</td>
             <td class="number">

@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import { type SaidOfLine, withSaid } from '../../../src/domain/books/invoice/invoice-line.ts';
 import type { JudgedLine } from '../../../src/domain/books/invoice/judge-line.ts';
+import { type Links, linkedWordings } from '../../../src/domain/books/invoice/linked-wordings.ts';
 import {
   canBeTicked,
   type MatchedCar,
@@ -48,7 +49,13 @@ export function InvoiceReview({ venue, table, file, onDone }: InvoiceReviewProps
   const read = useMemo(() => readInvoice(table, columns, today), [table, columns, today]);
   const folders = useMemo(() => carsOf(books, setup.venues), [books, setup]);
   const lines = useMemo(() => read.lines.map((line) => withSaid(line, said.get(line.id))), [read, said]);
-  const cars = useMemo(() => matchInvoice(lines, folders, venue.id, chosen), [lines, folders, venue, chosen]);
+  const learned = useMemo(() => linkedWordings(folders, venue.id), [folders, venue]);
+  const [linked, setLinked] = useState<Links>(new Map());
+  const links = useMemo(() => new Map([...learned, ...linked]), [learned, linked]);
+  const cars = useMemo(
+    () => matchInvoice(lines, folders, venue.id, chosen, links),
+    [lines, folders, venue, chosen, links],
+  );
   const agreeing = read.sums.filter(({ off }) => off === 0).length;
   const isUndated = lines.some(({ date, dayDoubt }) => date === undefined && dayDoubt === undefined);
   const sayOf = (id: string, more: SaidOfLine) => {
@@ -147,6 +154,7 @@ export function InvoiceReview({ venue, table, file, onDone }: InvoiceReviewProps
               cars={cars.filter((car) => car.match.how === how)}
               isTicked={isTicked}
               onTick={(id, on) => setTicks((before) => new Map(before).set(id, on))}
+              onLink={(words, name) => setLinked((before) => new Map(before).set(words, name))}
               onTurn={(id, what) => sayOf(id, { what })}
               onDay={(id, date) => sayOf(id, { date })}
               onChoose={(id, lot) => setChosen((before) => new Map(before).set(id, lot))}

@@ -26,6 +26,8 @@ export interface InvoiceLine extends InvoiceCar {
   readonly raises?: Cents | undefined;
   /** Why somebody should look at its day: the year was not written, or the day is still to come. */
   readonly dayDoubt?: 'year-guessed' | 'to-come' | undefined;
+  /** The expected line that it stands for in other words. */
+  readonly against?: string | undefined;
   /** Number of the invoice. */
   readonly number?: string | undefined;
 }

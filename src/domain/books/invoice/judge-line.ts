@@ -9,6 +9,7 @@ import { answeredBy } from '../folder/compare-lines.ts';
 import { differenceInWords } from '../folder/difference-words.ts';
 import type { ExpectedLine } from '../folder/expected.ts';
 import type { InvoiceLine } from './invoice-line.ts';
+import type { Links } from './linked-wordings.ts';
 
 /** What was booked for a car before, as far as a new line is compared with it. */
 export interface BookedBefore {
@@ -70,18 +71,24 @@ export interface JudgedLine {
 }
 
 /** Holds the lines that were matched to one car against what was expected and what is booked, in the order of the file. */
-export function judgeLines(lines: readonly InvoiceLine[], car: BookedCar): JudgedLine[] {
+export function judgeLines(lines: readonly InvoiceLine[], car: BookedCar, links: Links = new Map()): JudgedLine[] {
   const seen: InvoiceLine[] = [];
   const answered = new Map<string, InvoiceLine>();
   let owed: number = car.owed;
-  return lines.map((given) => {
-    const line = withDay(withKind(given, car.expected), car.won);
+  const known = lines.map((line) => withDay(withKind(withLink(line, car.expected, links), car.expected), car.won));
+  const billed = new Set(
+    [...known.filter(({ what }) => what === 'cost'), ...car.costs].map((one) => answeredBy(one, car.expected)),
+  );
+  return known.map((line) => {
     const twice = seen.find((other) => isSameLine(other, line));
     seen.push(line);
     if (twice !== undefined)
       return { line, verdict: 'twice', expected: null, why: `Same as row ${twice.row} of this file.` };
     if (line.what === 'unsure') return { line, verdict: 'unsure', expected: null, why: UNSURE };
-    const judged = line.what === 'payment' ? judgePayment(line, car, owed) : onceOnly(judgeCost(line, car), answered);
+    const judged =
+      line.what === 'payment'
+        ? judgePayment(line, car, owed)
+        : onceOnly(withHint(judgeCost(line, car), car.expected, billed), answered);
     if (judged.verdict !== 'booked') owed += line.what === 'payment' ? -line.cents : line.cents;
     return askForDay(judged);
   });
@@ -119,6 +126,31 @@ function askForDay(judged: JudgedLine): JudgedLine {
     return { ...judged, verdict: 'which-day', why };
   }
   return judged;
+}
+
+/** A line worded otherwise than what it stands for answers that. What is linked was said to be a cost. */
+function withLink(line: InvoiceLine, expected: readonly ExpectedLine[], links: Links): InvoiceLine {
+  const name = links.get(plainWords(line.label));
+  const meant = name === undefined ? undefined : expected.find(({ label }) => plainWords(label) === name);
+  if (meant === undefined || line.what === 'payment' || (line.raises ?? 0) < 0) return line;
+  return { ...line, what: 'cost', cost: meant.cost, against: meant.key, cents: line.raises ?? line.cents };
+}
+
+/** Points at a price or a fee of the same amount that no bill has come for: it may be this one in other words. */
+function withHint(
+  judged: JudgedLine,
+  expected: readonly ExpectedLine[],
+  billed: ReadonlySet<string | undefined>,
+): JudgedLine {
+  if (judged.verdict !== 'not-expected' || judged.line.cents < 0) return judged;
+  const alike = expected.find(
+    ({ key, cost, cents: amount }) => ONCE.has(cost) && amount === judged.line.cents && !billed.has(key),
+  );
+  if (alike === undefined) return judged;
+  return {
+    ...judged,
+    why: `${judged.why} Its amount is that of ${alike.label}: choose it if this is the same in other words.`,
+  };
 }
 
 /** "Other" becomes a fee if the fee schedule has a fee of that name, and so does what may be money by its words alone. */

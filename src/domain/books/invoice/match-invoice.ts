@@ -4,6 +4,7 @@ import type { LotId } from '../../lot/lot.ts';
 import type { Cents } from '../../money/cents.ts';
 import type { InvoiceLine } from './invoice-line.ts';
 import { type BookedCar, type JudgedLine, judgeLines } from './judge-line.ts';
+import type { Links } from './linked-wordings.ts';
 import { type CarMatch, type FolderCar, matchCar } from './match-car.ts';
 
 /** The rows of an invoice that are for one car, as far as the rows say. */
@@ -18,6 +19,7 @@ export interface MatchedCar {
 
 /**
  * Matches the lines of an invoice to folders, car by car in the order of the file.
+ * @param links how the venue words what is expected under another name
  * @param chosen folders that the user named for cars of the file, by their id here; null for "none of them"
  */
 export function matchInvoice(
@@ -25,6 +27,7 @@ export function matchInvoice(
   folders: readonly (FolderCar & BookedCar)[],
   venueId: string,
   chosen: ReadonlyMap<string, LotId | null> = new Map(),
+  links: Links = new Map(),
 ): MatchedCar[] {
   const cars = groupBy(lines, ({ vin = '', lotNumber = '', row }) => {
     const id = `${vin}|${lotNumber}`;
@@ -40,7 +43,7 @@ export function matchInvoice(
   for (const [lot, own] of byLot) {
     const folder = folders.find((each) => each.lot === lot);
     if (folder === undefined) continue;
-    const lines = attempt(() => judgeLines(own, folder));
+    const lines = attempt(() => judgeLines(own, folder, links));
     for (const one of lines.ok ? lines.value : own.map((line) => unjudged(line, lines))) judged.set(one.line.id, one);
   }
   return matched.map(({ id, own, match }) => ({

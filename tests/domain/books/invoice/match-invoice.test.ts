@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { expectedPurchase } from '../../../../src/domain/books/folder/expected.ts';
 import type { InvoiceLine } from '../../../../src/domain/books/invoice/invoice-line.ts';
 import type { BookedCar } from '../../../../src/domain/books/invoice/judge-line.ts';
+import { linkedWordings } from '../../../../src/domain/books/invoice/linked-wordings.ts';
 import type { FolderCar } from '../../../../src/domain/books/invoice/match-car.ts';
 import { matchInvoice, startsTicked } from '../../../../src/domain/books/invoice/match-invoice.ts';
 import { CONTEXT, day, dollars, FACTS } from '../folder-test-car.ts';
@@ -156,5 +157,51 @@ describe('what to think of a line', () => {
     const lines = [line(), line({ vin: undefined, lotNumber: '218', row: 8, id: '8.1' })];
     const cars = matchInvoice(lines, [folder(1)], 'saguaro');
     expect(cars.flatMap((car) => car.lines.map(({ verdict }) => verdict))).toEqual(['as-expected', 'twice']);
+  });
+});
+
+describe('a fee that the venue words otherwise', () => {
+  const words = (row: number, set: Partial<InvoiceLine> = {}) =>
+    line({ id: `${row}.1`, row, cost: 'other', label: 'Premium to buyer', ...set });
+  const recorded = {
+    label: 'Premium to buyer',
+    cost: 'fee' as const,
+    cents: dollars(450),
+    date: day('2026-11-01'),
+    against: 'fee-0',
+  };
+  const before = folder(7, { vin: '1LX3H4C21M0104471', lotNumber: '310', costs: [recorded] });
+  const judge = (lines: readonly InvoiceLine[], folders: readonly Folder[]) =>
+    matchInvoice(lines, folders, 'saguaro', new Map(), linkedWordings(folders, 'saguaro'))[0]?.lines ?? [];
+
+  test('is asked about, with the fee of the same amount, and not checked', () => {
+    const [judged] = judge([words(2)], [folder(1)]);
+    expect(judged).toMatchObject({ verdict: 'not-expected', why: expect.stringMatching(/amount is that of .*Buy/) });
+  });
+
+  test('is known once it was recorded against the fee, and no second line is taken for it', () => {
+    const judged = judge([words(2), words(3, { label: 'Buy fee' }), words(4)], [folder(1), before]);
+    expect(judged.map(({ verdict, expected }) => [verdict, expected?.key])).toEqual([
+      ['as-expected', 'fee-0'],
+      ['again', 'fee-0'],
+      ['twice', undefined],
+    ]);
+  });
+
+  test('is not known at another venue, nor when it was recorded against two different fees', () => {
+    expect(linkedWordings([before], 'saltgrass').size).toBe(0);
+    const other = folder(8, { costs: [{ ...recorded, against: 'fee-1' }] });
+    expect(linkedWordings([before], 'saguaro').get('premium to buyer')).toBe('buy fee');
+    expect(linkedWordings([before, other], 'saguaro').size).toBe(0);
+  });
+
+  test('stays what it was for money and for credits', () => {
+    const paid = words(2, { what: 'payment', cents: dollars(450) });
+    const credit = words(3, { cents: dollars(-450), raises: dollars(-450) });
+    const judged = judge([paid, credit], [folder(1, { owed: dollars(900) }), before]);
+    expect(judged.map(({ line: { what, against } }) => [what, against])).toEqual([
+      ['payment', undefined],
+      ['cost', undefined],
+    ]);
   });
 });
