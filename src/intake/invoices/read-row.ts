@@ -86,7 +86,7 @@ function kindOf(role: InvoiceRole, label: string, amount: Cents, signed: boolean
   }
   const raises = role === 'credit' ? cents(-size) : signed ? amount : undefined;
   const what = natureOf(label, raises);
-  // Where the file shows no direction, what is unsure is written as it stands until somebody says what it is.
+  // What is unsure stays as it stands in the file until somebody says what it is.
   if (what === 'cost')
     return {
       what,
@@ -94,5 +94,6 @@ function kindOf(role: InvoiceRole, label: string, amount: Cents, signed: boolean
       cents: raises ?? amount,
       ...(raises !== undefined && { raises }),
     };
-  return { what, cost, cents: raises === undefined ? size : cents(-raises), ...(raises !== undefined && { raises }) };
+  if (raises === undefined) return { what, cost, cents: size };
+  return { what, cost, cents: what === 'unsure' ? raises : cents(-raises), raises };
 }

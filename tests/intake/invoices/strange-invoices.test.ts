@@ -67,7 +67,8 @@ describe('a fee that is named after a way to pay is never taken for a payment', 
 10/16/2026,SF-20417,${VIN},Buyer premium,410.00
 10/16/2026,SF-20417,${VIN},Wire transfer fee,25.00
 10/18/2026,SF-20417,${VIN},Wire received - thank you,-12710.00
-,,,Balance due,25.00`,
+10/18/2026,SF-20417,${VIN},Wire,30.00
+,,,Balance due,55.00`,
       folder([['Buyer premium', 410]], 12_300),
     );
     expect(rows).toEqual([
@@ -75,6 +76,7 @@ describe('a fee that is named after a way to pay is never taken for a payment', 
       ['Buyer premium', 'cost', 410, true],
       ['Wire transfer fee', 'cost', 25, false],
       ['Wire received - thank you', 'payment', 12_710, true],
+      ['Wire', 'unsure', 30, false],
     ]);
   });
 
@@ -128,7 +130,7 @@ describe('a fee that is named after a way to pay is never taken for a payment', 
       ['Wire', 'unsure', 25, false],
       ['Payment processing fee', 'cost', 35, false],
     ]);
-    expect(judged[1]?.why).toBe('Money paid, or a charge? Nothing in the file says which. Choose one.');
+    expect(judged[1]?.why).toBe('Money paid, or a charge? The file does not make it clear. Choose one.');
   });
 });
 

@@ -154,6 +154,61 @@ test('an invented invoice is matched, its wrong fee pointed at, booked, and know
   expect(document.querySelectorAll('.invoice-lines input:checked')).toHaveLength(0);
 });
 
+test('what an invoice leaves open is said on its line: money or a charge, and what a fee stands for, which is known the next time', async () => {
+  await show('');
+  await sees(() => rowsOf('.sort-table').length === 5);
+  const books = await store.books();
+  const open = (await store.allLots()).find(
+    ({ id, sale, facts }) =>
+      sale?.result?.result.ended === 'won' && facts.vin !== undefined && !books.costs.some(({ lot }) => lot === id),
+  );
+  const paste = async (rows: string) => {
+    await sees(() => document.querySelector('textarea') !== null);
+    const box = document.querySelector('textarea');
+    act(() => {
+      if (box) box.value = `Date,VIN,Description,Amount\n${rows}`;
+      box?.dispatchEvent(new Event('input', { bubbles: true }));
+    });
+    press('Preview rows');
+    await sees(() => document.querySelector('.invoice-lines') !== null);
+  };
+  const line = (words: string, label: string) =>
+    [...document.querySelectorAll<HTMLInputElement>('.invoice-lines input')].find((box) =>
+      box.getAttribute('aria-label')?.startsWith(`${words} ${label},`),
+    );
+  await show('invoices');
+  const venue = document.querySelector('select');
+  act(() => {
+    if (venue) venue.value = open?.facts.venueId ?? '';
+    venue?.dispatchEvent(new Event('change', { bubbles: true }));
+  });
+  await paste(`11/24/2026,${open?.facts.vin},Premium to buyer,9999\n11/24/2026,${open?.facts.vin},Wire,30`);
+  expect(line('Record', 'Wire')?.disabled).toBe(true);
+  const turn = document.querySelector<HTMLElement>('[aria-label^="Change to a payment: Wire"]');
+  act(() => turn?.click());
+  expect(line('Record', 'Wire')?.disabled).toBe(false);
+
+  const link = () => document.querySelector<HTMLSelectElement>('[aria-label^="Same as which expected line: Premium"]');
+  act(() => {
+    const choice = link();
+    if (choice) choice.value = 'fee-0';
+    choice?.dispatchEvent(new Event('change', { bubbles: true }));
+  });
+  await sees(has('more than the fee schedule'));
+  act(() => line('Record', 'Premium to buyer')?.click());
+  press('Record');
+  await sees(() => said.some(({ sentence }) => sentence.includes('recorded from')));
+  const after = await store.books();
+  expect(after.costs.find(({ label }) => label === 'Premium to buyer')).toMatchObject({
+    against: 'fee-0',
+    cost: 'fee',
+  });
+
+  await paste(`11/24/2026,${open?.facts.vin},Premium to buyer,9999`);
+  await sees(has('already recorded'));
+  expect(line('Record', 'Premium to buyer')?.checked).toBe(false);
+});
+
 test('a folder explains its lines, takes a payment of a part, and gives it back', async () => {
   const { costs, outcomes } = await store.books();
   const lot = costs.find((cost) => !outcomes.has(cost.lot))?.lot ?? '';

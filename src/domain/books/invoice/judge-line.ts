@@ -108,7 +108,7 @@ function onceOnly(judged: JudgedLine, answered: Map<string, InvoiceLine>): Judge
 }
 const ONCE: ReadonlySet<CostKind> = new Set(['hammer', 'fee']);
 
-const UNSURE = 'Money paid, or a charge? Nothing in the file says which. Choose one.';
+const UNSURE = 'Money paid, or a charge? The file does not make it clear. Choose one.';
 
 /** A year that was not written is taken as the nearest past, but a bill doesn't come before its car was won. */
 function withDay(line: InvoiceLine, won: LocalDate | undefined): InvoiceLine {
