@@ -105,7 +105,7 @@ test('a Saturday at noon, with one thumb: every goal within its taps', async () 
   expect(await page.count('.now-quick')).toBe(0);
 
   await day.run((...args) => window.dayProgram.pass(...args), 61);
-  await page.until(() => document.querySelectorAll('.now-quick').length >= 3);
+  await page.sees('How did these 6 end?');
   const rows = await page.run(() =>
     [...document.querySelectorAll('.now-card')].slice(0, 3).map((one) => ({
       lot: /^Lot (\d+)/.exec(one.querySelector('.now-name')?.textContent ?? '')?.[1] ?? '',
