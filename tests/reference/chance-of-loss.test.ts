@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { LOSS_DEALS, lossChancesOf } from '../../scripts/number/loss-deals.ts';
 
+// Judge: four million draws of each deal with numpy and scipy. The deals are invented, so no published source has them.
 /** A tenth of a point. */
 const NEAR = 0.001;
 

@@ -20,6 +20,8 @@ const rule = (given: Given): DeadlineRule =>
 const count = (from: string, given: Given, calendar = FEDERAL_CALENDAR) =>
   deadlineOf(rule(given), utc(`${from}T18:00`), { zone: zone('America/New_York'), calendar }).date;
 
+// Holidays: 5 U.S.C. 6103(a), and for banks the Federal Reserve Banks' holiday schedule. How days are counted is each venue's
+// own rule (common practice, no source).
 // Computed independently: by hand on a printed calendar, and by two date libraries with the holidays listed above.
 test.each([
   ['2026-11-24', { amount: 7, firstDay: 'same' }, '2026-11-30'],

@@ -7,6 +7,7 @@ import { cents } from '../../src/domain/money/cents.ts';
 import { dealArbitrary } from '../domain/deal/random-deal.ts';
 import { oracleAccepted, oracleGrid, oracleRuns, oracleSums } from './max-bid-oracle.ts';
 
+// The deals are invented, so no published source has their max bids: the judge tries every price of the sale in whole cents.
 const DEALS = 4000;
 
 /** The same deals every time, so that the counts below are facts and not luck. */

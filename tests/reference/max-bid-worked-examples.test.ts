@@ -4,6 +4,7 @@ import { maxBid, maxBidOnly } from '../../src/domain/deal/max-bid.ts';
 import { breakdownAt } from '../../src/domain/deal/price-breakdown.ts';
 import { dollars, flatBandsDeal, holeDeal } from './worked-deals.ts';
 
+// Invented deals, worked by hand: no published source has their figures.
 describe('three flat bands, all cash (computed independently)', () => {
   test.each([
     [8100, 504.0],

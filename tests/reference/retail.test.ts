@@ -7,6 +7,8 @@ import { retailFromComps } from '../../src/domain/retail/retail-from-comps.ts';
 
 const dollars = (amount: number) => cents(Math.round(amount * 100));
 
+// Source of the formula: normal-inverse-gamma posterior, Gelman et al., Bayesian Data Analysis, 3rd ed., 3.3. The figures are
+// invented, so no published table has them.
 // The car to value: 60,000 miles, model year 2020; guess $18,000, between $16,000 and $20,000. Computed independently.
 const guess = { low: dollars(16_000), likely: dollars(18_000), high: dollars(20_000) };
 const comps = [

@@ -9,6 +9,7 @@ import { type Zone, zone } from '../../src/domain/time/zone.ts';
 import { zoneOffset } from '../../src/domain/time/zone-offset.ts';
 import { type ClockChange, clockChanges } from './clock-changes.ts';
 
+// Judges: Temporal (the ECMAScript proposal, by its polyfill) and luxon, both over the IANA time zone database.
 const zones = Intl.supportedValuesOf('timeZone')
   .filter((name) => name.includes('/'))
   .map(zone);
