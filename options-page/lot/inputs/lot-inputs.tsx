@@ -20,7 +20,7 @@ interface LotInputsProps {
   readonly now: Instant;
 }
 
-/** Everything about a lot that is a plain figure or a word, in the order in which a buyer knows it. */
+/** Everything about a lot that is a plain figure or a word, in the order of the work: the car first, its result last. */
 export function LotInputs({ lot, edit, now }: LotInputsProps) {
   const part = (what: string, children: ComponentChildren) => (
     <Contained what={what} of={lot}>
@@ -29,13 +29,13 @@ export function LotInputs({ lot, edit, now }: LotInputsProps) {
   );
   return (
     <div class="worksheet-inputs no-print">
-      {part('Your retail estimate', <GuessInputs lot={lot} edit={edit} />)}
-      {part('At the sale', <SaleLogPart lot={lot} now={now} />)}
-      {part('The sale', <SaleInputs lot={lot} edit={edit} />)}
-      {part('Title and money', <PayingInputs lot={lot} edit={edit} />)}
-      {part('Recon', <ReconPart lot={lot} edit={edit} />)}
       {part('The car', <CarInputs lot={lot} edit={edit} />)}
+      {part('The sale', <SaleInputs lot={lot} edit={edit} />)}
+      {part('Your retail estimate', <GuessInputs lot={lot} edit={edit} />)}
+      {part('Recon', <ReconPart lot={lot} edit={edit} />)}
+      {part('Title and money', <PayingInputs lot={lot} edit={edit} />)}
       {part('Notes', <NotesInput lot={lot} edit={edit} />)}
+      {part('At the sale', <SaleLogPart lot={lot} now={now} />)}
     </div>
   );
 }
