@@ -25,6 +25,24 @@ export function readNoticeId(id: string): NoticeId {
   };
 }
 
+/**
+ * Whether a notice takes the place of another: about the same, softly about what comes next, a lot's last call of its
+ * earlier ones, and the reminder before the busy hours of the list of the evening before.
+ */
+export function takesPlaceOf(about: string, other: string): boolean {
+  if (about === other || (COMING.test(about) && COMING.test(other))) return true;
+  if (about.startsWith('rush-')) return other.startsWith('digest-');
+  return about.startsWith('lot-') && other === about.replace('lot-', 'soon-');
+}
+
+/** There is one such notice at a time. */
+const COMING = /^(?:soons?|rush)-/;
+
+/** Whether a notice says of a lot that it is open; one about several goes by the last of them to close. */
+export const isAboutOpen = (about: string, lot: string): boolean => OPEN.some((kind) => about === `${kind}-${lot}`);
+
+const OPEN = ['lot', 'soon', 'soons', 'together'];
+
 /** The lot that a notice is about, as an id; null when it is about something else. */
 export const lotOfNotice = ({ about }: NoticeId): string | null =>
-  /^lot-([0-9A-HJKMNP-TV-Z]{26})$/.exec(about)?.[1] ?? null;
+  /^(?:lot|soon|closed)-([0-9A-HJKMNP-TV-Z]{26})$/.exec(about)?.[1] ?? null;

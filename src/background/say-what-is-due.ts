@@ -1,8 +1,10 @@
+import { closesBy } from '../domain/alerts/alert-lot.ts';
 import type { Refusal } from '../domain/outcome.ts';
 import type { Instant } from '../domain/time/instant.ts';
 import type { Store } from '../store/store.ts';
 import { keepAtHand, sightAtHand } from './at-hand.ts';
 import { badgeFor } from './badge-for.ts';
+import { isAboutOpen } from './notice-id.ts';
 import { planOf, type Sight, sightOf } from './sight.ts';
 import { clearNotices, type Recorder, speak } from './speak.ts';
 import { endTrouble, sayTrouble } from './trouble.ts';
@@ -54,8 +56,9 @@ async function sayFrom(sight: Sight, world: World, { now, wakeFor, record }: Cir
   await wakeFor(next);
   const allowed = await world.noticesAllowed();
   await world.showBadge(badgeFor({ lots: sight.lots, due, allowed, now }));
-  const settled = sight.lots.filter((lot) => lot.ended || lot.done === true).map(({ id }) => id);
-  await clearNotices(world, (about) => settled.some((id) => about === `lot-${id}`));
+  const closed = sight.lots.filter((lot) => lot.ended || lot.done === true || closesBy(lot) <= now).map(({ id }) => id);
+  const answered = sight.lots.filter(({ ended }) => ended).map(({ id }) => `closed-${id}`);
+  await clearNotices(world, (about) => answered.includes(about) || closed.some((id) => isAboutOpen(about, id)));
   return allowed ? speak(world, due, record) : { said: 0, trouble: null };
 }
 

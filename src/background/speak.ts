@@ -1,7 +1,7 @@
 import type { Alert } from '../domain/alerts/alert.ts';
 import { offerWords } from '../domain/alerts/offer.ts';
 import type { Outcome, Refusal } from '../domain/outcome.ts';
-import { noticeId, readNoticeId } from './notice-id.ts';
+import { noticeId, readNoticeId, takesPlaceOf } from './notice-id.ts';
 import { addUnrecorded, unrecorded } from './unrecorded.ts';
 import type { World } from './world.ts';
 
@@ -54,7 +54,7 @@ async function recordSafely(world: World, record: Recorder, keys: readonly strin
 
 async function say(world: World, alert: Alert): Promise<void> {
   const id = noticeId(alert);
-  await clearNotices(world, (about, other) => about === alert.about && other !== id);
+  await clearNotices(world, (about, other) => takesPlaceOf(alert.about, about) && other !== id);
   await world.showNotice({
     id,
     title: alert.title,

@@ -10,12 +10,12 @@ const CLOSE = at('2026-11-28', '16:00');
 
 beforeEach(() => freshBrowser());
 
-/** A lot whose quarter-hour call is on the screen. */
+/** A lot whose quarter-hour call is on the screen: soft, since it is not the last. */
 async function called() {
   const browser = new InventedBrowser(CLOSE - 15 * MINUTE);
   const [id = ''] = await setUp(browser, lotsClosing([CLOSE]));
   await browser.wake();
-  const notice = [...browser.notices.keys()].find((one) => one.startsWith(`lot-${id} `)) ?? '';
+  const notice = [...browser.notices.keys()].find((one) => one.startsWith(`soon-${id} `)) ?? '';
   const lot = async () => {
     const store = await browser.store();
     const found = await store.lot(id as LotId);

@@ -1,3 +1,4 @@
+import { CROWDED_MINUTES, GATHERED_MINUTES } from '../../src/domain/alerts/gather.ts';
 import type { LotFacts } from '../../src/domain/lot/lot.ts';
 import { cents } from '../../src/domain/money/cents.ts';
 import { estimateSchema } from '../../src/domain/money/estimate.ts';
@@ -9,14 +10,15 @@ import { instant } from '../../src/domain/time/instant.ts';
 import type { LocalDate, LocalTime } from '../../src/domain/time/local-date.ts';
 import { resolveWallTime } from '../../src/domain/time/resolve-wall-time.ts';
 import { MINUTE } from '../../src/domain/time/units.ts';
+import { wallClock } from '../../src/domain/time/wall-clock.ts';
 import { zone } from '../../src/domain/time/zone.ts';
 import { value } from '../store/open-test-store.ts';
 import type { InventedBrowser, Said } from './invented-browser.ts';
 
 export const BOISE = zone('America/Boise');
-const VENUE = 'saguaro';
+export const VENUE = 'saguaro';
 /** Where the bids are in that need no look: without fees or freight, so that a max bid follows from the retail alone. */
-const YARD = venueSchema.parse({
+export const YARD = venueSchema.parse({
   id: VENUE,
   name: 'Saguaro Sale Yard',
   zone: 'America/Phoenix',
@@ -31,7 +33,14 @@ const YARD = venueSchema.parse({
 export const at = (date: string, time: string): number =>
   resolveWallTime({ date: date as LocalDate, time: time as LocalTime }, BOISE).earliest;
 
-export const RULES = alertRulesSchema.parse({});
+/** A longer ladder than the one that Headroom begins with, so that there is more to go wrong. */
+export const RULES = alertRulesSchema.parse({ leadMinutes: [60, 15, 5], placedLeadMinutes: [5] });
+
+/** When the invented store is busy. */
+const BUSY = [
+  { weekday: 'sat', from: '10:00', to: '13:00' },
+  { weekday: 'sun', from: '01:00', to: '04:00' },
+] as const;
 
 export const closeAt = (moment: number): CloseTime => ({
   instant: instant(moment),
@@ -49,10 +58,7 @@ export async function setUp(browser: InventedBrowser, lots: readonly LotFacts[])
     await store.saveSetup({
       store: storeSchema.parse({ name: 'Cottonwood Truck & Van', zone: BOISE }),
       rush: rushSchema.parse({
-        weekly: [
-          { weekday: 'sat', from: '10:00', to: '13:00' },
-          { weekday: 'sun', from: '01:00', to: '04:00' },
-        ],
+        weekly: BUSY,
       }),
       alerts: RULES,
       venues: [YARD],
@@ -90,11 +96,18 @@ export function wantedFor(lots: readonly LotFacts[], ids: readonly string[], rou
     const leads = lot.proxy === undefined ? RULES.leadMinutes : RULES.placedLeadMinutes;
     const all = [
       ...leads.map((lead) => ({ key: `${ids[i]} ${lead} ${close}`, dueAt: close - lead * MINUTE })),
-      { key: `${ids[i]} after ${close}`, dueAt: close + (RULES.afterCloseMinutes ?? 0) * MINUTE },
+      { key: `${ids[i]} after ${close}`, dueAt: whenCalm(close + (RULES.afterCloseMinutes ?? 0) * MINUTE) },
     ];
     return all.map((call, k) => ({ ...call, orElse: all.slice(k + 1).map(({ key }) => key) }));
   });
   return [...calls, ...rounds];
+}
+
+/** In the busy hours nobody is asked how a lot ended. */
+function whenCalm(moment: number): number {
+  const { date, weekday, time } = wallClock(instant(moment), BOISE);
+  const busy = BUSY.find((hours) => hours.weekday === weekday && time >= hours.from && time < hours.to);
+  return busy === undefined ? moment : resolveWallTime({ date, time: busy.to as LocalTime }, BOISE).latest;
 }
 
 export interface Tally {
@@ -107,8 +120,8 @@ export interface Tally {
   readonly unlabelled: readonly string[];
 }
 
-/** Collisions are named together, so a call may come this much early. */
-const EARLY = (RULES.reactionMinutes + 1) * MINUTE;
+/** What follows soon is said along with what is due, and a crowd begins so much earlier. */
+const EARLY = (GATHERED_MINUTES + CROWDED_MINUTES + 1) * MINUTE;
 const LATE = 3 * MINUTE;
 
 /** What became of every call that was wanted. What was said far too early, by a wrong clock, does not count as said. */
@@ -129,8 +142,7 @@ export function tally(wanted: readonly Wanted[], said: readonly Said[]): Tally {
     else if (first.at <= dueAt + LATE) inTime += 1;
     else {
       late += 1;
-      if (first.keys.includes(key) && !/Late by|closed without a call|soon/.test(first.title))
-        unlabelled.push(first.title);
+      if (first.keys.includes(key) && !/Late by/.test(first.title)) unlabelled.push(first.title);
     }
   }
   return { due: wanted.length, inTime, late, doubled, missed, unlabelled };

@@ -32,14 +32,21 @@ describe('on a disk that is full', () => {
   test('every reminder is said, once; one sentence tells of the disk; and with room again all of it is known', async () => {
     const page = await openClockTab(browser);
     await page.run(() => window.clockProgram.quiet());
-    const ids = await page.run((when) => window.clockProgram.add(when, null), [8 * MINUTE, 14 * MINUTE, 50 * MINUTE]);
+    // High time for one, time enough for the next, and one that closed unsaid: three notices.
+    const ids: string[] = [];
+    for (const [when, leads] of [
+      [8 * MINUTE, [10]],
+      [24 * MINUTE, [25, 5]],
+      [-10 * MINUTE, [5]],
+    ] as const)
+      ids.push(...(await page.run((at, own) => window.clockProgram.add([at], [...own]), when, leads)));
     const now = await browser.open(`options-page/index.html#/now/${ids[0]}`);
     await now.fill({ field: 'Your proxy' }, '9,100');
     disk().fill();
     const plan = () => page.run(() => window.clockProgram.planAgain());
     const called = async () => {
       const there = await browser.noticeIds();
-      return ids.filter((id) => there.some((one) => one.startsWith(`lot-${id} `)));
+      return ids.filter((id) => there.some((one) => new RegExp(`^(lot|soon|closed)-${id} `).test(one)));
     };
     await plan();
     disk().fill();

@@ -29,7 +29,7 @@ const noticeOf = (id: string) => async () => (await browser.noticeIds()).find((o
 test('a call comes with its answers, leads to the Now screen, and is answered from the notice', async () => {
   const page = await openTab();
   await page.run(() => window.clockProgram.quiet());
-  const [id = ''] = await add(page, [14 * MINUTE]);
+  const [id = ''] = await add(page, [14 * MINUTE], [15]);
   await planAgain(page);
   const notice = await waitUntil('the call', noticeOf(id));
   await browser.clickNotice(notice);
@@ -46,7 +46,7 @@ test('a call comes with its answers, leads to the Now screen, and is answered fr
   await now.until((lot) => document.getElementById(`now-${lot}`), id);
   expect(await page.run(async (lot) => (await window.clockProgram.lot(lot))?.sale?.result ?? null, id)).toBeNull();
   await now.close();
-  const [again = ''] = await add(page, [14 * MINUTE]);
+  const [again = ''] = await add(page, [14 * MINUTE], [15]);
   await planAgain(page);
   const other = await waitUntil('the other call', noticeOf(again));
   const pressed = await browser.pressNoticeButton(other, 0);
@@ -89,7 +89,7 @@ test('nothing is missed when the background is killed, the lots are held, or the
 
   await browser.stopBackground();
   if ((await unsaid(page, woken)) === 0) {
-    // The machine was so slow that it came due while the lots were looked at anyway, which proves nothing.
+    // It came due, or was said along with another, while the lots were looked at anyway, which proves nothing.
     woken = await add(page, [94], [1]);
     await planAgain(page);
     await browser.stopBackground();
@@ -104,12 +104,16 @@ test('2,000 closings are no flood, and what closed while the browser was closed 
   const before = await openTab();
   const many = await add(
     before,
-    Array.from({ length: 2000 }, (_, i) => 60 + i * 1.7),
+    Array.from({ length: 2000 }, (_, i) => 60 + i * 0.8),
   );
   const begun = performance.now();
   await planAgain(before);
   const took = performance.now() - begun;
-  note(`2,000 closings in one hour, said in ${(took / 1000).toFixed(1)} s`, many.length, await unsaid(before, many));
+  note(
+    `2,000 closings in half an hour, said in ${(took / 1000).toFixed(1)} s`,
+    many.length,
+    await unsaid(before, many),
+  );
   expect((await browser.noticeIds()).length).toBeLessThan(12);
 
   const closed = await add(before, [-10 * MINUTE, -25 * MINUTE, 3 * MINUTE]);

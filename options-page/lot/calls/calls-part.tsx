@@ -45,7 +45,7 @@ export function CallsPart({ lot, now }: CallsPartProps) {
         <>
           <p>
             {inOrNear !== '' && `This close is ${inOrNear}.`}
-            {alert.handedTo !== undefined && ` ${alert.handedTo} has this lot, so your reminders are quiet.`}
+            {alert.handedTo !== undefined && ` ${alert.handedTo} has this lot; the one reminder carries that name.`}
             {alert.done && ' You turned off reminders for this close.'}
           </p>
           {plan.length > 0 && (

@@ -20,7 +20,7 @@ export function abilityLines({ allowed, buttons, stays }: Abilities): string[] {
       ? 'A notification has two buttons that fit the moment, such as “remind me later” or “extended”. The Now screen has all of them.'
       : 'Notifications have no buttons here. Click one to open the lot on the Now screen, which has them all.',
     stays
-      ? 'A reminder for a lot without a proxy stays on the screen until you answer it. A quiet one goes away on its own, without a sound.'
+      ? 'The last reminder for a lot that needs a bid stays on the screen until you answer it. A quiet one goes away on its own, without a sound.'
       : 'Every notification goes away on its own after a few seconds here. The number on the toolbar button stays.',
     'It wakes Headroom every two minutes and for each reminder, even after the background was put to sleep.',
     'It can’t remind you while it is closed or the computer is asleep. What came due then is shown as soon as it runs again, labeled late.',

@@ -25,7 +25,7 @@ export function AlertsPart({ part }: { part: SetupPart }) {
   return (
     <PartFrame
       part={part}
-      intro="You get reminders before each close, the last one with time to act. A sleeping computer or a closed browser can’t remind you; what was missed is shown at once, labeled late."
+      intro="You get reminders before each close that needs a bid: quiet ones first, and the last one with a sound and time to act. A sleeping computer or a closed browser can’t remind you; what was missed is shown at once, labeled late."
     >
       <fieldset class="stack">
         <legend>Before each close</legend>
@@ -36,7 +36,7 @@ export function AlertsPart({ part }: { part: SetupPart }) {
             write={writeLeads}
             read={readLeads}
             required
-            hint="Several, like 60, 15, 5"
+            hint="Several, like 30, 10. Only the last makes a sound"
             onCommit={(leadMinutes) =>
               leadMinutes && commit({ leadMinutes }, `Reminders ${writeLeads(leadMinutes)} minutes before a close.`)
             }

@@ -1,3 +1,4 @@
+import type { Cents } from '../money/cents.ts';
 import type { Instant } from '../time/instant.ts';
 import type { Zone } from '../time/zone.ts';
 import type { Offer } from './offer.ts';
@@ -15,6 +16,8 @@ export interface AlertLot {
   readonly name: string;
   /** The price at which to stop, in words; or that there is none. */
   readonly stop: string;
+  /** Where it is sold: the venue and the lot number, as far as known. */
+  readonly where?: string | undefined;
   readonly bid: AlertBid;
   /** A result is known. */
   readonly ended: boolean;
@@ -41,8 +44,21 @@ export interface AlertBid {
   readonly words: string;
   /** The bid that is most likely made now; null where none would be right. */
   readonly offer: Offer | null;
-  /** What came up about a bid that was in, and is to be said at once. */
+  /** What came up about a bid that was in, or about the price, and is to be said at once. */
   readonly news: BidNews | null;
+  /** The price that counts; absent while nobody has seen one. */
+  readonly price?: PriceSeen | undefined;
+  /** When it was made. */
+  readonly at?: Instant | undefined;
+  /** It stands below the max bid, so that it can be passed and raised. */
+  readonly raisable?: boolean | undefined;
+}
+
+export interface PriceSeen {
+  readonly cents: Cents;
+  readonly seenAt: Instant;
+  /** What is left from there to the max bid; absent when nothing is, or nobody knows. */
+  readonly left?: Cents | undefined;
 }
 
 /** Said once, and not again until the bid is another one. */
@@ -55,6 +71,10 @@ export interface BidNews {
   readonly title: string;
   /** What can be done about it, in a sentence. */
   readonly body: string;
+  /** Money is at risk until somebody acts: said aloud however far the close is. Else only where no call follows. */
+  readonly urgent?: boolean;
+  /** Nothing is to be done: never said aloud, and only near the close. */
+  readonly calm?: boolean;
 }
 
 type Closes = Pick<AlertLot, 'close' | 'otherCloses'>;
@@ -69,6 +89,8 @@ export const closesBy = (lot: Closes): Instant => readingsOf(lot).at(-1) ?? lot.
 /** The next moment at which it can close; the last one when all have passed. */
 export const nextClose = (lot: Closes, now: number): Instant => readingsOf(lot).find((at) => at > now) ?? closesBy(lot);
 
+/** Whether somebody still has to act before the close, whoever that is. */
+export const wantsAct = (lot: AlertLot): boolean => !lot.ended && lot.done !== true && lot.bid.loud;
+
 /** Whether somebody here still has to act before the close. */
-export const needsBid = (lot: AlertLot): boolean =>
-  !lot.ended && lot.done !== true && lot.handedTo === undefined && lot.bid.loud;
+export const needsBid = (lot: AlertLot): boolean => lot.handedTo === undefined && wantsAct(lot);

@@ -26,7 +26,7 @@ export function planOfLots(
   shown: ReadonlyMap<string, Instant>,
 ): PlannedCall[] {
   const rounds = roundUps(lots, rush).map(({ key, kind, dueAt }) => ({ key, step: kind, dueAt }));
-  const calls = lots.flatMap((lot) => callsOfLot(lot, rush.rules));
+  const calls = lots.flatMap((lot) => callsOfLot(lot, rush.rules, rush.calendar));
   const planned = [...rounds, ...calls].sort((a, b) => a.dueAt - b.dueAt);
   return planned.map(({ key, step, dueAt }) => {
     const saidAt = shown.get(key);
@@ -46,7 +46,7 @@ export function momentsAhead(
     if (dueAt > now && !shownKeys.has(key)) moments.add(instant(dueAt));
   };
   roundUps(lots, rush).forEach(add);
-  for (const lot of lots) callsOfLot(lot, rush.rules).forEach(add);
+  for (const lot of lots) callsOfLot(lot, rush.rules, rush.calendar).forEach(add);
   return moments;
 }
 

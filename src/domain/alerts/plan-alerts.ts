@@ -6,13 +6,15 @@ import { type Instant, instant } from '../time/instant.ts';
 import { MINUTE } from '../time/units.ts';
 import type { Zone } from '../time/zone.ts';
 import type { Alert, AlertPlan } from './alert.ts';
-import { type AlertLot, closesBy, nextClose } from './alert-lot.ts';
+import { type AlertLot, closesBy, nextClose, wantsAct } from './alert-lot.ts';
 import type { Deadline } from './deadline.ts';
 import { planDeadlines } from './deadline-calls.ts';
+import { gather, isPressing, SEEN_AHEAD_MINUTES } from './gather.ts';
 import { afterKey, callsOfLot, earliestCall, type LotCall, newsOf } from './lot-calls.ts';
 import { roundUps } from './round-ups.ts';
-import { type DueCall, type Saying, sayBare, sayMany, sayOne, sayTogether } from './say-lots.ts';
+import { type DueCall, type Saying, sayBare, sayOne } from './say-lots.ts';
 import { sayRoundUp } from './say-round-up.ts';
+import { sayClosed, sayPressing, saySoon } from './say-several.ts';
 
 export interface PlanInput {
   readonly lots: readonly AlertLot[];
@@ -28,13 +30,12 @@ export interface PlanInput {
   readonly now: Instant;
 }
 
-/** More notices about lots than this at once become one: a flood is read by nobody. */
-const MOST_AT_ONCE = 3;
-
 /**
- * The ladder: the evening before a busy day, before the rush, before each close, after it, and deadlines. What is due is
- * said now, however late; of several calls of one lot that have passed only the last is said, and a close that passed
- * without any is said as missed. Nothing is said twice, because a key says what it is about, its step and its close.
+ * The ladder: the evening before a busy day, before the rush, before each close, after it, and deadlines. A lot whose bid is
+ * not as it should be is named softly beforehand, with all that needs somebody in the next half hour, and aloud once: when
+ * it is high time. What is due is said now, however late; of several calls of one lot that have passed only the last is
+ * said, and a close that passed without any is said as missed. Nothing is said twice, because a key says what it is about,
+ * its step and its close.
  */
 export function planAlerts(input: PlanInput): AlertPlan {
   const { lots, rules, calendar, zone, people, shownKeys, now } = input;
@@ -49,7 +50,7 @@ export function planAlerts(input: PlanInput): AlertPlan {
     (round) => sayRoundUp(round, zone, now),
   );
   const alerts: Alert[] = [
-    ...sayLots(due, lots, rules.reactionMinutes, saying),
+    ...sayLots(due, lots, rules, saying),
     ...said.done,
     ...(deadlines.ok ? deadlines.value.due : []),
   ];
@@ -76,92 +77,63 @@ interface DueCalls {
   readonly failed: readonly CantWorkOut[];
 }
 
-function dueCalls({ lots, rules, shownKeys, now }: PlanInput): DueCalls {
+function dueCalls({ lots, rules, calendar, shownKeys, now }: PlanInput): DueCalls {
   const due: DueCall[] = [];
   const ahead: LotCall[] = [];
   let later = Number.POSITIVE_INFINITY;
   const { failed } = attemptEach(lots, (lot) => {
     // What was asked after its close leaves nothing to say, and its bid need not be worked out.
     if (closesBy(lot) <= now && shownKeys.has(afterKey(lot))) return;
-    const news = closesBy(lot) > now ? newsOf(lot, shownKeys) : null;
+    const news = closesBy(lot) > now ? newsOf(lot, shownKeys, now) : null;
     const earliest = earliestCall(lot, rules);
-    if (news === null && earliest > now + rules.reactionMinutes * MINUTE) {
+    if (news === null && earliest > now + SEEN_AHEAD_MINUTES * MINUTE) {
       later = Math.min(later, earliest);
       return;
     }
-    const calls = callsOfLot(lot, rules);
+    const calls = callsOfLot(lot, rules, calendar);
     const ready = calls.filter(({ dueAt }) => dueAt <= now);
-    for (const call of calls) if (call.dueAt > now && !shownKeys.has(call.key)) ahead.push(call);
-    const last = news ?? ready.at(-1);
+    const coming = calls.filter((call) => call.dueAt > now && !shownKeys.has(call.key));
+    ahead.push(...coming);
+    // Of two readings of one close, the last call of the one weighs more than the first of the other.
+    const pressing = ready.findLast((call) => call.last && call.close > now && !shownKeys.has(call.key));
+    const last = news ?? pressing ?? ready.at(-1);
     if (last === undefined || shownKeys.has(last.key)) return;
-    const before = news === null ? ready.slice(0, -1) : ready;
+    const before = ready.filter((call) => call !== last);
+    const reminders = before.filter(({ step }) => step !== 'after');
     due.push({
       ...last,
+      last: last.last || (news !== null && lot.bid.news?.calm !== true && !coming.some((call) => call.last)),
       passed: before.filter(({ key }) => !shownKeys.has(key)).map(({ key }) => key),
-      told: before.some(({ key, step }) => step !== 'after' && shownKeys.has(key)),
+      // A lot that was to get none was not missed.
+      told: (last.step === 'after' && reminders.length === 0) || reminders.some(({ key }) => shownKeys.has(key)),
     });
   });
-  const pulled = pullForward(due, ahead, lots, rules.reactionMinutes, now);
-  const taken = new Set(pulled.map(({ key }) => key));
-  const next = ahead.reduce((soonest, { key, dueAt }) => (taken.has(key) ? soonest : Math.min(soonest, dueAt)), later);
-  return { due: [...due, ...pulled], next, failed: failed.map(({ why }) => why) };
+  const gathered = gather(due, ahead, rules.reactionMinutes, now);
+  return { due: gathered.due, next: Math.min(later, gathered.next), failed: failed.map(({ why }) => why) };
 }
 
-/** Calls that would follow within the reaction time, for lots that collide with one that is due: one call names them all. */
-function pullForward(
-  due: readonly DueCall[],
-  ahead: readonly LotCall[],
-  lots: readonly AlertLot[],
-  reactionMinutes: number,
-  now: number,
-): DueCall[] {
-  const open = due.filter(({ lot }) => closesBy(lot) > now);
-  const soon = ahead.filter(({ step, dueAt }) => step === 'before' && dueAt <= now + reactionMinutes * MINUTE);
-  if (open.length === 0 || soon.length === 0) return [];
-  const groupOf = groups(lots, reactionMinutes, now);
-  const begun = new Set(open.map(({ lot }) => groupOf.get(lot.id)));
-  const said = new Set(due.map(({ lot }) => lot.id));
-  const pulled: DueCall[] = [];
-  for (const call of soon) {
-    if (said.has(call.lot.id) || !begun.has(groupOf.get(call.lot.id))) continue;
-    said.add(call.lot.id);
-    pulled.push({ ...call, passed: [], told: false });
-  }
-  return pulled;
-}
-
-function sayLots(due: readonly DueCall[], lots: readonly AlertLot[], reactionMinutes: number, saying: Saying): Alert[] {
+/** At most four notices: what is high time, what comes soon, what closed unsaid, and how the others ended. */
+function sayLots(due: readonly DueCall[], lots: readonly AlertLot[], rules: AlertRules, saying: Saying): Alert[] {
   if (due.length === 0) return [];
-  const groupOf = groups(lots, reactionMinutes, saying.now);
-  const closedOf = closedGroups(due, reactionMinutes, saying.now);
-  const together = new Map<unknown, DueCall[]>();
-  for (const call of due) {
-    const group = closesBy(call.lot) > saying.now ? groupOf.get(call.lot.id) : (closedOf.get(call.lot.id) ?? call);
-    const calls = together.get(group);
-    if (calls === undefined) together.set(group, [call]);
-    else calls.push(call);
-  }
-  if (together.size > MOST_AT_ONCE) return sayOrEach(due, saying, () => sayMany(due, saying));
-  return [...together.values()].flatMap((calls) =>
-    sayOrEach(calls, saying, () => {
-      const [only] = calls;
-      if (calls.length > 1 || only === undefined) return sayTogether(calls, saying);
-      const group = groupOf.get(only.lot.id);
-      return sayOne(only, closesBy(only.lot) > saying.now ? (group?.length ?? 1) - 1 : 0, saying);
+  const { now } = saying;
+  const open = due.filter(({ lot }) => closesBy(lot) > now);
+  const closed = due.filter(({ lot }) => closesBy(lot) <= now);
+  const pressing = open.filter((call) => isPressing(call, now));
+  const soft = open.filter((call) => !pressing.includes(call));
+  const inHand = soft.length === 0 ? [] : pendingBeside(due, lots, rules, now);
+  return [
+    ...sayOrEach(pressing, saying, () => sayPressing(pressing, othersNear(pressing, lots, rules, now), saying)),
+    ...sayOrEach(soft, saying, () => saySoon(soft, inHand, saying)),
+    ...[false, true].flatMap((told) => {
+      const some = closed.filter((call) => call.told === told);
+      return sayOrEach(some, saying, () => sayClosed(some, saying));
     }),
-  );
-}
-
-/** Lots that closed almost together by their group: three answers, and so no button that would give one for all. */
-function closedGroups(due: readonly DueCall[], reactionMinutes: number, now: number) {
-  const closed = due.filter(({ lot }) => closesBy(lot) <= now).map(({ lot }) => lot);
-  return new Map(
-    closeTogether(closed, reactionMinutes).flatMap((group) => group.map((lot) => [lot.id, group] as const)),
-  );
+  ];
 }
 
 /** Says calls in one; where that fails for one of them, each by itself, and what can't be said at least that it is due. */
 function sayOrEach(calls: readonly DueCall[], saying: Saying, say: () => Alert): Alert[] {
+  if (calls.length === 0) return [];
   const said = attempt(say);
   if (said.ok) return [said.value];
   return calls.map((call) => {
@@ -170,10 +142,25 @@ function sayOrEach(calls: readonly DueCall[], saying: Saying, say: () => Alert):
   });
 }
 
-/** The lots that are still open by the group that they collide in. */
-function groups(lots: readonly AlertLot[], reactionMinutes: number, now: number) {
+/** What was said already and still waits for somebody: the notice that takes the place of that one names it again. */
+function pendingBeside(due: readonly DueCall[], lots: readonly AlertLot[], { leadMinutes }: AlertRules, now: number) {
+  const said = new Set(due.map(({ lot }) => lot.id));
+  const until = now + Math.max(...leadMinutes) * MINUTE;
+  return attemptEach(lots, (lot) => {
+    const next = nextClose(lot, now);
+    return !said.has(lot.id) && next > now && next <= until && wantsAct(lot) && (lot.putOffUntil ?? 0) <= now
+      ? [lot]
+      : [];
+  }).done.flat();
+}
+
+/** How many more lots close so near to the only one that nobody can watch them one by one. */
+function othersNear(calls: readonly DueCall[], lots: readonly AlertLot[], rules: AlertRules, now: number): number {
+  const [only] = calls;
+  if (calls.length !== 1 || only === undefined) return 0;
   const open = lots
     .filter((lot) => closesBy(lot) > now && !lot.ended)
     .map((lot) => ({ id: lot.id, close: nextClose(lot, now) }));
-  return new Map(closeTogether(open, reactionMinutes).flatMap((group) => group.map((lot) => [lot.id, group] as const)));
+  const group = closeTogether(open, rules.reactionMinutes).find((some) => some.some(({ id }) => id === only.lot.id));
+  return (group?.length ?? 1) - 1;
 }

@@ -1,11 +1,14 @@
 import { tellApart } from '../close/say-close.ts';
+import { formatMoney } from '../money/format-money.ts';
+import { instant } from '../time/instant.ts';
 import { sayClock, sayTime } from '../time/say-time.ts';
+import { dateIn } from '../time/wall-clock.ts';
 import type { Zone } from '../time/zone.ts';
 import type { Alert } from './alert.ts';
-import { type AlertLot, type BidNews, closesBy, needsBid, readingsOf } from './alert-lot.ts';
+import { type AlertLot, closesBy, readingsOf, wantsAct } from './alert-lot.ts';
 import type { LotCall } from './lot-calls.ts';
 import { offersFor } from './offers-for.ts';
-import { atMost, lateWords, roughly } from './say-late.ts';
+import { lateWords, roughly } from './say-late.ts';
 
 /** A call that is due, and what goes with it. */
 export interface DueCall extends LotCall {
@@ -22,53 +25,65 @@ export interface Saying {
   readonly people: readonly string[];
 }
 
-/** As many as can be read at a glance. */
-const NAMED = 6;
 const NEEDS = { open: 0, openSoft: 2, untold: 3, ended: 5 } as const;
 
 /** One lot's call. @param others how many more lots close so near to it that nobody can watch them one by one */
 export function sayOne(call: DueCall, others: number, saying: Saying): Alert {
   const { lot } = call;
-  const { now } = saying;
+  const { now, zone } = saying;
   const open = isOpen(call, now);
   const news = call.step === 'news' ? lot.bid.news : null;
-  // Since when it is so is mostly not known to the minute, so it is never called late.
-  const late = news === null ? lateWords(Math.max(call.dueAt, lot.since), now) : '';
-  const untold = !open && !call.told;
-  if (news !== null) return sayNews(call, news, saying);
-  const title = open
-    ? `${late}${lot.name} ${closingWords(call, now)}`
-    : `${late}${lot.name} closed ${roughly(now - call.close)} ago${call.step === 'after' ? ': how did it end?' : ''}`;
+  const loud = open ? call.last && (wantsAct(lot) || (news !== null && lot.bid.loud)) : !call.told && wantsAct(lot);
   return {
-    about: `lot-${lot.id}`,
+    about: `${open ? (loud ? 'lot' : 'soon') : 'closed'}-${lot.id}`,
     keys: [call.key, ...call.passed],
-    title,
+    title: `${lot.handedTo !== undefined && open ? `${lot.handedTo}: ` : ''}${news === null ? plainTitle(call, now) : `${lot.name}: ${news.title}`}`,
     body: (open
-      ? [lot.stop, closeSentence(lot, saying.zone), todoWords(lot), others > 0 && withOthers(others)]
-      : [untold && 'You got no reminder in time.', lot.stop, lot.bid.placed && 'A bid was in.', 'Enter how it ended.']
+      ? [
+          lot.stop,
+          news?.body,
+          priceWords(lot, saying),
+          news === null && todoWords(lot),
+          lot.extendedAt !== undefined && 'The time was extended.',
+          closeSentence(lot, zone),
+          lot.where !== undefined && `${lot.where}.`,
+          others > 0 && withOthers(others),
+        ]
+      : [
+          !call.told && 'You got no reminder in time.',
+          lot.stop,
+          lot.bid.placed && 'A bid was in.',
+          'Enter how it ended.',
+        ]
     )
       .filter(Boolean)
       .join(' '),
-    loudness: needsBid(lot) && (open || untold) ? 'loud' : 'quiet',
+    loudness: loud ? 'loud' : 'quiet',
     route: `#/now/${lot.id}`,
-    offers: offersFor(lot, open, saying),
+    offers: offersOf(call, open, saying),
     rank: rankOf(call, now),
   };
 }
 
-/** What came up about our bid, said at once and aloud: also of a lot whose calls the user is done with. */
-function sayNews(call: DueCall, news: BidNews, { zone, now }: Saying): Alert {
-  const { lot } = call;
-  return {
-    about: `lot-${lot.id}`,
-    keys: [call.key, ...call.passed],
-    title: `${lot.name}: ${news.title}`,
-    body: [news.body, lot.stop, closeSentence(lot, zone)].join(' '),
-    loudness: 'loud',
-    route: `#/now/${lot.id}`,
-    offers: lot.bid.offer === null ? [] : [lot.bid.offer],
-    rank: rankOf(call, now),
-  };
+/** Since when something is so is mostly not known to the minute, so news is never called late. */
+function plainTitle(call: DueCall, now: number): string {
+  const { lot, close, dueAt, step } = call;
+  const late = lateWords(Math.max(dueAt, lot.since), now);
+  if (isOpen(call, now)) return `${late}${lot.name} ${closingWords(call, now)}`;
+  return `${late}${lot.name} closed ${roughly(now - close)} ago${step === 'after' ? ': how did it end?' : ''}`;
+}
+
+function offersOf({ lot, step }: DueCall, open: boolean, saying: Saying): Alert['offers'] {
+  if (step !== 'news') return offersFor(lot, open, saying);
+  return lot.bid.offer === null ? [] : [lot.bid.offer];
+}
+
+/** "Price $10,600 at 9:40 AM, $1,200 to go." Without the day for one of today. */
+function priceWords({ bid: { price } }: AlertLot, { zone, now }: Saying): string | false {
+  if (price === undefined) return false;
+  const today = dateIn(zone, price.seenAt) === dateIn(zone, instant(now));
+  const seen = today ? `at ${sayClock(price.seenAt, zone)}` : `on ${sayTime(price.seenAt, zone)}`;
+  return `Price ${formatMoney(price.cents)} ${seen}${price.left === undefined ? '' : `, ${formatMoney(price.left)} to go`}.`;
 }
 
 /** The call of a lot that can't be put into words: it is due, and somebody has to look. */
@@ -85,82 +100,15 @@ export function sayBare({ key, passed, lot, close }: DueCall, why: string): Aler
   };
 }
 
-/** Lots that close too near to each other to be watched one by one: one call that names them all. */
-export function sayTogether(calls: readonly DueCall[], saying: Saying): Alert {
-  const { zone, now } = saying;
-  const soonest = inOrder(calls);
-  const [first, last] = [soonest[0], soonest.at(-1)];
-  if (first === undefined || last === undefined) throw new Error('nothing closes together');
-  const span =
-    sayClock(first.close, zone) === sayClock(last.close, zone)
-      ? `at ${sayClock(first.close, zone)}`
-      : `from ${sayClock(first.close, zone)} to ${sayClock(last.close, zone)}`;
-  const late = lateWords(Math.min(...soonest.map(({ dueAt, lot }) => Math.max(dueAt, lot.since))), now);
-  if (!isOpen(first, now))
-    return {
-      ...several(soonest, now),
-      about: `together-${first.lot.id}`,
-      title: `${late}${soonest.length} lots closed ${span}: how did they end?`,
-      body: atMost(NAMED, soonest, (call) => `${clockOf(call, zone)} ${call.lot.name}. ${call.lot.stop}`).join('\n'),
-      route: '#/now',
-    };
-  return {
-    ...several(soonest, now),
-    about: `together-${first.lot.id}`,
-    title: `${late}${soonest.length} lots close ${span}, in ${roughly(first.close - now)}`,
-    body: atMost(
-      NAMED,
-      soonest,
-      (call) => `${clockOf(call, zone)} ${call.lot.name}. ${call.lot.stop} ${todoWords(call.lot)}`,
-    ).join('\n'),
-    route: `#/now/${first.lot.id}`,
-  };
-}
-
-/** So many at once that naming each would be a flood which nobody reads: one notice that counts them. */
-export function sayMany(calls: readonly DueCall[], { zone, now }: Saying): Alert {
-  const soonest = inOrder(calls);
-  const open = soonest.filter((call) => isOpen(call, now));
-  const closed = soonest.filter((call) => !isOpen(call, now)).reverse();
-  const untold = closed.filter(({ told }) => !told).length;
-  const asked = closed.length - untold;
-  const wanting = open.filter(({ lot }) => needsBid(lot));
-  const what = wanting.some(({ lot }) => lot.bid.placed) ? 'to act on' : 'without a proxy';
-  const title = [
-    open.length > 0 && `${count(open.length, 'lot closes', 'lots close')} soon, ${wanting.length} ${what}`,
-    untold > 0 && `${count(untold, 'lot', 'lots')} closed without a reminder in time`,
-    asked > 0 && `${count(asked, 'lot', 'lots')} closed: how did they end?`,
-  ]
-    .filter(Boolean)
-    .join('; ');
-  return {
-    ...several(soonest, now),
-    about: 'closings',
-    title,
-    body: atMost(NAMED, [...open, ...closed], ({ lot, close }) => `${sayTime(close, zone)} ${lot.name}`).join('\n'),
-    route: '#/now',
-  };
-}
-
-function several(calls: readonly DueCall[], now: number): Pick<Alert, 'keys' | 'loudness' | 'rank' | 'offers'> {
-  const needed = calls.some((call) => needsBid(call.lot) && (isOpen(call, now) || !call.told));
-  const ranks = calls.map((call) => rankOf(call, now)).sort((a, b) => a[0] - b[0] || a[1] - b[1]);
-  return {
-    keys: calls.flatMap(({ key, passed }) => [key, ...passed]),
-    loudness: needed ? 'loud' : 'quiet',
-    rank: ranks[0] ?? [NEEDS.ended, 0],
-    offers: [],
-  };
-}
-
-function rankOf(call: DueCall, now: number): Alert['rank'] {
-  const { lot, close, told, step } = call;
-  if (isOpen(call, now)) return [step === 'news' || needsBid(lot) ? NEEDS.open : NEEDS.openSoft, close];
+/** The greatest need first: what is open and wants an act, what is open, what closed unsaid, what closed. */
+export function rankOf(call: DueCall, now: number): Alert['rank'] {
+  const { lot, close, told } = call;
+  if (isOpen(call, now)) return [call.last && wantsAct(lot) ? NEEDS.open : NEEDS.openSoft, close];
   return [told ? NEEDS.ended : NEEDS.untold, -close];
 }
 
 /** Whether its lot can still be open: a doubtful close may have passed in one of its readings. */
-const isOpen = ({ lot }: DueCall, now: number): boolean => closesBy(lot) > now;
+export const isOpen = ({ lot }: DueCall, now: number): boolean => closesBy(lot) > now;
 
 const inDoubt = (lot: AlertLot): boolean => readingsOf(lot).length > 1;
 
@@ -175,13 +123,14 @@ function closeSentence(lot: AlertLot, zone: Zone): string {
   return `Its close is in doubt: ${tellApart(readingsOf(lot), zone).join(' or ')}. Choose the right one.`;
 }
 
-const clockOf = ({ lot, close }: DueCall, zone: Zone): string => `${sayClock(close, zone)}${inDoubt(lot) ? '?' : ''}`;
+/** When it closes; with a question mark while that is in doubt. */
+export const clockOf = ({ lot, close }: Pick<DueCall, 'lot' | 'close'>, zone: Zone): string =>
+  `${sayClock(close, zone)}${inDoubt(lot) ? '?' : ''}`;
 
-function todoWords(lot: AlertLot): string {
+export function todoWords(lot: AlertLot): string {
   if (lot.handedTo !== undefined) return `${lot.handedTo} has it. ${lot.bid.words}`;
   return lot.bid.words;
 }
 
-const withOthers = (others: number) => `${count(others, 'other closes', 'others close')} within minutes of it.`;
-const count = (n: number, one: string, many: string) => `${n.toLocaleString('en-US')} ${n === 1 ? one : many}`;
-const inOrder = (calls: readonly DueCall[]) => calls.toSorted((a, b) => a.close - b.close);
+const withOthers = (others: number) =>
+  `${others.toLocaleString('en-US')} ${others === 1 ? 'other closes' : 'others close'} within minutes of it.`;

@@ -27,7 +27,8 @@ export function sayRoundUp(round: RoundUp, zone: Zone, now: number): Alert {
     keys: [round.key],
     title: `${late}${round.kind === 'digest' ? digestTitle(round, zone, now) : rushTitle(round, open.length, now)}; ${proxyWords(wanting, open.length)}`,
     body: body.join('\n'),
-    loudness: wanting.length > 0 ? 'loud' : 'quiet',
+    // Before the rush each lot still gets its own last call; the evening before is the time to place bids.
+    loudness: wanting.length > 0 && round.kind === 'digest' ? 'loud' : 'quiet',
     route: round.kind === 'digest' ? '#/lots' : '#/now',
     offers: [],
     rank: round.kind === 'rush' ? [1, round.band.from] : [6, round.dueAt],

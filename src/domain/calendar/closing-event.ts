@@ -38,7 +38,7 @@ const ENDED = {
 
 /**
  * A closing as an event: the price at which to stop comes first, because a telephone shows the beginning. Its alarms are
- * Headroom's own calls before the close. The question afterwards is left out: a calendar can't know that it was answered.
+ * Headroom's last call before the close. The question afterwards is left out: a calendar can't know that it was answered.
  */
 export function closingEvent(
   closing: ClosingToTell,
@@ -49,7 +49,7 @@ export function closingEvent(
   const car = lotTitle(facts);
   const bid = over === undefined ? watched?.bid.words : undefined;
   const status = over !== undefined && over in CANCELLED ? 'CANCELLED' : doubtful(facts) ? 'TENTATIVE' : 'CONFIRMED';
-  const calls = watched === null ? [] : callsOfLot(watched, rules).filter(({ step }) => step !== 'after');
+  const calls = watched === null ? [] : lastCalls(watched, rules);
   const holder = watched?.handedTo === undefined ? '' : ` ${watched.handedTo} has it.`;
   return {
     uid: `headroom-lot-${closing.id}`,
@@ -74,9 +74,16 @@ export function closingEvent(
     status,
     alarms: calls.map(({ dueAt, close }) => ({
       at: instant(Math.max(0, dueAt)),
-      words: `${car} ${isSure(watched) ? 'closes' : 'may close'} in ${sayDuration(close - dueAt)}. ${stop}. ${bid ?? ''}${holder}`,
+      words: `${car} ${isSure(watched) ? 'closes' : 'may close'} in ${sayDuration(close - dueAt)}. ${stop}. ${bid ?? ''}${holder} ${[facts.venueName ?? facts.venueId, facts.lotNumber && `lot ${facts.lotNumber}`].filter(Boolean).join(', ')}; closes ${sayTime(close, store.zone)}. As of ${sayTime(revision.at, store.zone)}.`,
     })),
   };
+}
+
+/** A telephone rings once for a lot: when it is high time. Also for a bid that can be passed, since nobody will see that here. */
+function lastCalls(lot: AlertLot, rules: Pick<AlertRules, 'leadMinutes' | 'placedLeadMinutes' | 'afterCloseMinutes'>) {
+  const lead = rules.leadMinutes.at(-1);
+  const watched = { ...rules, placedLeadMinutes: lot.bid.raisable === true && lead !== undefined ? [lead] : [] };
+  return callsOfLot(lot, watched, { of: () => ({ kind: 'clear' }) }).filter(({ last }) => last);
 }
 
 const isSure = (watched: AlertLot | null): boolean => watched === null || readingsOf(watched).length === 1;

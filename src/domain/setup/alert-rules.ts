@@ -19,9 +19,9 @@ const leads = leadsUpTo(MINUTES_A_DAY, 'a close');
 export const alertRulesSchema = z.strictObject({
   leadMinutes: z._default(
     leads.check(z.minLength(1), z.describe('reminders before a close whose proxy is not placed')),
-    [60, 15, 5],
+    [30, 10],
   ),
-  placedLeadMinutes: z._default(leads.check(z.describe('reminders before a close whose proxy is placed')), [5]),
+  placedLeadMinutes: z._default(leads.check(z.describe('reminders before a close whose proxy is placed')), []),
   deadlineLeadMinutes: z._default(
     leadsUpTo(30 * MINUTES_A_DAY, 'a deadline').check(
       z.minLength(1),

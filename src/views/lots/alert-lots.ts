@@ -1,6 +1,8 @@
-import type { AlertBid, AlertLot } from '../../domain/alerts/alert-lot.ts';
+import type { AlertBid, AlertLot, PriceSeen } from '../../domain/alerts/alert-lot.ts';
+import type { OpenBid } from '../../domain/bid/bid-state.ts';
 import { bidSentence } from '../../domain/bid/bid-words.ts';
 import { lotTitle } from '../../domain/lot/car-name.ts';
+import { type Cents, cents } from '../../domain/money/cents.ts';
 import { type ClockCorrection, putRight } from '../../domain/time/clock-correction.ts';
 import { type CloseTime, isOpenQuestion } from '../../domain/time/close-time.ts';
 import { hasBid } from '../../folds/bid-given.ts';
@@ -42,6 +44,10 @@ export function alertLot(
     get stop() {
       return `${stopWords(works.of(lot))}.`;
     },
+    get where() {
+      const { venueName, venueId, lotNumber } = facts;
+      return [venueName ?? venueId, lotNumber && `lot ${lotNumber}`].filter(Boolean).join(', ') || undefined;
+    },
     bid: alertBid(lot, works),
     handedTo: clock?.handedTo?.to,
     // A bid that waits for the seller is a result for the clock: nothing is left to call for.
@@ -57,6 +63,15 @@ export function alertLot(
 /** Until somebody chooses, every reading gets its calls. */
 const doubtOf = (close: CloseTime): Pick<AlertLot, 'otherCloses' | 'saleZone'> =>
   isOpenQuestion(close) ? { otherCloses: close.otherwise, saleZone: close.zone } : {};
+
+function priceSeen(
+  { price, sealed }: OpenBid & { readonly sealed?: boolean },
+  maxBid: Cents | null | undefined,
+): PriceSeen | undefined {
+  if (price === undefined || price.cents === 0 || sealed === true) return undefined;
+  const left = (maxBid ?? 0) - price.cents;
+  return { cents: price.cents, seenAt: price.seenAt, ...(left > 0 && { left: cents(left) }) };
+}
 
 function alertBid(lot: LotState, { of, bids }: LotWorks): AlertBid {
   return {
@@ -74,6 +89,17 @@ function alertBid(lot: LotState, { of, bids }: LotWorks): AlertBid {
     },
     get news() {
       return newsOfBid(lot, bids.open(lot));
+    },
+    get price() {
+      return priceSeen(bids.open(lot), maxBidOf(of(lot)));
+    },
+    get at() {
+      const state = bids.open(lot);
+      return state.is === 'none' ? undefined : state.bid.at;
+    },
+    get raisable() {
+      const state = bids.open(lot);
+      return state.is === 'standing' && state.bid.cents < (maxBidOf(of(lot)) ?? 0);
     },
   };
 }

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { AlertLot } from '../../../src/domain/alerts/alert-lot.ts';
+import { CROWDED_MINUTES, GATHERED_MINUTES } from '../../../src/domain/alerts/gather.ts';
+import { callsOfLot } from '../../../src/domain/alerts/lot-calls.ts';
 import { momentsAhead, planOfLots } from '../../../src/domain/alerts/lot-plan.ts';
 import { closingEvent } from '../../../src/domain/calendar/closing-event.ts';
 import type { LotId } from '../../../src/domain/lot/lot.ts';
@@ -77,9 +79,9 @@ test('what week and worksheet show as planned is what the background says, neith
       const spoken = said(from, given, by);
       for (const { key, dueAt } of ahead) {
         const at = spoken.get(key) ?? Number.NaN;
-        // Closings that collide are told in one call, at the first of their times.
+        // What follows soon is told along with what is due, and a crowd begins so much earlier.
         expect(at, key).toBeLessThanOrEqual(dueAt);
-        expect(at, key).toBeGreaterThanOrEqual(dueAt - by.reactionMinutes * MINUTE);
+        expect(at, key).toBeGreaterThanOrEqual(dueAt - (GATHERED_MINUTES + CROWDED_MINUTES) * MINUTE);
       }
       const late = [...spoken].filter(([key, at]) => at > from && !ahead.some((call) => call.key === key));
       expect(late).toEqual([]);
@@ -101,7 +103,7 @@ test('the worksheets of all lots together plan what the week plans, and what was
   );
 });
 
-test('a calendar rings when the background calls before the close, and at no other time', () => {
+test('a calendar rings once for a lot, at the last call before each moment that its close can mean', () => {
   const store = storeSchema.parse({ name: 'Cottonwood Truck & Van', zone: BOISE });
   fc.assert(
     fc.property(lots, rules, (given, by) => {
@@ -118,10 +120,9 @@ test('a calendar rings when the background calls before the close, and at no oth
           store,
           by,
         );
-        const calls = planOfLots([watched], rushUnder(by), new Map()).filter(
-          ({ step }) => step === 'before' || step === 'again',
-        );
-        expect(event.alarms.map(({ at }) => at)).toEqual(calls.map(({ dueAt }) => dueAt));
+        const calls = callsOfLot(watched, { ...by, placedLeadMinutes: [] }, rushUnder(by).calendar);
+        expect(event.alarms.map(({ at }) => at)).toEqual(calls.filter(({ last }) => last).map(({ dueAt }) => dueAt));
+        expect(event.alarms.length).toBeLessThanOrEqual(1);
       }
     }),
   );

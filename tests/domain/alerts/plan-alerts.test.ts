@@ -18,18 +18,39 @@ describe('the reminders before a close', () => {
 
   test('name the car, the price at which to stop and what is left to do', () => {
     const { due } = plan([lot('a', 60)], 0);
-    expect(due).toMatchObject([{ title: 'Car a closes in 1 h', loudness: 'loud', route: '#/now/a' }]);
+    expect(due).toMatchObject([{ title: 'Car a closes in 1 h', loudness: 'quiet', route: '#/now/a' }]);
     expect(due[0]?.body).toMatch(
-      /^Stop at \$9,725\. Closes \w{3} \w{3} \d+, \d+:\d\d [AP]M\. No proxy is placed yet\.$/,
+      /^Stop at \$9,725\. No proxy is placed yet\. Closes \w{3} \w{3} \d+, \d+:\d\d [AP]M\.$/,
     );
   });
 
-  test('come once and softly for a lot whose proxy is placed, or that is in another’s hands', () => {
-    for (const more of [{ placed: true }, { handedTo: 'the closer' }]) {
-      expect(plan([lot('a', 60, more)], 0).due).toEqual([]);
-      expect(plan([lot('a', 60, more)], 55).due).toMatchObject([{ loudness: 'quiet' }]);
-    }
-    expect(plan([lot('a', 60, { handedTo: 'The closer' })], 55).due[0]?.body).toContain('The closer has it');
+  test('are soft, and the last one is loud', () => {
+    const shown = keysOf(plan([lot('a', 60)], 0).due);
+    expect(plan([lot('a', 60)], 45, shown).due).toMatchObject([{ title: 'Car a closes in 15 min', loudness: 'loud' }]);
+  });
+
+  test('say where it is sold, and the price with its time and what is left to the max bid', () => {
+    const bid = {
+      ...lot('a', 60).bid,
+      price: { cents: 880_000 as never, seenAt: at(-600) as never, left: 92_500 as never },
+    };
+    const [alert] = plan([lot('a', 60, { bid, where: 'Saguaro Sale Yard, lot 7' })], 45).due;
+    expect(alert?.body).toMatch(
+      / Price \$8,800 on \w{3} \w{3} \d+, \d+:\d\d [AP]M, \$925 to go\. .* Saguaro Sale Yard, lot 7\.$/,
+    );
+  });
+
+  test('come softly for a lot whose proxy is placed', () => {
+    expect(plan([lot('a', 60, { placed: true })], 0).due).toEqual([]);
+    expect(plan([lot('a', 60, { placed: true })], 55).due).toMatchObject([{ loudness: 'quiet' }]);
+  });
+
+  test('come once for a lot in another’s hands, aloud and with the name: a bid that nobody makes is nobody’s', () => {
+    const handed = lot('a', 60, { handedTo: 'The closer' });
+    expect(plan([handed], 0).due).toEqual([]);
+    const [alert] = plan([handed], 45).due;
+    expect(alert).toMatchObject({ title: 'The closer: Car a closes in 15 min', loudness: 'loud' });
+    expect(alert?.body).toContain('The closer has it');
   });
 
   test('say the last of the leads that passed, and never the others after it', () => {
@@ -99,17 +120,29 @@ describe('lots that close almost together', () => {
   test('are named in one call, and not called again one by one', () => {
     const lots = [lot('a', 60), lot('b', 62), lot('c', 64), lot('d', 90)];
     const { due, next } = plan(lots, 0, [], rules);
-    expect(due).toMatchObject([{ about: 'together-a', loudness: 'loud' }]);
-    expect(due[0]?.title).toMatch(/^2 lots close from \d+:\d\d [AP]M to \d+:\d\d [AP]M, in 1 h$/);
-    expect(due[0]?.body.split('\n')).toHaveLength(2);
-    // The third is more than the reaction time behind the first, so it gets the next call.
-    expect(next).toBe(at(4));
-    expect(plan(lots, 3, keysOf(due), rules).due).toEqual([]);
-    expect(plan(lots, 4, keysOf(due), rules).due).toMatchObject([{ about: 'lot-c' }]);
+    expect(due).toMatchObject([{ about: 'soons-c', loudness: 'quiet' }]);
+    expect(due[0]?.title).toMatch(/^3 lots need a bid by \d+:\d\d [AP]M$/);
+    expect(due[0]?.body.split('\n')).toHaveLength(3);
+    expect(next).toBe(at(30));
+    expect(plan(lots, 29, keysOf(due), rules).due).toEqual([]);
+    expect(plan(lots, 30, keysOf(due), rules).due).toMatchObject([{ title: expect.stringMatching(/^4 lots need/) }]);
+  });
+
+  test('get their last call so early that one person can have every bid in, each with its number', () => {
+    const lots = [lot('a', 60), lot('b', 60.5), lot('c', 61)];
+    const told = keysOf(plan(lots, 0, [], rules).due);
+    expect(told).toHaveLength(3);
+    // The third is due at 46, the second three minutes before that, and the first another three.
+    expect(plan(lots, 39, told, rules)).toEqual({ due: [], next: at(40) });
+    const { due } = plan(lots, 40, told, rules);
+    expect(due).toMatchObject([{ about: 'together-c', loudness: 'loud' }]);
+    expect(due[0]?.title).toMatch(/^3 lots need a bid, the first in 20 min: they close from/);
+    expect(due[0]?.body.match(/Stop at \$9,725/g)).toHaveLength(3);
+    expect(plan(lots, 50, [...told, ...keysOf(due)], rules)).toEqual({ due: [], next: null });
   });
 
   test('are mentioned when only one of them needs a call', () => {
-    const { due } = plan([lot('a', 60), lot('b', 61, { placed: true })], 0, [], rules);
+    const { due } = plan([lot('a', 60), lot('b', 61, { placed: true })], 45, [], rules);
     expect(due).toMatchObject([{ about: 'lot-a' }]);
     expect(due[0]?.body).toContain('1 other closes within minutes of it.');
   });
@@ -128,13 +161,15 @@ describe('lots that close almost together', () => {
     expect(notices).toBeLessThan(60);
   });
 
-  test('what came due meanwhile is one notice that counts, the greatest need first', () => {
+  test('what came due meanwhile is a few notices that count, the greatest need first', () => {
     const many = Array.from({ length: 40 }, (_, i) => lot(String(i), i * 7));
     const { due } = plan(many, 130);
-    expect(due).toHaveLength(1);
-    expect(due[0]?.title).toBe('9 lots close soon, 9 without a proxy; 19 lots closed without a reminder in time');
-    expect(due[0]?.body.split('\n')).toHaveLength(7);
-    expect(due[0]?.body).toMatch(/Car 19\n.*Car 20/);
+    expect(due.map(({ title, loudness }) => `${loudness} ${title.replace(/ \d+:.*/, '')}`)).toEqual([
+      'loud Late by 12 min: 4 lots need a bid, the first in 3 min: they close from',
+      'quiet Late by 29 min: 7 lots need a bid by',
+      'loud Late by 2 h 25 min: 19 lots closed without a reminder in time',
+    ]);
+    expect(due[2]?.body.split('\n')).toHaveLength(9);
   });
 });
 
@@ -153,7 +188,7 @@ describe('putting off, and time that was added', () => {
 
   test('time that was added calls for what is still ahead, and at least once more', () => {
     const added = lot('a', 65, { extendedAt: at(59) as AlertLot['since'] });
-    expect(plan([added], 59)).toEqual({ due: [], next: at(64) });
+    expect(plan([added], 59)).toEqual({ due: [], next: at(62) });
     const long = lot('a', 100, { extendedAt: at(59) as AlertLot['since'] });
     expect(plan([long], 59)).toEqual({ due: [], next: at(85) });
   });

@@ -80,7 +80,7 @@ describe('what a loaded setup would change', () => {
         section: 'alerts',
         place: 'Reminders › reminders before a close',
         what: 'changed',
-        before: '60, 15, 5',
+        before: '30, 10',
         after: '30',
       },
     ]);

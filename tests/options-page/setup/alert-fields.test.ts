@@ -31,9 +31,9 @@ describe('minutes before a close', () => {
 test('the example tells the calls as times of day', () => {
   const rules = alertRulesSchema.parse({ leadMinutes: [60, 15], placedLeadMinutes: [], afterCloseMinutes: null });
   expect(callExample(rules)).toBe(
-    'A lot closes at 2:05 PM. Reminders at 1:05 PM, 1:50 PM; with the proxy placed: none. Nothing is asked afterwards.',
+    'A lot closes at 2:05 PM. Reminders at 1:05 PM, 1:50 PM, the first one quiet; with the proxy placed: none. Nothing is asked afterwards.',
   );
   expect(callExample({ ...rules, leadMinutes: [1440], afterCloseMinutes: 5 })).toMatch(
-    /2:05 PM the day before.*At 2:10 PM you are asked/,
+    /2:05 PM the day before.*At 2:10 PM, or when the busy hours are over, you are asked/,
   );
 });

@@ -104,8 +104,8 @@ test('each mark says its day, time, car, stop and what is still to be done', asy
   });
   expect(names()).toEqual([
     'Wed Nov 25, 7:00 AM · 2021 Ollerton · No max bid yet · closed, enter how it ended',
-    'Sat Nov 28, 12:05 PM · 2021 Larkspur · No max bid yet · no proxy yet, in busy hours · reminders 11:05 AM, 11:50 AM, 12:00 PM',
-    'Sat Nov 28, 7:00 PM · 2021 Merrow · No max bid yet · placed $8,000, no max bid · reminders 6:00 PM, 6:45 PM, 6:55 PM',
+    'Sat Nov 28, 12:05 PM · 2021 Larkspur · No max bid yet · no proxy yet, in busy hours · reminders 11:35 AM, 11:55 AM',
+    'Sat Nov 28, 7:00 PM · 2021 Merrow · No max bid yet · placed $8,000, no max bid · reminders 6:30 PM, 6:50 PM',
   ]);
   expect(document.body.textContent).toContain('1 to act on in busy hours');
 });
@@ -122,21 +122,21 @@ test('ticks and words follow what was said back to a lot, and what was said alre
     ];
   };
   // Each has one tick more than calls: it is asked afterwards how it ended.
-  expect(await plan(lot({}))).toEqual(['no proxy yet · reminders 11:00 AM, 11:45 AM, 11:55 AM', 4]);
+  expect(await plan(lot({}))).toEqual(['no proxy yet · reminders 11:30 AM, 11:50 AM', 3]);
   expect(await plan(lot({ leadMinutes: [30] }))).toEqual(['no proxy yet · reminders 11:30 AM', 2]);
   expect(await plan(lot({ leadMinutes: [] }))).toEqual(['no proxy yet', 1]);
   expect(await plan(lot({ putOffUntil: instant(CLOSE - 20 * MINUTE) }))).toEqual([
-    'no proxy yet · reminders 11:40 AM, 11:45 AM, 11:55 AM',
-    4,
+    'no proxy yet · reminders 11:40 AM',
+    2,
   ]);
   expect(await plan(lot({ handedTo: { to: 'The closer', at: instant(NOW) } }))).toEqual([
-    'no proxy yet, The closer has it · reminders 11:55 AM',
+    'no proxy yet, The closer has it · reminders 11:50 AM',
     2,
   ]);
   expect(await plan(lot({ doneFor: CLOSE }))).toEqual(['no proxy yet, no more reminders', 0]);
   const unsaid = lot({});
-  const said = new Map([[`${unsaid.id} 60 ${CLOSE}`, instant(NOW)]]);
-  expect(await plan(unsaid, said)).toEqual(['no proxy yet · reminders 11:45 AM, 11:55 AM', 3]);
+  const said = new Map([[`${unsaid.id} 30 ${CLOSE}`, instant(NOW)]]);
+  expect(await plan(unsaid, said)).toEqual(['no proxy yet · reminders 11:50 AM', 2]);
 });
 
 test('the evening list of a busy day stands in the day before it, in whatever hour it comes', async () => {
@@ -146,7 +146,7 @@ test('the evening list of a busy day stands in the day before it, in whatever ho
   ]);
   const hours = () => [...document.querySelectorAll('fieldset .time-hours span')].map((hour) => hour.textContent);
   // The reminder before Friday's own rush, the calls for a bid without a max bid, the question after it, and the list for Saturday.
-  expect(document.querySelectorAll('fieldset .time-tick')).toHaveLength(6);
+  expect(document.querySelectorAll('fieldset .time-tick')).toHaveLength(5);
   const setup = demoSetup('2026-11-25' as LocalDate);
   const late = { ...setup, alerts: { ...setup.alerts, digestAt: '21:30' as LocalTime } };
   await open('#/week/of/2026-11-27', [lotClosing('2026-11-28T12:05:00-07:00')], new Map(), late);

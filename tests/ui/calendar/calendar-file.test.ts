@@ -44,19 +44,19 @@ async function add(facts: LotFacts): Promise<LotId> {
 const exported = async (choice: Parameters<typeof calendarFile>[2] = WEEK) =>
   readCalendar(await value(await calendarFile(store, setup, choice)).blob.text());
 
-test('an open lot has its alarms, a placed one fewer, and the stop price stands first', async () => {
+test('an open lot has one alarm, so has a bid that can be raised, and the stop price stands first', async () => {
   await add({ year: 2021, make: 'Larkspur', venueId: 'saguaro', close: closesAt(SATURDAY), retail: estimate(31_900) });
   const merrow = { year: 2019, make: 'Merrow', venueId: 'saguaro', retail: estimate(31_900), proxy: cents(800_000) };
   await add({ ...merrow, close: closesAt(SATURDAY + 60_000) });
   const [open, placed] = await exported();
   expect(open?.summary).toMatch(/^Stop at \$[\d,]+ · 2021 Larkspur$/);
-  expect(open?.alarms.map(([seconds]) => seconds / 60)).toEqual([-60, -15, -5]);
+  expect(open?.alarms.map(([seconds]) => seconds / 60)).toEqual([-10]);
   expect(placed?.summary).toMatch(/^Stop at \$[\d,]+ · 2019 Merrow$/);
-  expect(placed?.alarms.map(([seconds]) => seconds / 60)).toEqual([-5]);
+  expect(placed?.alarms.map(([seconds]) => seconds / 60)).toEqual([-10]);
   expect(placed?.description).toContain('Placed $8,000.');
 });
 
-test('a calendar rings at the calls that the lot itself has: its own, put off, handed over, extended, none once it is done', async () => {
+test('a calendar rings at the last call that the lot itself has: its own, put off, handed over, extended, none once it is done', async () => {
   const id = await add({ make: 'Larkspur', venueId: 'saguaro', close: closesAt(SATURDAY) });
   let now = SATURDAY - 90 * 60_000;
   const does = async (wanted: LotAct) => {
@@ -70,22 +70,22 @@ test('a calendar rings at the calls that the lot itself has: its own, put off, h
     return { ...event, before: event?.alarms.map(([seconds]) => seconds / 60) };
   };
   await does({ do: 'call-at', leadMinutes: [45, 10] });
-  expect((await rings()).before).toEqual([-45, -10]);
-  now = SATURDAY - 44.5 * 60_000;
-  await does({ do: 'put-off', minutes: 15 });
-  expect((await rings()).before).toEqual([-29.5, -10]);
+  expect((await rings()).before).toEqual([-10]);
+  now = SATURDAY - 25 * 60_000;
+  await does({ do: 'put-off', minutes: 10 });
+  expect((await rings()).before).toEqual([-15]);
   await does({ do: 'call-at', leadMinutes: null });
   await does({ do: 'hand-over', to: 'The closer' });
   const handed = await rings();
-  expect(handed.before).toEqual([-29.5, -5]);
+  expect(handed.before).toEqual([-15]);
   expect(handed.alarms?.[0]?.[1]).toContain(
-    'closes in 29 min. No max bid yet. No proxy is placed yet. The closer has it.',
+    'closes in 15 min. No max bid yet. No proxy is placed yet. The closer has it.',
   );
   now = SATURDAY - 2 * 60_000;
   await does({ do: 'extended', minutes: 5, from: SATURDAY });
   const later = await rings();
   expect(later.at).toBe(SATURDAY + 5 * 60_000);
-  expect(later.before).toEqual([-34.5, -5]);
+  expect(later.before).toEqual([-20]);
   await does({ do: 'done' });
   expect((await rings()).before).toEqual([]);
 });

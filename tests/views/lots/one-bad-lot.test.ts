@@ -68,7 +68,8 @@ function everything(lots: readonly LotState[]) {
   const plan = planAlerts({
     lots: alertLots(lots, standings),
     deadlines: [],
-    rules: SETUP.alerts,
+    // A lot on which nobody should bid has a reminder only where the rules say so.
+    rules: { ...SETUP.alerts, leadMinutes: [60, 15, 5], placedLeadMinutes: [60, 5] },
     calendar: rushCalendar(SETUP.rush, SETUP.store.zone, SETUP.alerts.nearMinutes),
     zone: SETUP.store.zone,
     people: [],
