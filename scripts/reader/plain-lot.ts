@@ -1,6 +1,7 @@
 /** A drafted lot in the terms of an expectation: dollars, ISO times, and only the fields that the page gives. */
 
 import type { DraftFieldName, DraftLot, DraftLots, Sure } from '../../src/capture/draft/draft-lot.ts';
+import type { CloseTime } from '../../src/domain/time/close-time.ts';
 import { MINUTE } from '../../src/domain/time/units.ts';
 
 /**
@@ -18,7 +19,7 @@ export function plainLot(lot: DraftLot, read: DraftLots): PlainLot {
     const field = lot.fields[name];
     const value = field?.readings[0]?.value;
     if (field === undefined || value === undefined) continue;
-    if (!field.settled) unsettled.push(name);
+    if (!field.settled || isAsked(value)) unsettled.push(name);
     else if (typeof value === 'object') plain[name] = new Date(value.instant).toISOString().replace('.000Z', 'Z');
     else plain[name] = MONEY.has(name) ? Number(value) / 100 : value;
   }
@@ -27,13 +28,19 @@ export function plainLot(lot: DraftLot, read: DraftLots): PlainLot {
   return plain;
 }
 
+/** A close that can be meant in several ways, all of which the draft offers. */
+const isAsked = (value: unknown): boolean => isCloseTime(value) && value.otherwise.length > 0;
+
+const isCloseTime = (value: unknown): value is CloseTime =>
+  typeof value === 'object' && value !== null && 'otherwise' in value;
+
 /** How sure the reader is of each settled field. */
 export function sureness(lot: DraftLot): ReadonlyMap<string, Sure> {
   const sure = new Map<string, Sure>();
   for (const name of Object.keys(lot.fields) as DraftFieldName[]) {
     const field = lot.fields[name];
     const first = field?.readings[0];
-    if (field?.settled === true && first !== undefined) sure.set(name, first.sure);
+    if (field?.settled === true && first !== undefined && !isAsked(first.value)) sure.set(name, first.sure);
   }
   return sure;
 }

@@ -4,6 +4,7 @@ import path from 'node:path';
 import { JSDOM, VirtualConsole } from 'jsdom';
 import type { DraftLots } from '../../src/capture/draft/draft-lot.ts';
 import { readPage } from '../../src/capture/read-page.ts';
+import { untilFound } from '../../src/capture/watch/until-found.ts';
 import { waitUntilQuiet } from '../../src/capture/watch/wait-until-quiet.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { zone } from '../../src/domain/time/zone.ts';
@@ -51,21 +52,23 @@ export async function readHtml(html: string, name: string, expected: PlainPage |
     virtualConsole: new VirtualConsole(),
     ...(late ? { runScripts: 'dangerously' } : {}),
   });
-  if (late) {
-    const timers = {
-      setTimeout: (call: () => void, ms: number) => window.setTimeout(call, ms),
-      clearTimeout: (timer: number) => window.clearTimeout(timer),
-    };
-    await waitUntilQuiet(window.document, timers, { quietMs: 300, limitMs: 5000 });
-  }
+  const timers = {
+    setTimeout: (call: () => void, ms: number) => window.setTimeout(call, ms),
+    clearTimeout: (timer: number) => window.clearTimeout(timer),
+  };
   const { venueZone, makes } = expected?.context ?? {};
-  const read = readPage(window.document, url, instant(Date.parse(expected?.now ?? NOW)), {
+  const context = {
     storeZone: zone(STORE_ZONE),
     ...(venueZone === undefined ? {} : { venueZone: zone(venueZone) }),
     ...(makes === undefined ? {} : { makes: [...makes] }),
+  };
+  const now = instant(Date.parse(expected?.now ?? NOW));
+  const { draft } = await untilFound(async (rules) => {
+    if (late) await waitUntilQuiet(window.document, timers, rules);
+    return { draft: readPage(window.document, url, now, context) };
   });
   window.close();
-  return read;
+  return draft;
 }
 
 /** A draft in the terms of an expectation. */

@@ -2,7 +2,7 @@ import type { PointedPlace } from '../domain/setup/site.ts';
 import { instant } from '../domain/time/instant.ts';
 import { safeDom } from './dom/safe-dom.ts';
 import type { DraftFieldName, DraftLots, PageNote } from './draft/draft-lot.ts';
-import type { Tie } from './lots/tied-fields.ts';
+import type { TiesFound } from './lots/tied-fields.ts';
 import { examinePlace } from './pointing/examine-place.ts';
 import { pointAt } from './pointing/point-at.ts';
 import { type ReadContext, readContextSchema } from './read-context.ts';
@@ -10,7 +10,8 @@ import { type PageReading, readPageWithTies } from './read-page.ts';
 import { tiedFields, withoutLeftovers } from './watch/leftovers.ts';
 import { PageWatch } from './watch/page-watch.ts';
 import { sayTheSame } from './watch/say-the-same.ts';
-import { QUIET_RULES, type QuietRules, waitUntilQuiet } from './watch/wait-until-quiet.ts';
+import { untilFound } from './watch/until-found.ts';
+import { type QuietRules, waitUntilQuiet } from './watch/wait-until-quiet.ts';
 
 /**
  * What the injected script leaves in a page's isolated world, under the name `headroomReader`. Arguments and results are
@@ -80,16 +81,19 @@ export function pageReader(
     if (draft.kind !== 'one' || moved === 'no') return draft;
     return withoutLeftovers(draft, tiedFields(draft, ties(), watch, dom)[0] ?? [], moved);
   };
-  const withTied = (draft: DraftLots, ties: readonly (readonly Tie[])[]): DraftLots => {
+  const withTied = (draft: DraftLots, ties: TiesFound): DraftLots => {
     const tied = tiedFields(draft, ties, watch, dom);
     return { ...draft, lots: draft.lots.map((lot, at) => ({ ...lot, tied: [...(tied[at] ?? [])] })) };
   };
 
   return {
-    read: async (raw) => read(await readAfter(readContextSchema.parse(raw), QUIET_RULES)),
+    read: async (raw) => {
+      const context = readContextSchema.parse(raw);
+      return read(await untilFound((rules) => readAfter(context, rules)));
+    },
     readSteadily: async (raw) => {
       const context = readContextSchema.parse(raw);
-      let before = await readAfter(context, QUIET_RULES);
+      let before = await untilFound((rules) => readAfter(context, rules));
       for (let times = 1; times < MOST_READINGS; times++) {
         const now = await readAfter(context, STEADY_RULES);
         if (now.from === before.from && sayTheSame(before.draft, now.draft)) return withTied(read(now), now.ties());

@@ -4,13 +4,13 @@ import type { PageTree } from './dom/page-tree.ts';
 import { snapshot } from './dom/snapshot.ts';
 import type { DraftLot, DraftLots, PageNote } from './draft/draft-lot.ts';
 import { lotLink, pageAddress } from './lots/lot-link.ts';
+import { lotSources } from './lots/lot-source.ts';
 import { pageFacts } from './lots/page-facts.ts';
-import { planLots } from './lots/plan-lots.ts';
+import { saleNamesOf } from './lots/page-sale.ts';
+import { type LotPlan, planLots } from './lots/plan-lots.ts';
 import { readLot } from './lots/read-lot.ts';
-import { type Tie, tiesOf } from './lots/tied-fields.ts';
+import { hiddenVins, type Tie, type TiesFound, tiesOf } from './lots/tied-fields.ts';
 import type { ReadContext } from './read-context.ts';
-import { linesOf } from './text/lines.ts';
-import { pairsOf } from './text/pairs.ts';
 
 /**
  * Reads the lot or lots that a page shows. Depends on nothing but its arguments, changes nothing in the document, and
@@ -31,7 +31,7 @@ export function readPage(
 /** A page as it was read, and for each of its lots what ties figures to the car, worked out only if it is asked for. */
 export interface PageReading {
   readonly draft: DraftLots;
-  readonly ties: () => readonly (readonly Tie[])[];
+  readonly ties: () => TiesFound;
 }
 
 /** The same, with what is needed to know whether a figure may be written down without being looked at. */
@@ -44,30 +44,40 @@ export function readPageWithTies(
 ): PageReading {
   const pageUrl = pageAddress(url);
   const nothing: DraftLots = { kind: 'none', pageUrl: pageUrl ?? '', readAt: now, lots: [], notes: [] };
-  if (pageUrl === null) return { draft: { ...nothing, notes: [NOT_OUR_PAGE] }, ties: () => [] };
+  if (pageUrl === null) return { draft: { ...nothing, notes: [NOT_OUR_PAGE] }, ties: NO_TIES };
   const tree = snapshot(document, budget);
   const facts = pageFacts(tree, pageUrl, now, context, budget);
-  const plan = planLots(tree, facts.thisYear + 2, facts.makes);
-  const around = plan.kind === 'many' ? linesOf(plan.around) : [];
-  const aroundPairs = plan.kind === 'many' ? pairsOf(plan.around, around) : [];
+  const plan = planLots(tree, facts.marks, facts.tables);
+  // What stands in a lot beyond the limit is that lot's, and holds for no other.
+  const beyond = plan.lots.slice(budget.lots).flat();
+  const shortened: LotPlan = {
+    ...plan,
+    lots: plan.lots.slice(0, budget.lots),
+    skip: new Set([...plan.skip, ...beyond]),
+  };
+  const sources = lotSources(shortened, facts);
+  const names = saleNamesOf(facts, shortened, sources);
   const notes = pageNotes(tree);
   const lots: DraftLot[] = [];
   const ties: (() => readonly Tie[])[] = [];
-  for (const scope of plan.scopes.slice(0, budget.lots)) {
-    const read = readLot(scope, plan.kind === 'one' ? 'page' : 'card', { facts, around, aroundPairs });
+  sources.forEach((source, at) => {
+    const own = plan.kind === 'one' ? null : lotLink(plan.lots[at] ?? [], pageUrl, facts.base);
+    const read = readLot(at, source, { plan: shortened, facts, names, link: own });
     notes.push(...read.notes);
-    const link = plan.kind === 'one' ? pageUrl : (lotLink(scope, pageUrl, facts.base) ?? pageUrl);
-    if (!read.isLot) continue;
+    const link = own ?? read.url ?? pageUrl;
+    if (!read.isLot) return;
     lots.push({ key: keyOf(read.lot, link, lots), heading: read.heading, pageUrl: link, fields: read.lot, tied: [] });
     ties.push(() => tiesOf(read.lot, read.candidates, facts.marks));
-  }
+  });
   const kept = distinct(notes).slice(0, 40);
-  if (lots.length === 0) return { draft: { ...nothing, notes: kept }, ties: () => [] };
+  if (lots.length === 0) return { draft: { ...nothing, notes: kept }, ties: NO_TIES };
   return {
     draft: { kind: plan.kind === 'one' ? 'one' : 'many', pageUrl, readAt: now, lots, notes: kept },
-    ties: () => ties.map((of) => of()),
+    ties: () => ({ lots: ties.map((of) => of()), hiddenVins: hiddenVins(tree) }),
   };
 }
+
+const NO_TIES = (): TiesFound => ({ lots: [], hiddenVins: new Set() });
 
 const NOT_OUR_PAGE: PageNote = {
   reason: 'not-our-page',

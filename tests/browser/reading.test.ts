@@ -12,8 +12,8 @@ import { readAgain, readByHand, rowsOf, whenRead } from './read-by-hand.ts';
 const browser = useBrowser('America/Boise');
 const closes = new Date(Math.ceil(Date.now() / 60_000) * 60_000 + 26 * 3_600_000);
 let sale: SalePage = { price: 18_400, closes };
-/** The same car as another site shows it: it calls the odometer "Clock", of which the reader has never heard. */
-let clocked: SalePage = { price: 18_400, closes, odometerLabel: 'Clock' };
+/** The same car as another site shows it: it calls the odometer "Cluster", which the reader takes for something else. */
+let clocked: SalePage = { price: 18_400, closes, odometerLabel: 'Cluster' };
 let server: PageServer;
 
 beforeAll(async () => {
@@ -77,7 +77,7 @@ describe('pointing', () => {
     await page.clickOver('#clock-reading');
     await page.press('Enter');
     const again = await popupAfterPointing(page);
-    await again.sees('Remembered for 127.0.0.3: “Clock”.');
+    await again.sees('Remembered for 127.0.0.3: “Cluster”.');
     expect((await rowsOf(again)).Miles).toBe('45,210 | pointed at, likely');
     expect(await page.count('[popover]')).toBe(0);
     await again.close();
@@ -88,14 +88,14 @@ describe('pointing', () => {
     clocked = { ...clocked, odometerLabel: 'Hours' };
     await page.reload();
     const changed = await readAgain(browser, page);
-    await changed.sees('was called "Clock" and is now called "Hours". Nothing was read from it; point again.');
+    await changed.sees('was called "Cluster" and is now called "Hours". Nothing was read from it; point again.');
     expect((await rowsOf(changed)).Miles).toBe('not read | ');
     await changed.close();
     await page.close();
   });
 
   test('does without a mouse: arrow keys go from text to text, Enter takes, and Stop is a button of its own', async () => {
-    clocked = { ...clocked, odometerLabel: 'Clock' };
+    clocked = { ...clocked, odometerLabel: 'Cluster' };
     const { page, popup } = await readByHand(browser, server.strange('clocked', 5));
     await pointAtMiles(popup, page);
     await page.press('Tab');

@@ -49,17 +49,19 @@ async function readAll(url: string, contexts: Readonly<Record<string, object>>):
   return Object.fromEntries(read);
 }
 
-/** What does not depend on the day, or on the host that a page is served from. */
+/** What does not depend on the day, or on the host that a page is served from, whose name speaks for the venue's. */
 function lasting({ kind, lots, notes = [] }: PlainPage) {
   return {
     kind,
     notes: notes.filter((reason) => reason !== 'still-changing'),
-    lots: lots.map(asRead).map(({ close: _, pageUrl: __, unsettled, ...lot }) => {
-      const open = Array.isArray(unsettled) ? unsettled.filter((field) => field !== 'close') : [];
+    lots: lots.map(asRead).map(({ close: _, pageUrl: __, venueName: ___, sale: ____, unsettled, ...lot }) => {
+      const open = Array.isArray(unsettled) ? unsettled.filter((field) => !HOSTED.has(String(field))) : [];
       return open.length === 0 ? lot : { ...lot, unsettled: open };
     }),
   };
 }
+
+const HOSTED: ReadonlySet<string> = new Set(['close', 'venueName', 'sale']);
 
 test('every stored page is read in this browser as it is read without one', async () => {
   const names = pageNames(PAGES);

@@ -72,7 +72,7 @@ export class Visit {
     else if (way === 'new block') {
       this.block = new LotBlock(this.document, this.layout, PARTS);
       // Some programs show what they had until the new comes; some show nothing.
-      const old = this.site.find((one) => one !== lot);
+      const old = this.opened.at(-2);
       const known = dice.shuffled(PARTS).slice(0, dice.whole(1, PARTS.length));
       if (dice.happens(0.4) && old !== undefined) this.block.fill(old, PARTS, false);
       this.block.fill(lot, ['vin', ...known], false);

@@ -25,7 +25,6 @@ export const NEVER_SHOWN: ReadonlySet<string> = new Set([
   'object',
   'embed',
   'datalist',
-  'select',
   'textarea',
   'map',
 ]);
@@ -35,6 +34,7 @@ export const NEVER_SHOWN: ReadonlySet<string> = new Set([
  * without a window) leaves the attributes to decide.
  */
 export function sightOf(element: Element, dom: SafeDom, view: Window | null, behind: string): Sight {
+  if (isTabPanel(element, dom)) return { ...UNSTYLED, inline: false, background: behind };
   if (hiddenByMarkup(element, dom)) return { ...UNSTYLED, gone: true, background: behind };
   if (view === null) return { ...UNSTYLED, background: behind };
   const style = view.getComputedStyle(element);
@@ -49,6 +49,9 @@ export function sightOf(element: Element, dom: SafeDom, view: Window | null, beh
 }
 
 const STRUCK_OUT: ReadonlySet<string> = new Set(['del', 's', 'strike']);
+
+/** A panel of tabs that is not in front is one press away, and belongs to the page like any other. */
+export const isTabPanel = (element: Element, dom: SafeDom): boolean => dom.attribute(element, 'role') === 'tabpanel';
 
 function hiddenByMarkup(element: Element, dom: SafeDom): boolean {
   if (dom.attribute(element, 'hidden') !== null) return true;

@@ -27,6 +27,7 @@ export const INLINE_TAGS: ReadonlySet<string> = new Set([
   'q',
   's',
   'samp',
+  'select',
   'small',
   'span',
   'strike',

@@ -18,6 +18,8 @@ export interface SafeDom {
   readonly frame: (element: Element) => Document | null;
   /** What an input or choice shows now, as against what its markup said. */
   readonly shownValue: (element: Element) => string;
+  /** The words of what is chosen in a choice. */
+  readonly chosen: (choice: Element) => string;
 }
 
 export const ELEMENT_NODE = 1;
@@ -49,6 +51,10 @@ export function safeDom(document: Document): SafeDom {
     attributeNames: (of) => names.call(of) as string[],
     shadow: shadowRoot,
     frame: frameDocument,
+    chosen: (of) => {
+      const options = get(of, 'selectedOptions') as HTMLCollection | undefined;
+      return options?.[0]?.textContent ?? '';
+    },
     shownValue: (of) => {
       const value = get(of, 'value');
       return typeof value === 'string' ? value : '';

@@ -3,6 +3,7 @@ import { cleanLine } from '../text/clean-text.ts';
 import { NEVER_SHOWN, type Sight, sightOf, UNSTYLED } from './hiding.ts';
 import { INLINE_TAGS } from './inline-tags.ts';
 import type { DataScript, PageElement, PageTree, Showing } from './page-tree.ts';
+import { type Block, blocksOf } from './preformatted.ts';
 import { ELEMENT_NODE, type SafeDom, safeDom, TEXT_NODE } from './safe-dom.ts';
 
 /** Copies what `document` shows into plain data, within `budget`. */
@@ -10,6 +11,16 @@ export function snapshot(document: Document, budget: Budget = BUDGET): PageTree 
   return new Snapshot(safeDom(document), budget).take(document);
 }
 
+const SHOWN_TYPES: ReadonlySet<string> = new Set([
+  'text',
+  'number',
+  'tel',
+  'date',
+  'time',
+  'datetime-local',
+  'search',
+  'url',
+]);
 const BUTTONS: ReadonlySet<string> = new Set(['button', 'summary']);
 
 interface Open {
@@ -58,19 +69,60 @@ class Snapshot {
 
   private text(node: Node, { element: parent, preserves }: Open): void {
     const source = this.dom.value(node).slice(0, this.budget.run);
-    // Columns set with blanks are columns all the same.
-    const text = preserves
-      ? source.replace(/(:?)[ \t]{3,}/g, (_, colon: string) => (colon === '' ? ' | ' : ': '))
-      : source.replace(/\s+/g, ' ');
-    if (parent.tag === 'title' && this.title === '') this.title = cleanLine(text).slice(0, 300);
-    if (this.left.text < text.length) {
+    if (this.left.text < source.length) {
       this.cut = true;
       return;
     }
-    this.left.text -= text.length;
+    this.left.text -= source.length;
+    if (preserves && /\n|\S {3,}\S/.test(source)) {
+      for (const block of blocksOf(source)) this.block(block, parent);
+      return;
+    }
+    const text = source.replace(/(?<=\S)\t+(?=\S)/g, ': ').replace(/\s+/g, ' ');
+    if (parent.tag === 'title' && this.title === '') this.title = cleanLine(text).slice(0, 300);
     // What is set apart by color or weight alone has no blank around it, and a VIN is no part of a word.
     const apart = /^[A-HJ-NPR-Z0-9]{17}$/.test(text.trim()) ? ` ${text} ` : text;
-    parent.children.push({ kind: 'text', text: apart, parent, order: this.order++ });
+    this.addText(apart, parent);
+  }
+
+  private addText(text: string, parent: PageElement): void {
+    parent.children.push({ kind: 'text', text, parent, order: this.order++ });
+  }
+
+  /** Columns that are only set with blanks are read as the table that they look like. */
+  private block(block: Block, parent: PageElement): void {
+    if (block.kind === 'line') {
+      for (const part of block.parts) this.addText(part, this.made('div', parent));
+      return;
+    }
+    const table = this.made('table', parent);
+    for (const row of block.rows) {
+      const line = this.made('tr', table);
+      for (const cell of row) {
+        const box = this.made('td', line);
+        if (cell !== '') this.addText(cell, box);
+      }
+    }
+  }
+
+  /** An element that the page does not have, for a part of the text of one that it has. */
+  private made(tag: string, parent: PageElement): PageElement {
+    this.left.elements--;
+    const { showing, source, depth } = parent;
+    const element: PageElement = {
+      kind: 'element',
+      tag,
+      attributes: new Map(),
+      parent,
+      children: [],
+      showing,
+      inline: false,
+      order: this.order++,
+      depth: depth + 1,
+      source,
+    };
+    parent.children.push(element);
+    return element;
   }
 
   private element(source: Element, top: Open, open: Open[]): void {
@@ -92,7 +144,7 @@ class Snapshot {
         : sightOf(source, this.dom, top.view, top.background);
     const element = this.copy(source, top.element, sight);
     top.element.children.push(element);
-    if (tag === 'input') {
+    if (tag === 'input' || tag === 'select') {
       this.input(source, element);
       return;
     }
@@ -127,11 +179,9 @@ class Snapshot {
     const type = (element.attributes.get('type') ?? 'text').toLowerCase();
     const fixed = element.attributes.has('readonly') || element.attributes.has('disabled');
     const isButton = type === 'submit' || type === 'button';
-    if (!isButton && !(fixed && (type === 'text' || type === 'number' || type === 'tel'))) return;
-    const text = (isButton ? (element.attributes.get('value') ?? '') : this.dom.shownValue(source)).slice(
-      0,
-      this.budget.run,
-    );
+    if (!isButton && !(fixed && (element.tag === 'select' || SHOWN_TYPES.has(type)))) return;
+    const shown = element.tag === 'select' ? this.dom.chosen(source) : this.dom.shownValue(source);
+    const text = (isButton ? (element.attributes.get('value') ?? '') : shown).slice(0, this.budget.run);
     if (text !== '') element.children.push({ kind: 'text', text, parent: element, order: this.order++ });
   }
 

@@ -1,14 +1,15 @@
 import type { PageNode } from '../dom/page-tree.ts';
 import { cleanLine, shorten } from '../text/clean-text.ts';
-import type { DraftFieldName, DraftFields, FieldValue, Reading } from './draft-lot.ts';
-import { settleReadings } from './settle-readings.ts';
+import type { DraftFieldName, DraftFields, FieldValue, PageNote } from './draft-lot.ts';
+import { MOST_IN_PROSE, type ScoredReading, settleReadings } from './settle-readings.ts';
 
-type Lists = { [Name in DraftFieldName]?: Reading<FieldValue<Name>>[] };
+type Lists = { [Name in DraftFieldName]?: ScoredReading<FieldValue<Name>>[] };
 
-/** Collects every reading of every field of one lot, then settles each field. */
+/** Collects every reading of every field of one lot with how much speaks for it, then settles each field. */
 export class Candidates {
   private readonly lists: Lists = {};
   private readonly nodes = new Map<unknown, PageNode>();
+  private readonly said: PageNote[] = [];
   private readonly most: number;
 
   constructor(most: number) {
@@ -16,10 +17,15 @@ export class Candidates {
   }
 
   /** @param node where on the page it stands; null for what the page does not show */
-  add<Name extends DraftFieldName>(name: Name, reading: Reading<FieldValue<Name>>, node: PageNode | null = null): void {
-    const list: Reading<FieldValue<Name>>[] = this.lists[name] ?? [];
+  add<Name extends DraftFieldName>(
+    name: Name,
+    reading: ScoredReading<FieldValue<Name>>,
+    node: PageNode | null = null,
+  ): void {
+    const list: ScoredReading<FieldValue<Name>>[] = this.lists[name] ?? [];
     if (list.length >= this.most) return;
-    const kept = { ...reading, text: shorten(cleanLine(reading.text), 400) };
+    const score = reading.prose === true ? Math.min(MOST_IN_PROSE, reading.score) : reading.score;
+    const kept = { ...reading, score, text: shorten(cleanLine(reading.text), 400) };
     list.push(kept);
     if (node !== null) this.nodes.set(kept, node);
     this.lists[name] = list as Lists[Name];
@@ -34,24 +40,58 @@ export class Candidates {
     });
   }
 
-  of<Name extends DraftFieldName>(name: Name): readonly Reading<FieldValue<Name>>[] {
+  of<Name extends DraftFieldName>(name: Name): readonly ScoredReading<FieldValue<Name>>[] {
     return this.lists[name] ?? [];
+  }
+
+  /** The value that speaks for itself most, so far. */
+  best<Name extends DraftFieldName>(name: Name): ScoredReading<FieldValue<Name>> | undefined {
+    return this.of(name).reduce<ScoredReading<FieldValue<Name>> | undefined>(
+      (best, one) => (best === undefined || one.score > best.score ? one : best),
+      undefined,
+    );
+  }
+
+  /** Leaves of every reading of a field at most so much of its score. */
+  doubt(name: DraftFieldName, most: number): void {
+    const list = this.lists[name];
+    if (list === undefined) return;
+    const lower = list.map((reading) => {
+      const less = { ...reading, score: Math.min(most, reading.score) };
+      const node = this.nodes.get(reading);
+      if (node !== undefined) this.nodes.set(less, node);
+      return less;
+    });
+    // Only the scores are others.
+    this.lists[name] = lower as never;
   }
 
   drop(name: DraftFieldName): void {
     delete this.lists[name];
   }
 
+  /** Something that the user should know about this lot's reading. */
+  note(note: PageNote): void {
+    if (!this.said.some(({ message }) => message === note.message)) this.said.push(note);
+  }
+
+  get notes(): readonly PageNote[] {
+    return this.said;
+  }
+
   settle(): DraftFields {
     const fields: Record<string, unknown> = {};
     for (const name of Object.keys(this.lists) as DraftFieldName[]) {
-      const field = settleReadings<unknown>(this.of(name), SAME[name] ?? sameValue);
+      const field = settleReadings<unknown>(this.of(name), SAME[name] ?? sameValue, { lasting: LASTING.has(name) });
       if (field !== undefined) fields[name] = field;
     }
     // Each list was filled through `add`, which ties the value's type to the field's name.
     return fields as DraftFields;
   }
 }
+
+/** What does not change while a lot is for sale. */
+const LASTING: ReadonlySet<DraftFieldName> = new Set(['vin', 'year', 'miles']);
 
 const sameValue = (a: unknown, b: unknown): boolean => a === b;
 

@@ -1,174 +1,147 @@
 import { readCloseTime } from '../../domain/close/read-close-time.ts';
-import type { CloseTime } from '../../domain/time/close-time.ts';
-import { type Instant, instantSchema } from '../../domain/time/instant.ts';
 import { DAY } from '../../domain/time/units.ts';
-import type { Zone } from '../../domain/time/zone.ts';
-import { attributeOf, elementsWithin, type PageElement, type PageNode } from '../dom/page-tree.ts';
+import type { PageNode } from '../dom/page-tree.ts';
 import type { Candidates } from '../draft/candidates.ts';
-import type { ReadFrom, Sure } from '../draft/draft-lot.ts';
-import type { MarkedUpClose } from '../structured/vehicle-readings.ts';
-import { isPassedOver, type Line, type Scope } from '../text/lines.ts';
-import { type Pair, pairText } from '../text/pair.ts';
-import {
-  closePhrase,
-  datePart,
-  isCountdown,
-  namesZone,
-  tidyTime,
-  timePart,
-  withUnits,
-  zoneStatement,
-} from './close-text.ts';
+import { labelRoles } from '../roles/label-roles.ts';
+import { weighWords } from '../roles/role-words.ts';
+import { TIME_LABELS } from '../roles/time-roles.ts';
+import { clauseBefore } from '../text/clause.ts';
+import type { Line } from '../text/lines.ts';
+import { pairText } from '../text/pair.ts';
+import { countdownsIn } from '../tokens/countdown-tokens.ts';
+import { addClose } from './add-close.ts';
+import type { FieldReader, LotSource } from './field-reader.ts';
+import { type Besides, resolveMoment } from './resolve-moment.ts';
+import { momentsSaid, type SaidMoment } from './said-moments.ts';
+import { type SharedTime, sharedTime } from './shared-time.ts';
 
-/** What turns a wall time of the page into a moment. */
-export interface ClockContext {
-  readonly now: Instant;
-  readonly storeZone: Zone;
-  readonly venueZone: Zone | undefined;
-  /** The page's language, which says whether 5/11 is in May or in November. */
-  readonly language: string;
+/** When the lot closes: labeled times, times in sentences, countdowns, and what the page says once for all its lots. */
+export const readClose: FieldReader = (source, into) => {
+  const { clock, extent, lines } = source;
+  // On a page about one lot its own lines may say the day and the zone apart from the time.
+  const around = extent === 'card' ? source.shared.lines : [...lines, ...source.shared.lines];
+  const shared = sharedTime(around, clock.language);
+  const besides: Besides = {
+    clock,
+    shared,
+    labelZone: '',
+    place: into.best('location')?.value ?? '',
+    listed: extent === 'card',
+  };
+  const said = momentsSaid(source);
+  for (const one of said) if (one.role === 'close' || one.role === 'left') put(one, one.weight, besides, into);
+  dateAndTimeApart(said, besides, into);
+  countdowns(source, into);
+  if (into.of('close').every((reading) => reading.score < 0.5) && extent === 'card')
+    sharedClose(source, shared, besides, into);
+  if (into.of('close').every((reading) => reading.score < 0.5)) loneMoment(said, source, besides, into);
+};
+
+function put(one: SaidMoment, weight: number, besides: Besides, into: Candidates): void {
+  const token = one.token.date === null && one.day !== null ? { ...one.token, date: one.day } : one.token;
+  const resolved = resolveMoment(token, { ...besides, labelZone: one.labelZone });
+  if (resolved === null) return;
+  addClose(
+    resolved.close,
+    { text: one.text, from: one.from, score: weight * resolved.factor * (one.prose ? 0.94 : 1), prose: one.prose },
+    one.node,
+    besides,
+    into,
+  );
 }
 
-export interface CloseSources {
-  readonly pairs: readonly Pair[];
-  readonly lines: readonly Line[];
-  readonly scope: Scope;
-  readonly markedUp: readonly MarkedUpClose[];
+/** "Closing date" and "Closing time" in two places. */
+function dateAndTimeApart(said: readonly SaidMoment[], besides: Besides, into: Candidates): void {
+  const ends = said.filter((one) => one.role === 'close' && !one.prose);
+  const dates = ends.filter(({ token }) => token.date !== null && token.clock === null);
+  const times = ends.filter(({ token }) => token.clock !== null && token.date === null);
+  const [date, time] = [dates[0], times[0]];
+  if (date === undefined || time === undefined) return;
+  if (new Set(dates.map(({ token }) => token.text)).size > 1 || new Set(times.map(({ token }) => token.text)).size > 1)
+    return;
+  into.drop('close');
+  const token = { ...time.token, date: date.token.date, zone: time.token.zone || date.token.zone };
+  put({ ...time, token, text: `${date.text} ${time.text}` }, 0.95, besides, into);
 }
 
-/** When the lot closes: labeled times and countdowns, `time` elements, moments in attributes, and markup. */
-export function readClose(sources: CloseSources, clock: ClockContext, into: Candidates): void {
-  const reader = new CloseReader(clock, zoneStatement(sources.lines), into);
-  for (const pair of sources.pairs) reader.pair(pair);
-  reader.dateAndTimeApart(sources.pairs);
-  for (const line of sources.lines) {
-    const phrase = closePhrase(line.text);
-    if (phrase !== null) reader.text(phrase, line.text, 'page-text', line.prose ? 'doubtful' : 'likely', line.element);
-  }
-  for (const root of sources.scope.roots) {
-    for (const element of elementsWithin(root, (inner) => isPassedOver(inner, sources.scope)))
-      reader.attributes(element);
-  }
-  for (const close of sources.markedUp) reader.markedUp(close);
+function countdowns({ pairs, looseLines, clock }: LotSource, into: Candidates): void {
+  const left = (text: string, label: string, cited: string, node: PageNode | null, most: number, prose: boolean) => {
+    for (const { text: told, start, end, precise } of countdownsIn(text)) {
+      const before = clauseBefore(text.slice(0, start));
+      const roles = before === '' ? labelRoles(label).time : weighWords(before, TIME_LABELS);
+      if (EXTENDS.test(before)) continue;
+      const says = Math.max(
+        /^T-/.test(text.slice(start)) ? 0.92 : 0,
+        roles.get('left') ?? 0,
+        roles.get('close') ?? 0,
+        /^\s*\(?(?:left|remaining|to go)\b/i.test(text.slice(end)) ? 0.95 : 0,
+      );
+      if (says === 0 || (roles.get('other') ?? 0) > says) continue;
+      if (!/[1-9]/.test(told)) continue;
+      const read = readCloseTime(`${told} left`, clock);
+      if (!read.ok) continue;
+      const close = { ...read.value, text: told };
+      addClose(
+        close,
+        { text: cited, from: 'page-text', score: precise ? most * says : 0.3, prose },
+        node,
+        { clock },
+        into,
+      );
+    }
+  };
+  for (const pair of pairs) left(pair.value.slice(0, 120), pair.label, pairText(pair), pair.node, 0.92, pair.prose);
+  for (const line of looseLines)
+    if (line.text.length <= 300) left(line.text, '', line.text, line.element, line.prose ? 0.7 : 0.88, line.prose);
 }
 
-const SURENESS: readonly Sure[] = ['doubtful', 'likely', 'certain'];
+/** By how much a late bid puts off the close is no time that is left. */
+const EXTENDS = /\b(?:last|final|extend\w*|by|within|every|each|another|add(?:s|ed)?|of)$/i;
 
-class CloseReader {
-  private readonly clock: ClockContext;
-  private readonly stated: string;
-  private readonly into: Candidates;
-
-  constructor(clock: ClockContext, stated: string, into: Candidates) {
-    this.clock = clock;
-    this.stated = stated;
-    this.into = into;
-  }
-
-  pair(pair: Pair): void {
-    if (pair.meaning !== 'closes-at' && pair.meaning !== 'time-left') return;
-    const most: Sure =
-      pair.prose || pair.how === 'trailing' ? (isCountdown(pair.value) ? 'likely' : 'doubtful') : 'certain';
-    const within = pair.node?.kind === 'element' ? elementsWithin(pair.node) : [];
-    for (const element of within) {
-      const at = element.tag === 'time' ? attributeOf(element, 'datetime') : '';
-      if (at !== '' && datePart(at)) this.text(at, `${pairText(pair)} (datetime="${at}")`, pair.from, most, element);
-      if (pair.how !== 'run-on') this.attributes(element, pair);
-    }
-    const told = pair.value.split('\n').slice(0, 8).join(' ');
-    const value = pair.meaning === 'time-left' ? withUnits(told) : told;
-    const after = /^\(?[A-Z]{1,5}T?\)?$/.test(pair.after) ? ` ${pair.after}` : '';
-    if (pair.meaning === 'time-left' ? isCountdown(value) : datePart(value) || isCountdown(value)) {
-      this.text(`${value}${after}`, pairText(pair), pair.from, most, pair.node);
-    }
-  }
-
-  /** "Closing date" and "Closing time" in two places. */
-  dateAndTimeApart(pairs: readonly Pair[]): void {
-    const ends = pairs.filter((pair) => pair.meaning === 'closes-at' && !pair.prose && pair.how !== 'trailing');
-    const dates = [...new Set(ends.map((pair) => pair.value).filter((value) => datePart(value) && !timePart(value)))];
-    const times = [...new Set(ends.map((pair) => pair.value).filter((value) => timePart(value) && !datePart(value)))];
-    const [date] = dates;
-    const [time] = times;
-    if (date === undefined || time === undefined || dates.length > 1 || times.length > 1) return;
-    this.text(`${date} ${time}`, `${date} ${time}`, 'page-text', 'likely');
-  }
-
-  /** A moment in an attribute whose name says that something ends then. */
-  attributes(element: PageElement, label?: Pair): void {
-    for (const [name, value] of element.attributes) {
-      if (!name.startsWith('data-') || !ENDS.test(name) || NOT_THE_END.test(name)) continue;
-      const text = `${name}="${value.slice(0, 100)}"`;
-      const moment = /^\d{10}$/.test(value)
-        ? Number(value) * 1000
-        : /^\d{13}$/.test(value)
-          ? Number(value)
-          : Number.NaN;
-      const most: Sure = label === undefined ? 'likely' : 'certain';
-      if (Number.isNaN(moment)) {
-        if (/^\d{4}-\d\d-\d\dT\d/.test(value)) this.text(value, text, 'page-text', most, element);
-      } else this.moment(moment, text, most, element);
-    }
-  }
-
-  markedUp(close: MarkedUpClose): void {
-    if (!/T\d\d/.test(close.value)) return;
-    this.text(close.value, close.text, 'structured-data', close.own ? 'certain' : 'doubtful');
-  }
-
-  text(value: string, cited: string, from: ReadFrom, most: Sure, node: PageNode | null = null): void {
-    // A countdown at zero has run out, or has not started.
-    if (/^\D*(?:0+\D+)*0+\D*$/.test(value)) return;
-    const { now, storeZone, venueZone } = this.clock;
-    const zones = { now, storeZone, ...(venueZone === undefined ? {} : { venueZone }) };
-    const plain = value.replace(/^(?:on|at|by|in|until)\s+/i, '').slice(0, 200);
-    const tidy = isCountdown(plain) ? { text: plain, guessed: false } : tidyTime(plain, this.clock.language);
-    const bare = tidy.text;
-    const whole = this.stated === '' || isCountdown(bare) || namesZone(bare) ? bare : `${bare} ${this.stated}`;
-    const tries = [
-      whole,
-      bare,
-      bare.replace(/\((?![A-Z]{2,5}\))[^()]{0,80}\)/g, ' '),
-      bare.split(/ [|/•·–-] /, 1)[0] ?? '',
-    ];
-    for (const one of new Set(tries.map((text) => text.replace(/\s+/g, ' ').trim()))) {
-      const read = one === '' ? undefined : readCloseTime(one, zones);
-      if (read?.ok !== true) continue;
-      this.add({ ...read.value, text: value.slice(0, 200) }, cited, from, tidy.guessed ? 'doubtful' : most, node);
-      return;
-    }
-  }
-
-  private moment(at: number, cited: string, most: Sure, node: PageNode): void {
-    const instant = instantSchema.safeParse(at);
-    if (!instant.success) return;
-    const zone = this.clock.venueZone ?? this.clock.storeZone;
-    const close: CloseTime = {
-      instant: instant.data,
-      text: cited.slice(0, 200),
-      zone,
-      how: 'stated-offset',
-      doubts: [],
-      otherwise: [],
-    };
-    this.add(close, cited, 'page-text', most, node);
-  }
-
-  /** A moment far from now is something else: a build date, a cache key, a year misread. */
-  private add(close: CloseTime, text: string, from: ReadFrom, most: Sure, node: PageNode | null): void {
-    if (close.instant < this.clock.now - 60 * DAY || close.instant > this.clock.now + 200 * DAY) return;
-    const sure = SURENESS[Math.min(SURENESS.indexOf(most), SURENESS.indexOf(surenessOf(close)))] ?? 'doubtful';
-    this.into.add('close', { value: close, from, text, sure }, node);
-  }
+/** A close that the page states once for all its lots, or for those of a part of it. */
+function sharedClose(source: LotSource, shared: SharedTime, besides: Besides, into: Candidates): void {
+  const told = source.shared.lines.filter(({ text }) => text.length < 500).map((line) => closeOf(line, source));
+  if (told.includes('one by one')) return;
+  const nearest = told.slice(0, 300).find((one) => one !== null);
+  if (nearest !== undefined && nearest !== 'one by one') put(nearest, 0.85, { ...besides, shared }, into);
 }
 
-const ENDS =
-  /(?:^|-)(?:end|ends|ending|endtime|enddate|endsat|close|closes|closing|closetime|closesat|expires?|expiry|deadline|countdown|until|finish)(?:-|$)/;
-const NOT_THE_END = /start|open|begin|preview|inspect|pickup|offer|coupon|promo|label|text|format/;
+type SharedClose = SaidMoment | 'one by one' | null;
+/** What each line says of a close; hundreds of lots ask the same lines. */
+const toldBy = new WeakMap<Line, SharedClose>();
 
-/** A stated zone or offset settles it; a zone that was only supposed does not. */
-function surenessOf(close: CloseTime): Sure {
-  if (close.doubts.some((doubt) => doubt !== 'zone-data')) return 'doubtful';
-  if (close.how === 'venue-zone' || close.doubts.length > 0) return 'likely';
-  return close.how === 'store-zone' ? 'doubtful' : 'certain';
+function closeOf(line: Line, source: LotSource): SharedClose {
+  const known = toldBy.get(line);
+  if (known !== undefined) return known;
+  const [first, second] = momentsSaid({ ...source, pairs: [], looseLines: [line] }).filter(
+    (one) => one.role === 'close' && one.token.clock !== null,
+  );
+  const one = first !== undefined && second === undefined && !FIRST_OF_MANY.test(line.text);
+  const told = ONE_BY_ONE.test(line.text) ? 'one by one' : one ? { ...first, prose: false } : null;
+  toldBy.set(line, told);
+  return told;
+}
+
+/** Then each lot has a close of its own, which the page does not say. */
+const ONE_BY_ONE =
+  /\b(?:stagger\w*|one (?:lot )?(?:a|per|every|each) (?:minute|\d)|(?:every|each) (?:\d+|few|two|other) ?(?:seconds?|minutes?)|(?:minutes?|seconds?) apart|one after (?:the other|another)|(?:begins?|starts?|starting) (?:to close|closing)|first lot|in (?:lot )?order)\b/i;
+const FIRST_OF_MANY = /\b(?:first|from|starting|begin\w*|apart|one after|staggered|minutes? apart)\b/i;
+
+/** The one moment to come that nothing names. */
+function loneMoment(said: readonly SaidMoment[], source: LotSource, besides: Besides, into: Candidates): void {
+  const { clock, extent } = source;
+  const unnamed = said.filter(
+    (one) => one.role === null && (one.token.clock !== null || one.token.iso !== '') && !one.prose,
+  );
+  const found = unnamed.flatMap((one) => {
+    if (one.token.date === null && one.token.iso === '' && extent === 'page') return [];
+    const resolved = resolveMoment(one.token, { ...besides, labelZone: one.labelZone });
+    return resolved === null || resolved.close.instant <= clock.now || resolved.close.instant > clock.now + 30 * DAY
+      ? []
+      : [{ one, resolved }];
+  });
+  const [first] = found;
+  if (first === undefined || new Set(found.map(({ resolved }) => resolved.close.instant)).size > 1) return;
+  const score = (extent === 'card' ? 0.72 : 0.6) * first.resolved.factor;
+  addClose(first.resolved.close, { text: first.one.text, from: first.one.from, score }, first.one.node, besides, into);
 }

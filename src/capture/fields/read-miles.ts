@@ -1,93 +1,121 @@
 import { parseMiles } from '../../domain/lot/parse-miles.ts';
-import type { DecimalMark } from '../../domain/money/written-number.ts';
-import type { Candidates } from '../draft/candidates.ts';
-import type { Sure } from '../draft/draft-lot.ts';
-import type { Line } from '../text/lines.ts';
+import { labelRoles } from '../roles/label-roles.ts';
+import { clauseBefore } from '../text/clause.ts';
 import { type Pair, pairText } from '../text/pair.ts';
+import { type DistanceToken, distancesIn, FIGURE } from '../tokens/distance-tokens.ts';
+import type { FieldReader, LotSource } from './field-reader.ts';
 
-const FIGURE = String.raw`\d{1,3}(?:[,.' ]\d{3}){1,2}(?:\.\d)?|\d{1,7}(?:\.\d)?`;
-const MILES_UNIT = String.raw`mi\b\.?|miles?\b|mls?\b\.?|millas\b|ميل|מייל`;
-const KM_UNIT = String.raw`kms?\b\.?|kilomet(?:er|re)s?\b|kilómetros\b|كم|كيلومتر|ק["״]מ`;
-const READING = new RegExp(
-  String.raw`(?<![\d.,$#/-])(${FIGURE})( ?k)? ?(?:actual )?(?:(${MILES_UNIT})|(${KM_UNIT}))(?!/|\s?(?:p\.?h|/h|per)\b)`,
-  'giu',
-);
+/** What a page calls miles that are not this car's true ones. */
 const NOT_ACTUAL =
-  /\b(?:tmu|true mileage unknown|not actual|exempt|inop\w*|unreadable|exceeds|broken|unknown|unverified)\b/i;
-const ABOUT = /~|≈|\b(?:approx\w*|about|around|circa|est\w*)\b|\+/i;
-// Distances and promises that are not this car's odometer.
+  /\b(?:tmu|true mileage unknown|not actual|exempt|inop\w*|unreadable|exceeds|broken|unknown|unverified|rolled|replaced|swapped|not the actual|n\.?a\.?m\.?)\b/i;
+const ABOUT =
+  /~|≈|\b(?:approx\w*|about|around|circa|roughly|nearly|some|est\w*|under|over|almost|less than|more than|up to|says about|thousand)\b|\+(?!\d)/i;
+/** Distances and promises that are not this car's odometer. */
 const NOT_ODOMETER =
-  /\b(?:away|within|radius|from you|from your|distance|warranty|service|serviced|interval|due|transport\w*|ship\w*|deliver\w*|haul\w*|tow\w*|per mile|mpg|range|charge|drive home|pick-?up|new tires|replaced|ago|since|rebuilt at|engine (?:at|with))\b/i;
+  /\b(?:away|within|radius|from (?:you|your|here|the)|warranty|servic\w*|interval|due|transport\w*|ship\w*|deliver\w*|haul(?:ing|ed|age)?\b|tow\w*|a mile|per mile|mpg|range|charge|drive home|pick-?up|tires?|brakes?|replaced|ago|since|rebuilt (?:engine|motor|trans\w*)|new (?:motor|engine)|engine (?:at|with)|last|each|every|next|at \d|stolen|under \d|filter|search|sort|max\w*|min\w*|sister|was told|similar|belts?|oil|in \d{4})\b/i;
+const LEAST = 100;
 
-/** The odometer in whole miles, from its label or from a figure with a unit that can be nothing else. */
-export function readMiles(
-  pairs: readonly Pair[],
-  lines: readonly Line[],
-  decimal: DecimalMark | undefined,
-  into: Candidates,
-): void {
-  const metric = lines.some((line) => /\d ?(?:km|kms)\b|kilomet/i.test(line.text));
-  for (const pair of pairs) {
-    if (pair.meaning !== 'miles' && pair.meaning !== 'kilometres') continue;
-    if (/distance/i.test(pair.label) && NOT_ODOMETER.test(pair.value)) continue;
-    const reading = labelled(pair, decimal, metric);
-    // A page shows 0 where it does not know, or does not know yet.
-    if (reading !== null && reading.value > 0) into.add('miles', { ...reading, from: pair.from, text: pairText(pair) });
+/** The odometer in whole miles, from its label, from a figure with a unit, or from the one figure that can be nothing else. */
+export const readMiles: FieldReader = (source, into) => {
+  const metric = source.lines.some((line) => /\d ?(?:km|kms)\b|kilomet|kilomèt|kilómet/i.test(line.text));
+  let unknown = false;
+  for (const pair of source.pairs) {
+    const { fact, money } = labelRoles(pair.label);
+    const weight = Math.max(fact.get('miles') ?? 0, fact.get('kilometers') ?? 0);
+    if (weight === 0 || (money.size > 0 && weight < 1) || (fact.get('other') ?? 0) > weight) continue;
+    if (NOT_ACTUAL.test(`${pair.value} ${pair.after}`)) unknown = true;
+    const read = labeled(pair, source, { metric, km: (fact.get('kilometers') ?? 0) >= weight });
+    if (read === null || read.miles <= 0) continue;
+    into.add(
+      'miles',
+      { value: read.miles, from: pair.from, text: pairText(pair), score: read.score * weight },
+      pair.node,
+    );
   }
-  if (into.of('miles').some((reading) => reading.sure !== 'doubtful')) return;
-  for (const line of lines) {
-    if (line.prose || line.text.length > 160 || NOT_ODOMETER.test(line.text)) continue;
-    const found = milesIn(line.text, decimal);
-    if (found === null || found.value < 500) continue;
-    const sure = found.sure === 'doubtful' || NOT_ACTUAL.test(line.text) ? 'doubtful' : 'likely';
-    into.add('miles', { value: found.value, sure, from: 'page-text', text: line.text });
+  for (const line of source.factLines) {
+    if (line.text.length > 1500) continue;
+    for (const token of distancesIn(line.text, source.decimal)) {
+      const score = inLine(token, line.text) * (line.prose ? 0.92 : 1);
+      if (score > 0 && token.miles >= LEAST) {
+        into.add(
+          'miles',
+          { value: token.miles, from: 'page-text', text: around(line.text, token), score, prose: line.prose },
+          line.element,
+        );
+      }
+    }
   }
-}
+  unnamed(source, into);
+  // What the page says nobody knows is not known because a figure stands beside it.
+  if (unknown) into.doubt('miles', 0.35);
+};
 
-interface Miles {
-  readonly value: number;
-  readonly sure: Sure;
-}
-
-function labelled(pair: Pair, decimal: DecimalMark | undefined, metric: boolean): Miles | null {
-  const value = pair.value.slice(0, 120).replace(/\n/g, ' ');
-  const withUnit = milesIn(value, decimal) ?? milesIn(`${value} ${pair.after}`, decimal);
-  const plain = withUnit ?? withoutUnit(pair, value, decimal, metric);
-  if (plain === null) return null;
-  if (pair.prose || NOT_ACTUAL.test(`${value} ${pair.after}`) || ABOUT.test(value))
-    return { ...plain, sure: 'doubtful' };
-  const loose = pair.how === 'run-on' || pair.how === 'trailing';
-  return loose && plain.sure === 'certain' ? { ...plain, sure: 'likely' } : plain;
-}
-
-/** The reading with a unit; in miles and kilometers both, the miles if they agree. Null when there is not exactly one. */
-function milesIn(text: string, decimal: DecimalMark | undefined): Miles | null {
-  const miles = new Set<number>();
-  const converted = new Set<number>();
-  let rough = false;
-  for (const [, figure = '', thousands, mi, km] of text.matchAll(READING)) {
-    const written = `${figure}${thousands === undefined ? '' : 'k'} ${km === undefined ? 'mi' : 'km'}`;
-    const read = parseMiles(written, decimal === undefined ? {} : { decimal });
-    if (!read.ok) continue;
-    if (thousands !== undefined) rough = true;
-    (mi === undefined ? converted : miles).add(read.value);
+function labeled(
+  pair: Pair,
+  { decimal }: LotSource,
+  { metric, km }: { readonly metric: boolean; readonly km: boolean },
+): { readonly miles: number; readonly score: number } | null {
+  const value = pair.value.slice(0, 160).replace(/\n/g, ' ');
+  const tokens = distancesIn(value, decimal);
+  const withAfter = tokens.length > 0 ? tokens : distancesIn(`${value} ${pair.after}`, decimal);
+  const doubt = NOT_ACTUAL.test(`${value} ${pair.after}`) || ABOUT.test(value.replace(/\(.*\)/, ''));
+  const together = oneOf(withAfter);
+  if (together !== null) {
+    return { miles: together.miles, score: doubt || together.rough ? 0.4 : pair.prose ? 0.85 : 0.97 };
   }
-  const [value] = miles.size > 0 ? miles : converted;
-  if (value === undefined || miles.size > 1 || (miles.size === 0 && converted.size > 1)) return null;
-  const agree = miles.size === 0 || [...converted].every((other) => Math.abs(other - value) <= value * 0.01 + 1);
-  return { value, sure: rough || !agree ? 'doubtful' : 'certain' };
-}
-
-/** A bare figure is in the unit of its label; "odometer" alone means miles unless the page counts in kilometers. */
-function withoutUnit(pair: Pair, value: string, decimal: DecimalMark | undefined, metric: boolean): Miles | null {
-  if (pair.how === 'trailing') return null;
-  const bare = new RegExp(String.raw`^(${FIGURE})( ?k\b)?(?=$|[\s(;]|,(?:\s|$)|\*(?:\s|$))`, 'iu').exec(value);
+  if (withAfter.length > 0) return null;
+  const bare = new RegExp(
+    String.raw`^(?:abt\.? |approx\.? )?(${FIGURE})( ?k\b)?(?=$|[\s(;]|,(?:\s|$)|\*(?:\s|$)|\.(?:\s|$))`,
+    'iu',
+  ).exec(value);
   if (bare === null || /^\s*\S*\d{3}/.test(value.slice(bare[0].length))) return null;
-  const km = pair.meaning === 'kilometres';
-  const read = parseMiles(`${bare[0]}${km ? ' km' : ''}`, decimal === undefined ? {} : { decimal });
+  const figure = (bare[1] ?? '')
+    .replaceAll('’', "'")
+    .replace(/^(\d{1,2}(?:,\d\d)+,\d{3})$/, (lakhs) => lakhs.replaceAll(',', ''));
+  const read = parseMiles(`${figure}${bare[2] ?? ''}${km ? ' km' : ''}`, decimal === undefined ? {} : { decimal });
   if (!read.ok) return null;
-  if (bare[2] !== undefined) return { value: read.value, sure: 'doubtful' };
+  if (bare[2] !== undefined || doubt) return { miles: read.value, score: 0.4 };
   const saysMiles = /\b(?:miles?|mi)\b/i.test(pair.label);
-  if (km) return { value: read.value, sure: 'likely' };
-  return { value: read.value, sure: saysMiles ? 'certain' : metric ? 'doubtful' : 'likely' };
+  return { miles: read.value, score: km ? 0.85 : saysMiles ? 0.95 : metric ? 0.45 : 0.84 };
 }
+
+/** One reading; in miles and kilometers both, the miles if they agree. Null when there is not exactly one. */
+function oneOf(tokens: readonly DistanceToken[]): DistanceToken | null {
+  const miles = tokens.filter((token) => !token.metric);
+  const [first] = miles.length > 0 ? miles : tokens;
+  if (first === undefined || new Set((miles.length > 0 ? miles : tokens).map((token) => token.miles)).size > 1)
+    return null;
+  const agree = tokens.every((other) => Math.abs(other.miles - first.miles) <= first.miles * 0.01 + 1);
+  return agree ? first : { ...first, rough: true };
+}
+
+/** How likely a figure with a unit in a line is this car's odometer; 0 for what is surely something else. */
+function inLine(token: DistanceToken, text: string): number {
+  const before = clauseBefore(text.slice(0, token.start));
+  const after = text.slice(token.end, token.end + 40).split(/(?<!^\s?)[,;|•·]|\. /u, 1)[0] ?? '';
+  if (NOT_ODOMETER.test(before.slice(-30)) || NOT_ODOMETER.test(after.slice(0, 24))) return 0;
+  if (token.rough || ABOUT.test(before.slice(-14)) || NOT_ACTUAL.test(text)) return 0.35;
+  return token.miles < 500 ? 0.4 : 0.88;
+}
+
+/** A plain figure of the size of an odometer that only an unknown word names, where there is exactly one and no miles are read. */
+function unnamed({ pairs, decimal }: LotSource, into: Parameters<FieldReader>[1]): void {
+  if (into.of('miles').some((reading) => reading.score > 0.4)) return;
+  const found = pairs.flatMap((pair) => {
+    const { fact, money, time } = labelRoles(pair.label);
+    if (fact.size > 0 || money.size > 0 || time.size > 0 || pair.prose) return [];
+    if (!/^\d{1,3},\d{3}$/.test(pair.value.trim())) return [];
+    const read = parseMiles(pair.value, decimal === undefined ? {} : { decimal });
+    return read.ok && read.value >= 1000 && read.value <= 400_000 ? [{ pair, value: read.value }] : [];
+  });
+  const [first] = found;
+  if (first === undefined || new Set(found.map((one) => one.value)).size > 1) return;
+  into.add(
+    'miles',
+    { value: first.value, from: first.pair.from, text: pairText(first.pair), score: 0.6 },
+    first.pair.node,
+  );
+}
+
+const around = (text: string, { start, end }: DistanceToken): string =>
+  text.slice(Math.max(0, start - 60), end + 40).trim();

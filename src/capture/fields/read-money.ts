@@ -1,14 +1,153 @@
 import type { Cents } from '../../domain/money/cents.ts';
-import type { DecimalMark } from '../../domain/money/written-number.ts';
-import { ancestorsOf, type PageNode } from '../dom/page-tree.ts';
 import type { Candidates } from '../draft/candidates.ts';
-import type { PageNote, Sure } from '../draft/draft-lot.ts';
-import { labelKey, type Meaning } from '../text/labels.ts';
+import type { PageNote } from '../draft/draft-lot.ts';
+import type { MoneyRole } from '../roles/money-roles.ts';
 import type { Line } from '../text/lines.ts';
-import { type Pair, pairText } from '../text/pair.ts';
-import { AMOUNT, amountIn, amountsIn, saysOtherCurrency } from './amounts.ts';
+import type { Pair } from '../text/pair.ts';
+import type { FieldReader, LotSource } from './field-reader.ts';
+import { amountsSaid, type SaidAmount } from './said-amounts.ts';
 
 type MoneyField = 'priceNow' | 'nextBid' | 'increment' | 'buyNow';
+
+/**
+ * Sorts the amounts of a lot into the bid that stands, the next bid, the increment and the price to buy at once. An amount
+ * that nothing names is the price only where it is the only one.
+ */
+export const readMoney: FieldReader = (source, into) => {
+  if (source.otherCurrency) {
+    into.note(OTHER_CURRENCY_NOTE);
+    return;
+  }
+  const said = amountsSaid(source);
+  let foreign = false;
+  for (const one of said) {
+    const field = fieldOf(one, source);
+    if (field === null || one.token.cents === 0) continue;
+    if (one.token.foreign) {
+      foreign = true;
+      continue;
+    }
+    into.add(
+      field.name,
+      { value: one.token.cents, from: one.from, text: one.text, score: scoreOf(one, field.weight), prose: one.prose },
+      one.node,
+    );
+  }
+  if (into.of('priceNow').length === 0 && !foreign) loneAmount(said, source, into);
+  weighTogether(into);
+  // Before the first bid no bid stands, whatever the page calls the opening price.
+  if (hasNoBids(source)) openingAsNext(said, into);
+  if (foreign && into.of('priceNow').length === 0) into.note(OTHER_CURRENCY_NOTE);
+};
+
+const OTHER_CURRENCY_NOTE: PageNote = {
+  reason: 'other-currency',
+  message: 'The amounts on this page are not in US dollars, so none was taken. Convert the price and type it in.',
+};
+
+const FIELDS: Partial<Record<MoneyRole, MoneyField>> = {
+  priceNow: 'priceNow',
+  nextBid: 'nextBid',
+  increment: 'increment',
+  buyNow: 'buyNow',
+};
+
+function fieldOf(one: SaidAmount, source: LotSource): { readonly name: MoneyField; readonly weight: number } | null {
+  // What a button says it would bid is the next bid.
+  if (
+    one.button &&
+    (one.role === null || one.role === 'priceNow' || one.role === 'price' || one.role === 'increment')
+  ) {
+    return /\bbid\b|\braise to\b|offer|enchérir|miser|ofertar|bieten/i.test(one.text)
+      ? { name: 'nextBid', weight: 0.85 }
+      : null;
+  }
+  if (one.role === 'price')
+    return { name: 'priceNow', weight: isAuction(source) && !/bid|offer/i.test(one.text) ? 0.5 : 0.75 };
+  const name = one.role === null ? undefined : FIELDS[one.role];
+  return name === undefined ? null : { name, weight: one.weight };
+}
+
+const scoreOf = ({ token, prose }: SaidAmount, weight: number): number =>
+  Math.min(0.97, weight) * (token.rough ? 0.5 : 1) * (prose ? 0.92 : 1);
+
+const AUCTION = /\b(?:bid|bids|bidding|reserve|auction|closes|ends)\b/i;
+const isAuction = ({ pairs }: LotSource): boolean => pairs.some((pair) => AUCTION.test(pair.label));
+
+/** The only amount of a card that nothing names is its price; on a page of its own it may be anything. */
+function loneAmount(said: readonly SaidAmount[], { extent }: LotSource, into: Candidates): void {
+  const unnamed = said.filter(
+    (one) => one.role === null && one.token.signed && !one.token.foreign && one.token.cents >= 100_00,
+  );
+  const values = new Set(unnamed.map((one) => one.token.cents));
+  const [first] = unnamed;
+  if (first === undefined || values.size !== 1 || first.button) return;
+  const score = (extent === 'card' ? 0.68 : 0.42) * (first.token.rough ? 0.5 : 1) * (first.prose ? 0.7 : 1);
+  into.add('priceNow', { value: first.token.cents, from: first.from, text: first.text, score }, first.node);
+}
+
+/** The price now, the step and the next bid hold each other up where one is the sum of the two others. */
+function weighTogether(into: Candidates): void {
+  const [price, next, step] = [into.best('priceNow'), into.best('nextBid'), into.best('increment')];
+  if (price === undefined || next === undefined) return;
+  const ahead = next.value - price.value;
+  if (step !== undefined && ahead === step.value) {
+    for (const [name, one] of [
+      ['priceNow', price],
+      ['nextBid', next],
+      ['increment', step],
+    ] as const) {
+      into.add(name, { ...one, score: Math.min(1, one.score + 0.1) });
+    }
+  } else if (ahead <= 0) {
+    // Two figures the wrong way round: neither can be relied on.
+    into.doubt('nextBid', 0.45);
+    if (price.score < 0.9) into.doubt('priceNow', 0.5);
+  }
+}
+
+const NO_BIDS =
+  /^(?:(?:there are |still )?(?:no|0|zero|keine?|sin|aucune?) (?:bids?|offers?|pujas?|ofertas?|offres?|enchères?|mises?|gebote)(?: yet| so far| placed| received)?|be the first to bid|not opened(?: yet)?|bidding has not (?:opened|started|begun))\b/i;
+
+function hasNoBids({ pairs, lines }: LotSource): boolean {
+  const counted = pairs.some(
+    (pair: Pair) =>
+      /^(?:bids|bid count|number of bids|# of bids)$/i.test(pair.label.trim()) && /^0\b|^none\b/i.test(pair.value),
+  );
+  const none = pairs.some(
+    (pair) =>
+      /\b(?:bid|offer)$/i.test(pair.label.replace(/\s*\([^)]*\):?$|\s*:$/, '')) &&
+      (NO_BIDS.test(pair.value) || /^\$?0(?:\.00)?(?!\d|[.,]\d)/.test(pair.value)),
+  );
+  return (
+    counted ||
+    none ||
+    lines.some((line: Line) => line.text.split(/[|•·()]|\. /).some((part) => NO_BIDS.test(part.trim())))
+  );
+}
+
+/** Where nothing is bid yet, what the bidding opens at is the least that can be bid. */
+function openingAsNext(said: readonly SaidAmount[], into: Candidates): void {
+  into.drop('priceNow');
+  const opening = said.filter(
+    (one) =>
+      /\b(?:start\w*|open\w*|first|minimum)\b/i.test(one.text) &&
+      one.role === 'other' &&
+      !one.token.foreign &&
+      one.token.cents > 0,
+  );
+  const values = new Set(opening.map((one) => one.token.cents));
+  const [first] = opening;
+  if (first !== undefined && values.size === 1 && into.of('nextBid').length === 0) {
+    into.add('nextBid', { value: first.token.cents, from: first.from, text: first.text, score: 0.62 }, first.node);
+  }
+}
+
+const PAGE_CURRENCY =
+  /\b(?:prices?|bids?|amounts?|currency|figures|money|montants?|prix|mises|precios|importes|beträge)\b[^.\n]{0,40}(?<!\p{L})(?:CAD|Canadian (?:dollars?|funds)|dollars canadiens|MXN|Mexican pesos?|pesos|EUR|euros?|AUD|Australian dollars?)(?!\p{L})/iu;
+
+/** Whether a line says that the dollars of this page are not US dollars. */
+export const saysOtherCurrency = (text: string): boolean => text.length <= 300 && PAGE_CURRENCY.test(text);
 
 /** A price from structured data, which says an amount but not whether it is a bid, an asking price or a fixed one. */
 export interface OfferPrice {
@@ -16,145 +155,22 @@ export interface OfferPrice {
   readonly text: string;
 }
 
-export interface MoneySources {
-  readonly pairs: readonly Pair[];
-  readonly lines: readonly Line[];
-  readonly offers: readonly OfferPrice[];
-  readonly decimal: DecimalMark | undefined;
-}
-
-/**
- * Sorts the amounts of a lot into the bid that stands, the next bid, the increment and the price to buy at once. An amount
- * that nothing names is none of these.
- */
-export function readMoney(sources: MoneySources, into: Candidates): readonly PageNote[] {
-  const { pairs, lines, decimal } = sources;
-  if (lines.some((line) => saysOtherCurrency(line.text))) return [OTHER_CURRENCY_NOTE];
-  let foreign = false;
-  for (const pair of pairs) {
-    const field = MONEY_FIELDS[pair.meaning];
-    if (field === undefined) continue;
-    const amount = amountIn(`${pair.value.split('\n', 2).join(' ')} ${currencyIn(pair.after)}`.trim(), decimal);
-    if (amount.kind === 'other-currency') foreign = true;
-    // Nothing is bid yet, or the figure has not arrived: either way no price.
-    if (amount.kind !== 'one' || amount.cents === 0) continue;
-    const sure = sureOf(pair, amount.signed);
-    into.add(field, { value: amount.cents, from: pair.from, text: pairText(pair), sure }, pair.node);
-  }
-  for (const line of lines) readPhrase(line, decimal, into);
-  if (into.of('priceNow').length === 0) readPlainPrice(sources, into);
-  readOffers(sources, into);
-  // Before the first bid no bid stands, whatever the page calls the opening price.
-  if (hasNoBids(pairs, lines)) into.drop('priceNow');
-  return foreign && into.of('priceNow').length === 0 ? [OTHER_CURRENCY_NOTE] : [];
-}
-
-const OTHER_CURRENCY_NOTE: PageNote = {
-  reason: 'other-currency',
-  message: 'The amounts on this page are not in US dollars, so none was used. Convert the price and type it in.',
-};
-
-const MONEY_FIELDS: Partial<Record<Meaning, MoneyField>> = {
-  priceNow: 'priceNow',
-  nextBid: 'nextBid',
-  increment: 'increment',
-  buyNow: 'buyNow',
-};
-
-const currencyIn = (after: string): string => /^(?:USD|US ?\$|\$|CAD|C\$|MXN|EUR|€|£)/i.exec(after)?.[0] ?? '';
-
-function sureOf(pair: Pair, signed: boolean): Sure {
-  if (pair.prose) return 'doubtful';
-  if (!signed) return pair.how === 'run-on' || pair.how === 'trailing' ? 'doubtful' : 'likely';
-  return pair.how === 'trailing' ? 'likely' : 'certain';
-}
-
-const PHRASES: readonly { readonly field: MoneyField; readonly pattern: RegExp }[] = [
-  // "A wrong letter can cost $1,000 or more" asks for no bid.
-  {
-    field: 'nextBid',
-    pattern: new RegExp(
-      `(?:^|\\b(?:bids?|offers?|enter|place|min(?:imum)?)\\b[^.!?$]{0,30}?)(${AMOUNT}) or (?:more|higher|above|greater)\\b`,
-      'iu',
-    ),
-  },
-  { field: 'nextBid', pattern: new RegExp(`\\bnext bid(?: is|:)? (${AMOUNT})`, 'iu') },
-  { field: 'nextBid', pattern: new RegExp(`\\bbid (?:at least|a minimum of) (${AMOUNT})`, 'iu') },
-  {
-    field: 'priceNow',
-    pattern: new RegExp(
-      `\\b(?:current|high|highest|leading|standing|top) bid (?:is |of |at |stands at |is now )(${AMOUNT})`,
-      'iu',
-    ),
-  },
-  { field: 'increment', pattern: new RegExp(`\\b(?:increments?|steps) of (${AMOUNT})`, 'iu') },
-];
-const BID_BUTTON = new RegExp(
-  `^(?:place |quick |submit )?(?:a |your |my )?bid(?: now)?:? ?(?:at |of )?(${AMOUNT})`,
-  'iu',
-);
-
-/** Amounts named by a phrase, and the bid that a button would place. */
-function readPhrase(line: Line, decimal: DecimalMark | undefined, into: Candidates): void {
-  if (line.text.length > 1000 || !/\d/.test(line.text)) return;
-  const rules = isOnButton(line.element) ? [{ field: 'nextBid' as const, pattern: BID_BUTTON }, ...PHRASES] : PHRASES;
-  for (const { field, pattern } of rules) {
-    const token = pattern.exec(line.text)?.[1];
-    const value = token === undefined ? undefined : amountsIn(token, decimal)[0];
-    if (value === undefined) continue;
-    const sure = line.prose && field === 'priceNow' ? 'doubtful' : 'likely';
-    into.add(field, { value, from: 'page-text', text: line.text, sure }, line.element);
-  }
-}
-
-function isOnButton(node: PageNode | null): boolean {
-  if (node === null) return false;
-  return [node, ...ancestorsOf(node)].some(
-    (up) =>
-      up.kind === 'element' && (up.tag === 'button' || up.tag === 'input' || up.attributes.get('role') === 'button'),
-  );
-}
-
-/** "Price" or "Bid" alone: the price now, unless other words on the page make it unclear which price. */
-function readPlainPrice({ pairs, decimal }: MoneySources, into: Candidates): void {
-  const isAuction = pairs.some((pair) => AUCTION_MEANINGS.has(pair.meaning) || /\b(?:bid|reserve)\b/i.test(pair.label));
-  for (const pair of pairs) {
-    if (pair.meaning !== 'price' || pair.prose || isOnButton(pair.node)) continue;
-    const amount = amountIn(pair.value.split('\n', 1)[0] ?? '', decimal);
-    if (
-      amount.kind !== 'one' ||
-      amount.cents === 0 ||
-      (!amount.signed && pair.how !== 'cell' && pair.how !== 'attribute')
-    )
-      continue;
-    const isBid = labelKey(pair.label) === 'bid';
-    const sure: Sure = isBid || !isAuction ? 'likely' : 'doubtful';
-    into.add('priceNow', { value: amount.cents, from: pair.from, text: pairText(pair), sure }, pair.node);
-  }
-}
-
-const AUCTION_MEANINGS: ReadonlySet<Meaning> = new Set(['priceNow', 'nextBid', 'increment', 'closes-at', 'time-left']);
-
-function readOffers({ offers, lines, decimal }: MoneySources, into: Candidates): void {
+/** Prices in markup: what the visible page calls the same amount is what they are. */
+export function readOffers(offers: readonly OfferPrice[], source: LotSource, into: Candidates): void {
   const fixed = new Set(into.of('buyNow').map((reading) => reading.value));
   const current = new Set(into.of('priceNow').map((reading) => reading.value));
-  for (const offer of offers) {
-    if (fixed.has(offer.cents)) {
-      into.add('buyNow', { value: offer.cents, from: 'structured-data', text: offer.text, sure: 'likely' });
+  const amounts = amountsSaid(source);
+  for (const { cents, text } of offers) {
+    if (fixed.has(cents)) {
+      into.add('buyNow', { value: cents, from: 'structured-data', text, score: 0.7 });
       continue;
     }
-    const shown = current.has(offer.cents) || lines.some((line) => amountsIn(line.text, decimal).includes(offer.cents));
-    // Markup is often older than the page, so a visible bid that differs overrides it.
-    const sure: Sure = shown && (current.size === 0 || current.has(offer.cents)) ? 'likely' : 'doubtful';
-    into.add('priceNow', { value: offer.cents, from: 'structured-data', text: offer.text, sure });
+    const other = amounts.some(
+      (one) => one.token.cents === cents && one.role !== null && one.role !== 'priceNow' && one.role !== 'price',
+    );
+    const shown = current.has(cents) || amounts.some((one) => one.token.cents === cents && one.role === null);
+    const nothing = current.size === 0 && !other;
+    const score = other ? 0.25 : shown ? 0.8 : nothing && source.extent === 'card' ? 0.7 : nothing ? 0.6 : 0.35;
+    into.add('priceNow', { value: cents, from: 'structured-data', text, score });
   }
-}
-
-const NO_BIDS = /^(?:(?:there are )?(?:no|0|zero) bids?(?: yet| so far| placed)?|be the first to bid)\b/i;
-
-function hasNoBids(pairs: readonly Pair[], lines: readonly Line[]): boolean {
-  const counted = pairs.some(
-    (pair) => /^(?:bids|bid count|number of bids)$/.test(labelKey(pair.label)) && /^0\b/.test(pair.value),
-  );
-  return counted || lines.some((line) => line.text.split(/[|•·()]/).some((part) => NO_BIDS.test(part.trim())));
 }

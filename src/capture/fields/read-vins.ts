@@ -1,38 +1,46 @@
 import { checkDigitMatches } from '../../domain/vin/check-digit.ts';
-import { attributeOf, elementsWithin } from '../dom/page-tree.ts';
-import type { Candidates } from '../draft/candidates.ts';
 import type { PageNote } from '../draft/draft-lot.ts';
-import { isPassedOver, type Line, type Scope } from '../text/lines.ts';
+import { labelRoles } from '../roles/label-roles.ts';
 import { type Pair, pairText } from '../text/pair.ts';
-import { bareVins, labelledVin, lookAlikePositions } from './find-vins.ts';
+import type { FieldReader } from './field-reader.ts';
+import { bareVins, labeledVin, lookAlikePositions } from './find-vins.ts';
 
-/** VINs by label, by their check digit in any text, and completed from an attribute where the page shows only the end. */
-export function readVins(
-  pairs: readonly Pair[],
-  lines: readonly Line[],
-  scope: Scope,
-  into: Candidates,
-): readonly PageNote[] {
-  const notes: PageNote[] = [];
+/** Words that say of a VIN that it is another car's, or an example. */
+const ANOTHERS =
+  /\b(?:sister|instead|like (?:it|this|the)|similar|next|previous|prev|sample|example|e\.g\.|such as|other|another|just like|same as|last week|traded|replaced|donor|(?<!\b(?:is|are|be|being) )sold|looks like)\b/i;
+
+/** VINs by label, and by their check digit in any text. */
+export const readVins: FieldReader = ({ pairs, lines }, into) => {
   for (const pair of pairs) {
-    if (pair.meaning !== 'vin') continue;
-    const vin = labelledVin(pair.value);
+    const weight = labelRoles(pair.label).fact.get('vin') ?? 0;
+    if (weight === 0) continue;
+    const vin = labeledVin(pair.value);
     if (vin !== null) {
-      const sure = checkDigitMatches(vin) ? (pair.prose ? 'likely' : 'certain') : 'doubtful';
-      into.add('vin', { value: vin, from: pair.from, text: pairText(pair), sure }, pair.node);
+      const score = checkDigitMatches(vin) ? (pair.prose ? 0.8 : 0.97) : 0.45;
+      into.add('vin', { value: vin, from: pair.from, text: pairText(pair), score }, pair.node);
     }
     const foreign = lookAlikePositions(pair.value);
-    if (foreign.length > 0) notes.push(lookAlikeNote(foreign));
+    if (foreign.length > 0) into.note(lookAlikeNote(foreign));
+  }
+  for (const pair of pairs as readonly Pair[]) {
+    if (labelRoles(pair.label).fact.has('vin') || pair.how === 'colon' || pair.how === 'run-on') continue;
+    for (const value of bareVins(pair.value.slice(0, 60))) {
+      into.add('vin', { value, from: pair.from, text: pairText(pair), score: 0.8 }, pair.node);
+    }
   }
   for (const line of lines) {
     for (const value of bareVins(line.text)) {
-      const text = aroundToken(line.text, value);
-      into.add('vin', { value, from: 'page-text', text, sure: 'likely' }, line.element);
+      const at = line.text.toUpperCase().indexOf(value);
+      const before =
+        line.text
+          .slice(Math.max(0, at - 90), Math.max(0, at))
+          .split(/(?<=\p{Ll}{2})[.!?] /u)
+          .at(-1) ?? '';
+      const score = ANOTHERS.test(before) ? 0.3 : line.prose ? 0.75 : 0.82;
+      into.add('vin', { value, from: 'page-text', text: aroundToken(line.text, value), score }, line.element);
     }
   }
-  if (into.of('vin').length === 0) readVinAttributes(lines, scope, into);
-  return notes.slice(0, 1);
-}
+};
 
 function lookAlikeNote(positions: readonly number[]): PageNote {
   const where = positions.length === 1 ? `position ${positions[0]}` : `positions ${positions.join(', ')}`;
@@ -40,22 +48,8 @@ function lookAlikeNote(positions: readonly number[]): PageNote {
   return { reason: 'vin-lookalike', message };
 }
 
-/** `data-vin` and the like, but only when the page shows the end of that same VIN. */
-function readVinAttributes(lines: readonly Line[], scope: Scope, into: Candidates): void {
-  for (const root of scope.roots) {
-    for (const element of elementsWithin(root, (inner) => isPassedOver(inner, scope))) {
-      for (const name of ['data-vin', 'data-clipboard-text', 'data-copy', 'title']) {
-        for (const value of bareVins(attributeOf(element, name).slice(0, 60))) {
-          const shown = lines.some((line) => line.text.includes(value.slice(-6)));
-          if (shown) into.add('vin', { value, from: 'page-text', text: `${name}="${value}"`, sure: 'likely' });
-        }
-      }
-    }
-  }
-}
-
 /** The part of a line around a VIN in it, short enough to cite. */
 function aroundToken(text: string, token: string): string {
-  const at = Math.max(0, text.indexOf(token));
+  const at = Math.max(0, text.toUpperCase().indexOf(token));
   return text.slice(Math.max(0, at - 60), at + 120);
 }

@@ -1,121 +1,192 @@
 import type { Candidates } from '../draft/candidates.ts';
-import { cleanLine } from '../text/clean-text.ts';
-import { type Meaning, meaningOf } from '../text/labels.ts';
+import { labelRoles } from '../roles/label-roles.ts';
+import type { FactRole } from '../roles/label-rules.ts';
+import { clauseBefore } from '../text/clause.ts';
 import type { Line } from '../text/lines.ts';
-import { isSetApart, type Pair, pairText } from '../text/pair.ts';
+import { type Pair, pairText } from '../text/pair.ts';
+import { placesIn } from '../tokens/places.ts';
+import { driveIn, gearboxIn, isBareTitle, isTitleStatement, isTitleWord } from '../tokens/word-shapes.ts';
+import type { FieldReader } from './field-reader.ts';
+import { isPlainValue } from './plain-value.ts';
 
-type WordField = 'location' | 'seller' | 'title' | 'transmission' | 'drive' | 'sale' | 'venueName' | 'trim';
+type WordField = 'location' | 'seller' | 'title' | 'transmission' | 'drive' | 'sale' | 'venueName';
 
 const MOST_WORDS: Readonly<Record<WordField, number>> = {
-  location: 100,
+  location: 120,
   seller: 100,
   title: 140,
   transmission: 80,
   drive: 60,
   sale: 100,
   venueName: 80,
-  trim: 80,
+};
+const FIELDS = Object.keys(MOST_WORDS) as WordField[];
+
+/** Facts that are words: by their label, or where their form gives them away. */
+export const readWords: FieldReader = ({ pairs, factLines, extent, shared }, into) => {
+  for (const pair of pairs) for (const field of FIELDS) readLabelled(field, pair, into);
+  for (const pair of pairs) readShaped(pair, into);
+  for (const { text, element, prose } of factLines) {
+    if (text.length > 1500) continue;
+    readInLine(text, prose ? 0.9 : 1, extent === 'card', (field, value, score) =>
+      into.add(field, { value, from: 'page-text', text, score }, element),
+    );
+  }
+  for (const { text, element, prose } of factLines) {
+    if (text.length > 1500) continue;
+    for (const [field, value, score] of sentencesIn(text)) {
+      into.add(field, { value, from: 'page-text', text, score: score * (prose ? 0.95 : 1) }, element);
+    }
+  }
+  if (extent === 'card' && into.of('location').every((one) => one.score < 0.5)) sharedPlace(shared.lines, into);
 };
 
-/** Facts that are plain words: taken only where the page sets them apart from their label. */
-export function readWords(pairs: readonly Pair[], lines: readonly Line[], into: Candidates): void {
-  for (const pair of pairs) {
-    if (!isSetApart(pair)) continue;
-    const field = WORD_FIELDS[pair.meaning];
-    if (field === undefined) continue;
-    const value = field === 'location' ? placeIn(pair.value) : (pair.value.split('\n')[0] ?? '');
-    if (!isPlainValue(value, MOST_WORDS[field])) continue;
-    if (field === 'title' && !isTitleStatement(value, pair.label)) continue;
-    into.add(field, {
-      value,
-      from: pair.from,
-      text: pairText(pair),
-      sure: pair.how === 'caption' ? 'likely' : 'certain',
-    });
+/** Where all the lots of a list are, or those under one heading, said nearest above them. */
+function sharedPlace(lines: readonly Line[], into: Candidates): void {
+  for (const { text, heading, element } of lines.slice(0, 60)) {
+    if (text.length > 400 || ADDRESS.test(text)) continue;
+    const [first, second] = placesIn(text);
+    if (first === undefined || second !== undefined) continue;
+    const here = HERE.test(clauseBefore(text.slice(0, first.start)));
+    const group = heading > 1 || element.tag === 'th' || element.tag === 'caption';
+    into.add(
+      'location',
+      { value: first.place, from: 'page-text', text, score: here ? 0.74 : group ? 0.72 : 0.4 },
+      element,
+    );
+    return;
   }
-  readBareTitle(lines, into);
-  readCondition(pairs, into);
 }
 
-const WORD_FIELDS: Partial<Record<Meaning, WordField>> = {
-  location: 'location',
-  seller: 'seller',
-  title: 'title',
-  transmission: 'transmission',
-  drive: 'drive',
-  sale: 'sale',
-  venueName: 'venueName',
-  trim: 'trim',
-};
+function readLabelled(field: WordField, pair: Pair, into: Candidates): void {
+  const { fact, money, time } = labelRoles(pair.label);
+  const weight = fact.get(field as FactRole) ?? 0;
+  if (weight === 0 || (fact.get('other') ?? 0) > weight || money.size > 0) return;
+  if (time.size > 0 && field !== 'location') return;
+  const value = field === 'location' ? pair.value : (pair.value.split('\n')[0] ?? '');
+  const read = wordsOf(field, value, pair);
+  if (read === null) return;
+  const score = read.score * weight * (pair.prose ? 0.75 : 1) * (pair.how === 'caption' ? 0.95 : 1);
+  into.add(field, { value: read.value, from: pair.from, text: pairText(pair), score }, pair.node);
+}
+
+function wordsOf(
+  field: WordField,
+  value: string,
+  pair: Pair,
+): { readonly value: string; readonly score: number } | null {
+  if (field === 'location') return placeOf(value);
+  const plain = sentence(value)
+    .replace(/[.,;]$/, '')
+    .trim();
+  if (!isPlainValue(plain, MOST_WORDS[field])) return null;
+  if (field === 'title') {
+    const statement = isTitleStatement(plain) || /status|brand|type|document|history|info/i.test(pair.label);
+    return statement && !/\b(?:19|20)\d\d [A-Z]/.test(plain) ? { value: plain, score: 0.95 } : null;
+  }
+  if (field === 'drive')
+    return driveIn(plain) === null && /\d{3}|\$/.test(plain)
+      ? null
+      : { value: plain, score: driveIn(plain) === null ? 0.7 : 0.95 };
+  if (field === 'transmission') return { value: plain, score: gearboxIn(plain) === null ? 0.6 : 0.95 };
+  if (field === 'sale' && /, \p{Ll}/u.test(plain))
+    return { value: plain.split(/, (?=\p{Ll})/u, 1)[0] ?? plain, score: 0.9 };
+  if ((field === 'sale' || field === 'seller' || field === 'venueName') && /\$ ?\d|^\d+$|^\d{1,2}[/:]/.test(plain))
+    return null;
+  return { value: plain, score: /on request|withheld|undisclosed|private|confidential/i.test(plain) ? 0.4 : 0.93 };
+}
+
+/** The first of several sentences; what follows is about something else. */
+const sentence = (value: string): string => value.split(/(?<=[\p{Ll})]{2})\.\s+(?=\p{Lu})/u, 1)[0] ?? value;
 
 const MAP_LINKS = /^(?:view|see|show|open)? ?(?:on )?(?:a )?(?:map|directions|details|more|info)\.?$/i;
 
-/** An address over up to three lines, without the link to a map. */
-function placeIn(value: string): string {
-  return value
+/** The town of an address; without one the words as they stand. */
+function placeOf(value: string): { readonly value: string; readonly score: number } | null {
+  const whole = value
     .split('\n')
     .filter((line) => !MAP_LINKS.test(line))
     .slice(0, 3)
-    .map((line) => line.replace(/,$/, ''))
+    .map((line) => line.replace(/[,.]$/, ''))
     .join(', ');
+  if (!isPlainValue(whole, MOST_WORDS.location) || !/\p{L}{2}/u.test(whole)) return null;
+  const [place] = placesIn(whole, true);
+  if (place !== undefined) return { value: place.place, score: 0.94 };
+  return /\d{3}-\d{4}|\$|\d{1,2}:\d\d/.test(whole) ? null : { value: whole, score: 0.8 };
 }
 
-/** Words that begin like the middle of a sentence, stand for nothing, or are a label of their own are no value. */
-export function isPlainValue(value: string, longest: number): boolean {
-  if (value === '' || value.length > longest || !/[\p{L}\p{N}]/u.test(value)) return false;
-  if (/^(?:(?:log|sign) ?in|login|register|click|contact|call|upgrade|subscribe)\b/i.test(value)) return false;
-  if (/^(?:is|are|was|were|will|has|have|of|to|at|and|or|by|if|may|must|can)\b/.test(value)) return false;
-  if (
-    /^(?:n\/?a|none listed|not (?:available|listed|specified|provided|stated)|unknown|see below|tbd|tba|-+|select.*)$/i.test(
-      value,
-    )
-  )
-    return false;
-  return meaningOf(value) === undefined;
+/** A value whose form is that of one field, beside a word that says nothing. */
+function readShaped(pair: Pair, into: Candidates): void {
+  const { fact, money, time } = labelRoles(pair.label);
+  if (fact.size > 0 || money.size > 0 || time.size > 0 || pair.prose || pair.how === 'colon') return;
+  const value = (pair.value.split('\n')[0] ?? '').trim();
+  if (value.length > 60) return;
+  const add = (field: 'drive' | 'transmission' | 'location' | 'title', said: string, score: number) =>
+    into.add(field, { value: said, from: pair.from, text: pairText(pair), score }, pair.node);
+  if (driveIn(value)?.length === value.length) add('drive', value, 0.8);
+  if (gearboxIn(value)?.length === value.length) add('transmission', value, 0.78);
+  const [place] = placesIn(value);
+  if (place !== undefined && place.place.length >= value.length - 2) add('location', place.place, 0.8);
+  if (isBareTitle(value)) add('title', value, 0.78);
+  else if (pair.how === 'head' && isTitleWord(value)) add('title', value, 0.7);
 }
 
-const TITLE_WORDS =
-  /\b(?:clean|clear|salvage|rebuilt|rebuildable|reconstructed|branded|brand|lemon|buyback|flood|fire|hail|junk|non-?repairable|certificate|bonded|lien|absent|attached|present|in hand|title|theft|export|repossession|bill of sale|odometer|tmu|not actual|limpio|salvamento|blanchi?|propre)\b/i;
+type Put = (field: 'drive' | 'transmission' | 'location' | 'title', value: string, score: number) => void;
 
-/** "Title" heads many things, a job or a listing's headline among them; a status or brand is never in doubt. */
-function isTitleStatement(value: string, label: string): boolean {
-  if (/status|brand|type|document|history|info/i.test(label) && !/\b(?:19|20)\d\d\b/.test(value)) return true;
-  return TITLE_WORDS.test(value);
-}
-
-const BARE_TITLE =
-  /^(?:actual )?(?:[\p{Lu}]{2} )?(?:clean|clear|salvage|rebuilt|reconstructed|branded|flood|junk|lemon law|bonded|non-?repairable)(?: [\p{L}]+)? (?:title|certificate)(?: [-–(].{1,40})?$/iu;
-
-/** `Salvage title` alone on a line or between marks, without any label. */
-function readBareTitle(lines: readonly Line[], into: Candidates): void {
-  for (const line of lines) {
-    if (line.text.length > 200) continue;
-    for (const part of line.text.split(/ [-–—|•·] |[|•·,;]|\.$/).map((text) => text.trim())) {
-      if (part.length > 60 || !BARE_TITLE.test(part)) continue;
-      into.add('title', { value: part, from: 'page-text', text: line.text, sure: line.prose ? 'doubtful' : 'likely' });
-    }
+/** What stands in a line without any label. */
+function readInLine(text: string, factor: number, card: boolean, put: Put): void {
+  for (const part of text.split(/ [-–—|•·*/] |[|•·;]|, |\. |\n/u).slice(0, 60)) {
+    const bare = part.trim().replace(/[.,]$/, '');
+    if (bare.length > 60) continue;
+    if (isBareTitle(bare)) put('title', bare, 0.75 * factor);
+    else if (card && isTitleWord(bare)) put('title', bare, 0.6 * factor);
+    const gearbox = gearboxIn(bare);
+    if (gearbox !== null && gearbox.length >= bare.length - 14 && !/^auto$/i.test(bare))
+      put('transmission', gearbox, 0.75 * factor);
+    else if (/^auto$/i.test(bare)) put('transmission', bare, 0.6 * factor);
+  }
+  const drive = driveIn(text);
+  if (drive !== null && text.length < 400) put('drive', drive, 0.74 * factor);
+  if (ADDRESS.test(text)) return;
+  for (const { place, start } of placesIn(text).slice(0, 4)) {
+    const before = clauseBefore(text.slice(0, start));
+    const alone = start === 0 || /[·•|–—/-]\s*$/.test(text.slice(Math.max(0, start - 3), start));
+    // Alone in a line it may as well be where the sale is.
+    const beside = card || DISTANCE.test(text) || /\blot\b|\bitem\b/i.test(text);
+    put('location', place, (HERE.test(before) ? 0.84 : alone && beside ? 0.76 : 0.45) * factor);
   }
 }
 
-const CONDITION_LENGTH = 1900;
+const DISTANCE = /\d ?(?:mi|miles|km)\b/i;
+const HERE =
+  /\b(?:at|in|is at|is in|sits(?: in| at)?|parked(?: in| at)?|located(?: in| at)?|stands(?: in| at)?|kept(?: in| at)?|from|seen (?:at|in)|units in|pier in|location:?)(?: the)?$/i;
+/** Lines with the sale's own address, telephone or rights. */
+const ADDRESS =
+  /©|\(c\) \d|\b(?:since \d{4}|est\.? \d{4}|p\.?o\.? box|suite \d|street|avenue|blvd|phone|tel|office|haul|ship|transport|truck to|licensed|dealers only|trade only|dealer trade)\b|\d{3}[-.]\d{3}[-.]\d{4}|\d{3}-\d{4}\b/i;
 
-/** Everything that the page says under condition, damage, announcements and the like, each under its own label. */
-function readCondition(pairs: readonly Pair[], into: Candidates): void {
-  const parts: { label: string; value: string }[] = [];
-  for (const pair of pairs) {
-    if (pair.meaning !== 'condition' || !(isSetApart(pair) || (pair.how === 'colon' && pair.prose))) continue;
-    const value = cleanLine(pair.value);
-    if (!isPlainValue(value, CONDITION_LENGTH)) continue;
-    if (parts.some((part) => part.value.includes(value))) continue;
-    parts.push({ label: pair.label.replace(/\s*:$/, ''), value });
-  }
-  const [first, ...more] = parts;
-  if (first === undefined) return;
-  const value = more.length === 0 ? first.value : parts.map((part) => `${part.label}: ${part.value}`).join('\n');
-  into.add('condition', {
-    value: value.slice(0, 2000),
-    from: 'page-text',
-    text: parts.map((part) => `${part.label}: ${part.value}`).join(' '),
-    sure: 'likely',
-  });
+const NAME = String.raw`((?:the )?\p{Lu}[\p{L}\p{N}&'’.-]*(?: (?:&|of|and|the|de|du|\p{Lu}[\p{L}\p{N}&'’.-]*|\d+))*)`;
+const SELLER = new RegExp(
+  String.raw`\b(?:offered by|consigned by|sold by|put in by|on behalf of|consignor is|seller is|vendu par|vendido por) ${NAME}`,
+  'iu',
+);
+const TITLE_IS =
+  /\b(?:title|certificate|papers) (?:is|are|shows?|reads?) ((?:clean|clear|rebuilt|salvage|branded|bonded|reconstructed)(?: and clear)?)\b/iu;
+const TITLE_OF =
+  /(?<![\p{L}-])((?:clean|clear|rebuilt|salvage|branded|bonded|reconstructed|repossession)(?: [A-Z]{2})?) title\b/iu;
+const GEARBOX_IN_SENTENCE =
+  /\b(?:an?|the|with|through an?|its) ((?:\d{1,2}|five|six|seven|eight|nine|ten)[- ]?speed (?:automatic|manual|auto))\b|(?<![\p{L}-])(automatic|manual) (?:transmission|gearbox)/iu;
+
+/** Facts that running text tells in the usual words. */
+function sentencesIn(text: string): readonly (readonly ['seller' | 'title' | 'transmission', string, number])[] {
+  const seller = SELLER.exec(text)?.[1]?.replace(/[.,]$/, '');
+  const is = TITLE_IS.exec(text)?.[1];
+  const of = is === undefined ? TITLE_OF.exec(text)?.[0] : undefined;
+  const gearbox = GEARBOX_IN_SENTENCE.exec(text);
+  const geared = gearbox?.[1] ?? gearbox?.[2];
+  return [
+    ...(seller === undefined ? [] : [['seller', seller, 0.84] as const]),
+    ...(is === undefined ? [] : [['title', is, 0.66] as const]),
+    ...(of === undefined || isBareTitle(text) ? [] : [['title', of, 0.6] as const]),
+    ...(geared === undefined ? [] : [['transmission', geared, 0.8] as const]),
+  ];
 }

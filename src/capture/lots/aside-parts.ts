@@ -1,9 +1,9 @@
-import { elementsWithin, type PageElement, type PageTree } from '../dom/page-tree.ts';
+import { attributeOf, elementsWithin, type PageElement, type PageTree, textOf } from '../dom/page-tree.ts';
 import { type Line, linesOf } from '../text/lines.ts';
 
 // Headings over lots that are not this one.
 const OTHERS =
-  /\b(?:similar|related|recommended|recently viewed|recently sold|sold recently|(?:just|already) sold|sold (?:yesterday|today|earlier|last)|(?:yesterday|last (?:week|sale|month|saturday|friday|thursday))['’]?s?|(?:sale|auction|latest) results|you (?:may|might) (?:also )?like|more (?:lots|vehicles|trucks|vans|cars|units|listings|items|like this|from this)|other (?:lots|vehicles|trucks|vans|cars|units|listings|items)|others? in this sale|also (?:in|at|from) this|next (?:up|lots?|vehicles?)|up next|coming up|running next|also viewed|also bid|suggested|nearby|recent results|past (?:sales|results)|previous (?:sales|results)|your watchlist|you are watching|your bids|featured(?: (?:lots|vehicles|units|listings|items|trucks|vans|cars))?|(?:still|also) open(?: for bidding)?|(?:auction|sales?|bid|bidding|offer|price|run|listing) history|history of (?:bids|offers|sales)|earlier (?:sales|runs|bids)|sponsored|advertisement|compare with|más (?:lotes|vehículos)|vehículos similares|véhicules semblables|autres véhicules|ähnliche)\b|مركبات مشابهة|رכבים דומים/iu;
+  /\b(?:similar|related|recommended|recently viewed|recently sold|sold recently|(?:just|already) sold|sold (?:yesterday|today|earlier|last)|(?:yesterday|last (?:week|sale|month|saturday|friday|thursday))['’]?s?|(?:sale|auction|latest) results|you (?:may|might) (?:also )?(?:like|want)|(?:this|these|that) ones? instead|also (?:bought|looked at|consider)|customers also|bought together|neighbou?rs?|sister units?|also open|other lots|next lot|previous lot|more (?:lots|vehicles|trucks|vans|cars|units|listings|items|like this|from this)|other (?:lots|vehicles|trucks|vans|cars|units|listings|items)|others? in this sale|also (?:in|at|from) this|next (?:up|lots?|vehicles?)|up next|coming up|running next|also viewed|also bid|suggested|nearby|recent results|past (?:sales|results)|previous (?:sales|results)|your watchlist|you are watching|your bids|featured(?: (?:lots|vehicles|units|listings|items|trucks|vans|cars))?|(?:still|also) open(?: for bidding)?|(?:auction|sales?|bid|bidding|offer|price|run|listing) history|history of (?:bids|offers|sales)|earlier (?:sales|runs|bids)|sponsored|advertisement|compare with|más (?:lotes|vehículos)|vehículos similares|véhicules semblables|autres véhicules|ähnliche)\b|مركبات مشابهة|رכבים דומים/iu;
 
 /** The parts of a page that are headed as being about other lots. None of them may speak for the lot of the page. */
 export function asideParts(tree: PageTree): ReadonlySet<PageElement> {
@@ -13,7 +13,24 @@ export function asideParts(tree: PageTree): ReadonlySet<PageElement> {
   const main = aroundMainHeadings(tree);
   const headings = lines.filter((line, at) => isHeadingOverOthers(line, lines[at + 1]));
   for (const line of headings.slice(0, 50)) for (const part of partUnder(line, first, main)) parts.add(part);
+  for (const panel of panelsOfOthers(tree)) parts.add(panel);
   return parts;
+}
+
+const OTHER_PANELS = /\b(?:cost|costs|fees?|deliver\w*|shipping|transport|financ\w*|payments?|calculator|history)\b/i;
+
+/** Panels whose tab says that they are about others, or about what it costs to bring a lot home. */
+function panelsOfOthers({ root }: PageTree): readonly PageElement[] {
+  const all = elementsWithin(root);
+  const byId = new Map(
+    all.flatMap((element) => (element.attributes.has('id') ? [[attributeOf(element, 'id'), element] as const] : [])),
+  );
+  return all.filter((element) => {
+    if (attributeOf(element, 'role') !== 'tabpanel') return false;
+    const tab = byId.get(attributeOf(element, 'aria-labelledby'));
+    const name = tab === undefined ? attributeOf(element, 'aria-label') : textOf(tab);
+    return OTHERS.test(name) || OTHER_PANELS.test(name);
+  });
 }
 
 function isHeadingOverOthers(line: Line, next: Line | undefined): boolean {

@@ -1,5 +1,4 @@
-import { attributeOf, elementsWithin, type PageTree } from '../dom/page-tree.ts';
-import type { Scope } from '../text/lines.ts';
+import { attributeOf, elementsWithin, type PageElement, type PageTree } from '../dom/page-tree.ts';
 
 /** A page's address without credentials; null unless it is http or https. */
 export function pageAddress(url: string): string | null {
@@ -10,18 +9,18 @@ export function pageAddress(url: string): string | null {
   return parsed.href.length <= 2000 ? parsed.href : parsed.origin;
 }
 
-/** What links of the page are relative to: its `base`, but only within the same site. */
+/** What links of the page are relative to: its `base`. Where that leads to another site, they lead there too. */
 export function baseOf(tree: PageTree, pageUrl: string): string {
   const head = elementsWithin(tree.root, (element) => element.tag === 'body');
   const base = head.find((element) => element.tag === 'base' && element.attributes.has('href'));
   const resolved = base === undefined ? null : URL.parse(attributeOf(base, 'href'), pageUrl);
-  return resolved !== null && resolved.origin === new URL(pageUrl).origin ? resolved.href : pageUrl;
+  return resolved?.href ?? pageUrl;
 }
 
 /** The one page that the links of a lot's card lead to, on the same site; null when there is none or more than one. */
-export function lotLink(scope: Scope, pageUrl: string, base: string): string | null {
+export function lotLink(roots: readonly PageElement[], pageUrl: string, base: string): string | null {
   const found = new Set<string>();
-  for (const root of scope.roots) {
+  for (const root of roots) {
     for (const element of elementsWithin(root, (inner) => inner.showing === 'hidden')) {
       const href = element.tag === 'a' ? attributeOf(element, 'href').trim() : '';
       const target = href === '' || href.startsWith('#') ? null : URL.parse(href, base);

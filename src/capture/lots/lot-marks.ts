@@ -1,6 +1,7 @@
-import type { PageElement } from '../dom/page-tree.ts';
-import { bareVins, labelledVin } from '../fields/find-vins.ts';
+import { attributeOf, elementsWithin, type PageElement } from '../dom/page-tree.ts';
+import { bareVins, labeledVin } from '../fields/find-vins.ts';
 import { readVehicleName } from '../fields/vehicle-name.ts';
+import { labelRoles } from '../roles/label-roles.ts';
 import type { Line } from '../text/lines.ts';
 
 /** Something on the page by which one lot is told from another: a VIN, or a line that names a car. */
@@ -9,20 +10,48 @@ export interface LotMark {
   readonly key: string;
   readonly element: PageElement;
   readonly heading: number;
+  /** Part of a sentence, which may speak of any car. */
+  readonly prose: boolean;
 }
 
-export function lotMarks(lines: readonly Line[], newest: number, makes: readonly string[]): readonly LotMark[] {
-  return lines.flatMap((line): LotMark[] => {
-    const { element, heading } = line;
-    const vins = bareVins(line.text);
-    const labelled =
-      vins.length === 0 ? /^vin(?: ?(?:#|no\.?|number))?[: ]+(.{17,40})$/i.exec(line.text)?.[1] : undefined;
-    const vin = labelled === undefined ? null : labelledVin(labelled);
-    const marks = [...vins, ...(vin === null ? [] : [vin])].map(
-      (key): LotMark => ({ kind: 'vin', key, element, heading }),
-    );
-    const name = line.prose || line.text.length > 120 ? null : readVehicleName(line.text, newest, makes);
-    if (name === null) return marks;
-    return [...marks, { kind: 'name', key: line.text.toLowerCase(), element, heading }];
-  });
+const ATTRIBUTES = ['data-vin', 'title', 'data-clipboard-text', 'data-copy', 'aria-label', 'content', 'value'];
+
+/** The marks that the lines of a page make, and those in attributes, in page order. */
+export function lotMarks(
+  lines: readonly Line[],
+  root: PageElement,
+  newest: number,
+  makes: readonly string[],
+): readonly LotMark[] {
+  const marks = lines.flatMap((line) => marksOf(line, newest, makes));
+  const seen = new Set(marks.filter((mark) => mark.kind === 'vin').map((mark) => mark.key));
+  for (const element of elementsWithin(root, (inner) => inner.showing === 'hidden')) {
+    for (const name of ATTRIBUTES) {
+      const value = attributeOf(element, name);
+      if (value.length < 17 || value.length > 120) continue;
+      for (const key of bareVins(value.toUpperCase())) {
+        if (!seen.has(key)) marks.push({ kind: 'vin', key, element, heading: 0, prose: false });
+      }
+    }
+  }
+  return marks.sort((a, b) => a.element.order - b.element.order);
 }
+
+function marksOf(line: Line, newest: number, makes: readonly string[]): LotMark[] {
+  const { element, heading, prose } = line;
+  const vins = bareVins(line.text);
+  const labeled = vins.length === 0 ? LABELLED.exec(line.text) : null;
+  const named = labeled?.[1] !== undefined && (labelRoles(labeled[1]).fact.get('vin') ?? 0) > 0.9;
+  const vin = named ? labeledVin(labeled?.[2] ?? '') : null;
+  const marks = [...vins, ...(vin === null ? [] : [vin])].map(
+    (key): LotMark => ({ kind: 'vin', key, element, heading, prose }),
+  );
+  if (line.text.length > 300) return marks;
+  const name = readVehicleName(line.text, newest, makes);
+  if (name === null || (prose && vins.length === 0)) return marks;
+  // The same car is called the same, whatever else stands on the line.
+  const key = `${name.year} ${name.make} ${name.model}`.toLowerCase();
+  return [...marks, { kind: 'name', key, element, heading, prose }];
+}
+
+const LABELLED = /^([\p{L}. ()#/]{2,30})(?: ?(?:#|no\.?|number))?[: ]+([A-HJ-NPR-Z0-9][A-HJ-NPR-Z0-9 -]{15,30})$/iu;

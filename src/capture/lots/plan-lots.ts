@@ -1,35 +1,68 @@
 import type { PageElement, PageTree } from '../dom/page-tree.ts';
 import { ancestorsOf, attributeOf, commonAncestor, isWithin } from '../dom/page-tree.ts';
-import { linesOf, type Scope } from '../text/lines.ts';
+import type { TableModel } from '../text/table-model.ts';
 import { asideParts } from './aside-parts.ts';
-import { isOneLot, type LotCard, lotCards } from './lot-cards.ts';
-import { type LotMark, lotMarks } from './lot-marks.ts';
+import { lotsInTables } from './list-tables.ts';
+import { isOneLot, type LotCard, marksWithin } from './lot-card.ts';
+import { lotCards } from './lot-cards.ts';
+import type { LotMark } from './lot-marks.ts';
+import { ownLot, partsOfOthers } from './own-lot.ts';
 
 /** Which parts of the page speak of which lot. */
 export interface LotPlan {
   readonly kind: 'one' | 'many';
-  /** For one lot the whole page without what is about others; for many, one scope a lot. */
-  readonly scopes: readonly Scope[];
-  /** What is said outside the lots of a list, and so perhaps of all of them. */
-  readonly around: Scope;
+  /** For one lot the whole page; for many the parts of each. */
+  readonly lots: readonly (readonly PageElement[])[];
+  /** Parts that are about other lots than these, or about none. */
+  readonly skip: ReadonlySet<PageElement>;
+  /** The VIN of the one lot, where the page has one with a right check digit; else empty. */
+  readonly vin: string;
 }
 
-/** More marks than this are not weighed: a page of so many lots is cut anyway. */
-const MOST_MARKS = 1500;
-
-/**
- * Tells a page about one lot (perhaps with others beside it) from a list. `newest` is the latest model year that can be.
- */
-export function planLots(tree: PageTree, newest: number, makes: readonly string[]): LotPlan {
+/** Tells a page about one lot (perhaps with others beside it) from a list. */
+export function planLots(tree: PageTree, allMarks: readonly LotMark[], allTables: readonly TableModel[]): LotPlan {
   const asides = asideParts(tree);
-  const whole: Scope = { roots: [tree.root], skip: asides };
-  const marks = lotMarks(linesOf(whole), newest, makes).slice(0, MOST_MARKS);
-  const repeated = lotCards(tree.root, marks).filter((card) => card.roots.every((root) => !asides.has(root)));
+  const isAside = (element: PageElement) =>
+    asides.has(element) || [...ancestorsOf(element)].some((up) => asides.has(up));
+  const marks = allMarks.filter((mark) => !isAside(mark.element));
+  const within = marksWithin(marks);
+  const tables = allTables.filter(({ element }) => !isAside(element) && !isOfResults(element));
+  const inTables = lotsInTables(tables, within);
+  const repeated = inTables.length >= 2 ? inTables : lotCards(within);
   const cards = [...leadingCard(marks, repeated), ...repeated];
   const inCards = new Set(cards.flatMap((card) => card.roots));
-  const around: Scope = { roots: [tree.root], skip: new Set([...asides, ...inCards]) };
-  if (cards.length < 2 || hasLotOfItsOwn(marks, inCards, cards)) return { kind: 'one', scopes: [around], around };
-  return { kind: 'many', scopes: cards.map((card) => ({ roots: card.roots, skip: asides })), around };
+  const main = mainCard(marks, cards);
+  if (cards.length < 2 || main !== null || hasLotOfItsOwn(marks, inCards, cards)) {
+    const others = cards.length < 2 ? [] : cards.filter((card) => card !== main).flatMap((card) => card.roots);
+    const skip = new Set([...asides, ...others]);
+    const free = marks.filter((mark) => ![mark.element, ...ancestorsOf(mark.element)].some((up) => skip.has(up)));
+    const own = ownLot(free);
+    return {
+      kind: 'one',
+      lots: [[tree.root]],
+      skip: new Set([...skip, ...partsOfOthers(free, own, skip)]),
+      vin: own.vin,
+    };
+  }
+  return { kind: 'many', lots: cards.map((card) => card.roots), skip: asides, vin: '' };
+}
+
+/** The one card that the page's main heading stands in: then the page is about that lot, and the others are beside it. */
+function mainCard(marks: readonly LotMark[], cards: readonly LotCard[]): LotCard | null {
+  const titles = marks.filter((mark) => mark.heading === 1);
+  const [title] = titles;
+  if (title === undefined || new Set(titles.map((mark) => mark.key)).size > 1) return null;
+  return cards.find((card) => card.roots.some((root) => isWithin(title.element, root))) ?? null;
+}
+
+/** A table under a heading or caption of results. */
+function isOfResults(table: PageElement): boolean {
+  const caption = table.children.find((child) => child.kind === 'element' && child.tag === 'caption');
+  const text =
+    caption?.kind === 'element'
+      ? caption.children.map((child) => (child.kind === 'text' ? child.text : '')).join('')
+      : '';
+  return /\b(?:results|sold|yesterday|last (?:week|sale))\b/i.test(text);
 }
 
 /**
@@ -70,8 +103,7 @@ function hasLotOfItsOwn(
   cards: readonly LotCard[],
 ): boolean {
   const isInCard = (mark: LotMark) => [mark.element, ...ancestorsOf(mark.element)].some((up) => inCards.has(up));
-  const outside = marks.filter((mark) => !isInCard(mark));
   const listed = new Set(cards.flatMap((card) => card.marks.map((mark) => mark.key)));
-  const own = outside.filter((mark) => !listed.has(mark.key));
-  return own.some((mark) => mark.kind === 'vin' || mark.heading > 0);
+  const outside = marks.filter((mark) => !isInCard(mark) && !mark.prose && !listed.has(mark.key));
+  return outside.some((mark) => mark.kind === 'vin' || mark.heading > 0);
 }

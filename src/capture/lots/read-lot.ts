@@ -1,22 +1,28 @@
+import type { PageElement } from '../dom/page-tree.ts';
 import { Candidates } from '../draft/candidates.ts';
 import type { DraftFields, PageNote } from '../draft/draft-lot.ts';
-import { bareVins, labelledVin } from '../fields/find-vins.ts';
+import type { FieldReader, LotSource } from '../fields/field-reader.ts';
+import { bareVins, labeledVin } from '../fields/find-vins.ts';
+import { readMarkedUpClose, readMomentAttributes } from '../fields/moment-attributes.ts';
 import { readClose } from '../fields/read-close.ts';
+import { readCondition } from '../fields/read-condition.ts';
 import { readLotNumber } from '../fields/read-lot-number.ts';
 import { readMiles } from '../fields/read-miles.ts';
-import { type OfferPrice, readMoney } from '../fields/read-money.ts';
+import { readMoney, readOffers } from '../fields/read-money.ts';
 import { type NameText, nameLines, readNames } from '../fields/read-names.ts';
 import { readVins } from '../fields/read-vins.ts';
 import { readWords } from '../fields/read-words.ts';
+import type { SaleNames } from '../fields/sale-names.ts';
+import { labelRoles } from '../roles/label-roles.ts';
 import { readVehicle } from '../structured/vehicle-readings.ts';
 import type { Vehicle } from '../structured/vehicles.ts';
 import { shorten } from '../text/clean-text.ts';
-import { type Line, linesOf, type Scope } from '../text/lines.ts';
-import type { Pair } from '../text/pair.ts';
-import { pairsOf } from '../text/pairs.ts';
+import { isFurniture, type Line } from '../text/lines.ts';
+import { pageAddress } from './lot-link.ts';
 import { dropWhatIsOver } from './lot-over.ts';
-import { offerPrices, readRecord, siteName } from './page-extras.ts';
+import { offerPrices, readRecord } from './page-extras.ts';
 import type { PageFacts } from './page-facts.ts';
+import type { LotPlan } from './plan-lots.ts';
 import { readPlaces } from './read-places.ts';
 import { vehiclesOf } from './vehicles-of.ts';
 
@@ -25,75 +31,105 @@ export interface LotRead {
   /** All that was read, and where. */
   readonly candidates: Candidates;
   readonly heading: string;
+  /** The lot's own page, where only markup names it. */
+  readonly url: string | null;
   /** Whether there is enough to call it a lot at all. */
   readonly isLot: boolean;
   readonly notes: readonly PageNote[];
 }
 
-/** What else there is to know of the page: what holds for all of it, and the lines that are in no lot of a list. */
-export interface Surroundings {
+/** What else is known of the page that a lot is on. */
+export interface LotPage {
+  readonly plan: LotPlan;
   readonly facts: PageFacts;
-  readonly around: readonly Line[];
-  readonly aroundPairs: readonly Pair[];
+  readonly names: SaleNames;
+  /** The lot's own page, where the page links to it. */
+  readonly link: string | null;
 }
 
-/** Reads one lot from its part of the page: the whole page, or a card of a list. */
-export function readLot(scope: Scope, extent: 'page' | 'card', { facts, around, aroundPairs }: Surroundings): LotRead {
+/** Each reads what it is named for; those that need another's field come after it. */
+const READERS: readonly FieldReader[] = [readMiles, readLotNumber, readWords, readCondition, readMoney, readClose];
+
+/** Reads one lot from what the page says of it. */
+export function readLot(at: number, visible: LotSource, { plan, facts, names, link }: LotPage): LotRead {
   const into = new Candidates(facts.budget.candidates);
-  const lines = linesOf(scope);
-  const visible = pairsOf(scope, lines);
-  const notes: PageNote[] = [...readVins(visible, lines, scope, into)];
-  const vehicles = vehiclesOf(facts.vehicles, scope, extent, into);
+  const roots = plan.lots[at] ?? [];
+  readVins(visible, into);
+  const vehicles = vehiclesOf(
+    facts.vehicles,
+    { roots, plan, lines: visible.lines, extent: visible.extent, link },
+    into,
+  );
   const marked = vehicles.map((vehicle) => readVehicle(vehicle, facts.thisYear, into));
-  const pairs: readonly Pair[] = [...visible, ...marked.flatMap((one) => one.pairs)];
-  readNames(pairs, namesFor(lines, vehicles, extent, facts), facts, into);
-  readMiles(pairs, lines, facts.decimal, into);
-  readLotNumber(pairs, into);
-  readWords(pairs, lines, into);
-  const offers: readonly OfferPrice[] = [...marked.flatMap((one) => one.offers), ...offerPrices(facts, extent)];
-  notes.push(...readMoney({ pairs, lines, offers, decimal: facts.decimal }, into));
-  const markedUp = marked.flatMap((one) => one.closes);
-  readClose({ pairs, lines, scope, markedUp }, facts.clock, into);
-  if (extent === 'card') readShared(around, aroundPairs, facts, into);
-  readRecord(facts, into);
-  const over = dropWhatIsOver(lines, into);
-  if (extent === 'page') notes.push(...over);
-  if (extent === 'page') notes.push(...readPlaces(facts, lines, scope.skip, into));
-  if (extent === 'page') siteName(facts, into);
+  const source: LotSource = { ...visible, pairs: [...visible.pairs, ...marked.flatMap((one) => one.pairs)] };
+  readNames(source, namesFor(source, vehicles, facts), into);
+  for (const read of READERS) read(source, into);
+  const offers = [...marked.flatMap((one) => one.offers), ...(source.extent === 'page' ? offerPrices(facts) : [])];
+  readOffers(offers, source, into);
+  const passed = (element: PageElement) =>
+    element.showing === 'hidden' || plan.skip.has(element) || isFurniture(element);
+  readMomentAttributes(roots, passed, source, into);
+  for (const close of marked.flatMap((one) => one.closes))
+    readMarkedUpClose(close.value, close.text, close.own, source, into);
+  readRecordOf(facts, source, into);
+  dropWhatIsOver(source.lines, source.extent, into);
+  nameSale(names, into);
+  if (source.extent === 'page') for (const note of readPlaces(facts, source, plan, into)) into.note(note);
   const lot = into.settle();
   return {
     lot,
     candidates: into,
-    heading: headingOf(lines, facts, extent),
-    isLot: isLot(lot, extent, vehicles, hasVinApart(visible, lines, lot)),
-    notes,
+    url: source.extent === 'card' ? ownPage(vehicles, facts) : null,
+    heading: headingOf(source.lines, facts, source.extent),
+    isLot: isLot(lot, source, vehicles, into),
+    notes: source.extent === 'page' ? into.notes : into.notes.filter(({ reason }) => reason !== 'lot-over'),
   };
 }
 
-/** A closing time or a sale that the page states once for all its lots. */
-function readShared(around: readonly Line[], pairs: readonly Pair[], facts: PageFacts, into: Candidates): void {
-  readWords(
-    pairs.filter((pair) => pair.meaning === 'sale' || pair.meaning === 'venueName'),
-    [],
-    into,
-  );
-  if (into.of('close').length > 0) return;
-  const everywhere: Scope = { roots: [], skip: new Set() };
-  const shared = around.filter((line) => /\b(?:all lots|sale|auction|bidding|every lot)\b/i.test(line.text));
-  readClose({ pairs: [], lines: shared, scope: everywhere, markedUp: [] }, facts.clock, into);
+/** The address that markup gives the one vehicle of a card, on the same site. */
+function ownPage([vehicle, other]: readonly Vehicle[], { pageUrl, base }: PageFacts): string | null {
+  const url = vehicle === undefined || other !== undefined || vehicle.url === '' ? null : URL.parse(vehicle.url, base);
+  return url !== null && url.origin === new URL(pageUrl).origin ? pageAddress(url.href) : null;
 }
 
-function namesFor(
-  lines: readonly Line[],
-  vehicles: readonly Vehicle[],
-  extent: 'page' | 'card',
-  facts: PageFacts,
-): readonly NameText[] {
-  const marked = vehicles.map((vehicle): NameText => ({ text: vehicle.name, from: 'structured-data' }));
-  const seen = nameLines(lines, facts.thisYear + 2);
-  if (extent === 'card' || seen.length > 0) return [...marked, ...seen];
-  const ogTitle = facts.openGraph.get('og:title') ?? '';
-  return [...marked, { text: facts.tree.title, from: 'page-text' }, { text: ogTitle, from: 'structured-data' }];
+/** The page's own data for this car, if there is one record with its VIN. */
+function readRecordOf(facts: PageFacts, source: LotSource, into: Candidates): void {
+  const vins = new Set(into.of('vin').flatMap((reading) => (reading.score >= 0.5 ? [reading.value] : [])));
+  const records = facts.records.filter((one) => vins.has(one.vin));
+  const [record] = records;
+  if (vins.size === 1 && record !== undefined && records.length === 1) readRecord(record, facts, source, into);
+}
+
+/** What the page says outside its lots of the venue and the sale, where the lot itself does not say. */
+function nameSale({ venues, sales }: SaleNames, into: Candidates): void {
+  const own = { venueName: (into.best('venueName')?.score ?? 0) > 0.7, sale: (into.best('sale')?.score ?? 0) > 0.7 };
+  for (const [field, found] of [
+    ['venueName', venues],
+    ['sale', sales],
+  ] as const) {
+    if (own[field]) continue;
+    for (const { value, score, text, markup } of found) {
+      into.add(field, { value, from: markup ? 'structured-data' : 'page-text', text, score });
+    }
+  }
+}
+
+function namesFor(source: LotSource, vehicles: readonly Vehicle[], facts: PageFacts): readonly NameText[] {
+  const marked = vehicles.map(
+    (vehicle): NameText => ({ text: vehicle.name, from: 'structured-data', score: 0.86, node: null }),
+  );
+  const seen = nameLines(source.lines, facts.thisYear + 2, facts.makes);
+  const labeled = source.pairs.flatMap((pair): readonly NameText[] => {
+    const names =
+      pair.how === 'attribute' || /\b(?:unit|vehicle|description|car|truck|what it is|item)\b/i.test(pair.label);
+    return names ? [{ text: pair.value.split('\n')[0] ?? '', from: pair.from, score: 0.86, node: pair.node }] : [];
+  });
+  if (source.extent === 'card') return [...marked, ...seen, ...labeled];
+  const title: NameText = { text: facts.tree.title, from: 'page-text', score: 0.72, node: null };
+  const meta = ['og:title', 'twitter:title'].map(
+    (name): NameText => ({ text: facts.meta.get(name) ?? '', from: 'structured-data', score: 0.74, node: null }),
+  );
+  return [...marked, ...seen, ...labeled, title, ...meta];
 }
 
 function headingOf(lines: readonly Line[], facts: PageFacts, extent: 'page' | 'card'): string {
@@ -102,20 +138,25 @@ function headingOf(lines: readonly Line[], facts: PageFacts, extent: 'page' | 'c
 }
 
 /** Whether the VIN stands by itself somewhere, and not only in running text, which may be about any car. */
-function hasVinApart(pairs: readonly Pair[], lines: readonly Line[], { vin }: DraftFields): boolean {
+function hasVinApart({ vin }: DraftFields, { lines, pairs }: LotSource): boolean {
   if (vin === undefined || vin.readings.some((reading) => reading.from !== 'page-text')) return vin !== undefined;
+  if (vin.readings.every((reading) => reading.sure === 'doubtful')) return false;
   const saying = lines.filter((line) => bareVins(line.text).length > 0);
   return (
-    saying.length === 0 ||
     saying.some((line) => !line.prose) ||
-    pairs.some((pair) => pair.meaning === 'vin' && !pair.prose && labelledVin(pair.value) !== null)
+    pairs.some((pair) => labelRoles(pair.label).fact.has('vin') && !pair.prose && labeledVin(pair.value) !== null)
   );
 }
 
 /** A VIN makes a lot. Without one, a car's name and something that only lots have; that it is marked up as offered is one. */
-function isLot(fields: DraftFields, extent: 'page' | 'card', vehicles: readonly Vehicle[], hasVin: boolean): boolean {
-  if (hasVin) return true;
+function isLot(fields: DraftFields, source: LotSource, vehicles: readonly Vehicle[], read: Candidates): boolean {
+  if (hasVinApart(fields, source)) return true;
   if (fields.year === undefined) return false;
+  // Told in sentences: its VIN, its miles, and what is bid or when it closes.
+  const told = [fields.close, fields.priceNow, fields.nextBid].some((field) => field !== undefined);
+  if (fields.vin?.settled === true && fields.miles !== undefined && told) return true;
+  // A car that is only told of in running text may be any.
+  if ((read.best('year')?.score ?? 0) < 0.7) return false;
   const more = [
     fields.lotNumber,
     fields.runNumber,
@@ -124,7 +165,8 @@ function isLot(fields: DraftFields, extent: 'page' | 'card', vehicles: readonly 
     fields.buyNow,
     fields.close,
     fields.miles,
+    fields.vin,
   ];
   const offered = vehicles.some(({ offers }) => offers.length > 0) ? 1 : 0;
-  return more.filter((field) => field !== undefined).length + offered >= (extent === 'card' ? 1 : 2);
+  return more.filter((field) => field !== undefined).length + offered >= (source.extent === 'card' ? 1 : 2);
 }

@@ -1,8 +1,9 @@
 import { checkDigitMatches } from '../../domain/vin/check-digit.ts';
 import { readVin } from '../../domain/vin/read-vin.ts';
-import type { PageNode } from '../dom/page-tree.ts';
+import type { PageElement, PageNode, PageTree } from '../dom/page-tree.ts';
 import type { Candidates } from '../draft/candidates.ts';
 import type { DraftFields, TiedField } from '../draft/draft-lot.ts';
+import { bareVins } from '../fields/find-vins.ts';
 import { isAnothers, marksOfOthers } from './anothers-part.ts';
 import type { LotMark } from './lot-marks.ts';
 
@@ -11,6 +12,12 @@ export interface Tie {
   readonly field: TiedField;
   readonly figure: readonly PageNode[];
   readonly vin: readonly PageNode[];
+}
+
+/** The ties of each lot of a page, and the VINs that stand on the page where nobody sees them. */
+export interface TiesFound {
+  readonly lots: readonly (readonly Tie[])[];
+  readonly hiddenVins: ReadonlySet<string>;
 }
 
 /**
@@ -33,6 +40,19 @@ export function tiesOf(fields: DraftFields, read: Candidates, marks: readonly Lo
     const apart = figure.some((node) => isAnothers(node, at, others));
     return figure.length === 0 || at.length === 0 || apart ? [] : [{ field, figure, vin: at }];
   });
+}
+
+/** VINs in the parts of a page that nobody sees, such as panels that are not in front. */
+export function hiddenVins(tree: PageTree): ReadonlySet<string> {
+  const found = new Set<string>();
+  const waiting: PageElement[] = [tree.root];
+  for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
+    for (const child of next.children) {
+      if (child.kind === 'element') waiting.push(child);
+      else if (next.showing === 'hidden') for (const vin of bareVins(child.text.slice(0, 2000))) found.add(vin);
+    }
+  }
+  return found;
 }
 
 function placesOf(name: TiedField, fields: DraftFields, read: Candidates): readonly PageNode[] {

@@ -6,7 +6,6 @@ import { checkDigitMatches } from '../../domain/vin/check-digit.ts';
 import { readVin } from '../../domain/vin/read-vin.ts';
 import type { Candidates } from '../draft/candidates.ts';
 import type { OfferPrice } from '../fields/read-money.ts';
-import { type Meaning, meaningOf } from '../text/labels.ts';
 import type { Pair } from '../text/pair.ts';
 import { onlyText, type Thing, textsOf, thingsOf } from './thing.ts';
 import type { Vehicle } from './vehicles.ts';
@@ -44,17 +43,17 @@ function readVinOf(vehicle: Vehicle, into: Candidates): void {
   const vin = readVin(vehicle.vin);
   if (!vin.ok) return;
   const stated = vehicle.thing.properties.has('vehicleIdentificationNumber');
-  const sure = checkDigitMatches(vin.value) ? (stated ? 'certain' : 'likely') : 'doubtful';
+  const score = checkDigitMatches(vin.value) ? (stated ? 0.9 : 0.7) : 0.4;
   const text = `${stated ? 'vehicleIdentificationNumber' : 'serialNumber'}: ${vehicle.vin}`;
-  into.add('vin', { value: vin.value, from: 'structured-data', text, sure });
+  into.add('vin', { value: vin.value, from: 'structured-data', text, score });
 }
 
 function readNameOf(thing: Thing, thisYear: number, into: Candidates): void {
   for (const property of ['vehicleModelDate', 'modelDate', 'productionDate']) {
     const year = parseYear(onlyText(thing, property).slice(0, 4), thisYear);
     if (!year.ok) continue;
-    const sure = property === 'productionDate' ? 'doubtful' : 'certain';
-    into.add('year', { value: year.value, from: 'structured-data', text: `${property}: ${year.value}`, sure });
+    const score = property === 'productionDate' ? 0.4 : 0.9;
+    into.add('year', { value: year.value, from: 'structured-data', text: `${property}: ${year.value}`, score });
   }
   const words = [
     ['make', ['brand', 'manufacturer']],
@@ -64,7 +63,7 @@ function readNameOf(thing: Thing, thisYear: number, into: Candidates): void {
   for (const [field, properties] of words) {
     const value = onlyText(thing, ...properties);
     if (value === '' || value.length > 80 || /^https?:/.test(value)) continue;
-    into.add(field, { value, from: 'structured-data', text: `${properties[0]}: ${value}`, sure: 'certain' });
+    into.add(field, { value, from: 'structured-data', text: `${properties[0]}: ${value}`, score: 0.9 });
   }
 }
 
@@ -85,16 +84,21 @@ function readMilesOf(thing: Thing, into: Candidates): void {
   if (!miles.ok) return;
   const known = name !== '' || /[a-z]/i.test(value);
   const text = `mileageFromOdometer: ${value}${unit === '' ? '' : ` ${unit}`}`;
-  into.add('miles', { value: miles.value, from: 'structured-data', text, sure: known ? 'certain' : 'likely' });
+  into.add('miles', { value: miles.value, from: 'structured-data', text, score: known ? 0.9 : 0.7 });
+}
+
+/** Who sells; where that is not said, who makes the offer. */
+function sellersOf(offer: Thing): readonly Thing[] {
+  const seller = thingsOf(offer, 'seller');
+  return seller.length > 0 ? seller : thingsOf(offer, 'offeredBy');
 }
 
 function pairsOf(vehicle: Vehicle): readonly Pair[] {
   const { thing, offers, events, sellers } = vehicle;
   const pairs: Pair[] = [];
-  const put = (meaning: Meaning, label: string, value: string) => {
+  const put = (label: string, value: string) => {
     if (value !== '')
       pairs.push({
-        meaning,
         label,
         value,
         after: '',
@@ -104,24 +108,26 @@ function pairsOf(vehicle: Vehicle): readonly Pair[] {
         from: 'structured-data',
       });
   };
-  for (const sold of [...offers.flatMap((offer) => thingsOf(offer, 'seller', 'offeredBy')), ...sellers]) {
-    put('seller', 'seller', onlyText(sold, 'name'));
+  for (const sold of [...offers.flatMap((offer) => sellersOf(offer)), ...sellers]) {
+    put('seller', onlyText(sold, 'name'));
   }
   for (const offer of offers) {
-    for (const text of textsOf(offer, 'seller', 'offeredBy').slice(0, 1)) put('seller', 'seller', text);
-    for (const place of thingsOf(offer, 'availableAtOrFrom')) put('location', 'availableAtOrFrom', placeName(place));
+    for (const text of textsOf(offer, 'seller', 'offeredBy').slice(0, 1)) put('seller', text);
+    for (const place of thingsOf(offer, 'availableAtOrFrom')) put('location', placeName(place));
   }
   for (const event of events) {
-    put('sale', 'event', onlyText(event, 'name'));
-    for (const place of thingsOf(event, 'location')) put('location', 'location', placeName(place));
+    put('sale name', onlyText(event, 'name'));
+    for (const place of thingsOf(event, 'location')) put('location', placeName(place));
   }
-  put('condition', 'knownVehicleDamages', onlyText(thing, 'knownVehicleDamages'));
-  put('transmission', 'vehicleTransmission', withoutAddress(onlyText(thing, 'vehicleTransmission')));
-  put('drive', 'driveWheelConfiguration', withoutAddress(onlyText(thing, 'driveWheelConfiguration')));
-  for (const property of thingsOf(thing, 'additionalProperty')) {
-    const label = onlyText(property, 'name');
-    const meaning = meaningOf(label);
-    if (meaning !== undefined) put(meaning, label, onlyText(property, 'value'));
+  for (const place of thingsOf(thing, 'contentLocation', 'location', 'availableAtOrFrom'))
+    put('location', placeName(place));
+  put('location', onlyText(thing, 'contentLocation'));
+  put('known damage', onlyText(thing, 'knownVehicleDamages'));
+  put('transmission', withoutAddress(onlyText(thing, 'vehicleTransmission')));
+  put('drive', withoutAddress(onlyText(thing, 'driveWheelConfiguration')));
+  for (const property of thingsOf(thing, 'additionalProperty', 'identifier')) {
+    const label = onlyText(property, 'name') || onlyText(property, 'propertyID');
+    if (label !== '') put(label, onlyText(property, 'value'));
   }
   return pairs;
 }

@@ -1,5 +1,5 @@
 import type { PageElement } from '../dom/page-tree.ts';
-import { bareVins, labelledVin } from '../fields/find-vins.ts';
+import { bareVins, labeledVin } from '../fields/find-vins.ts';
 import { readVehicleName } from '../fields/vehicle-name.ts';
 import { isThing, onlyText, type Thing, textsOf, thingsOf } from './thing.ts';
 
@@ -84,7 +84,7 @@ function isVehicle(thing: Thing, newest: number): boolean {
 /** The VIN where it belongs, or a plausible one where sites without a vehicle type put it. */
 function vinOf(thing: Thing): string {
   const stated = onlyText(thing, 'vehicleIdentificationNumber');
-  if (stated !== '') return labelledVin(stated) ?? '';
+  if (stated !== '') return labeledVin(stated) ?? '';
   const other = textsOf(thing, 'serialNumber', 'sku', 'productID', 'mpn', 'identifier').flatMap((text) =>
     bareVins(text),
   );

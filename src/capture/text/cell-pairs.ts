@@ -1,70 +1,67 @@
-import { attributeOf, type PageElement, type PageNode } from '../dom/page-tree.ts';
+import type { PageElement, PageNode } from '../dom/page-tree.ts';
 import { type CellTexts, VALUE_LENGTH } from './cell-texts.ts';
 import { cleanLine } from './clean-text.ts';
-import { type Meaning, meaningOf } from './labels.ts';
+import { isKnownLabel, isLabelLike, isValueLike, labelStrength } from './label-like.ts';
 import type { Pair } from './pair.ts';
-import { columnHeads, isRow } from './table-heads.ts';
-import { fitsMeaning, namesItself } from './value-shape.ts';
-
-/** Tables made for narrow screens repeat the column's head in an attribute of each cell. */
-export function attributePairs(element: PageElement, texts: CellTexts): readonly Pair[] {
-  for (const name of ['data-label', 'data-title', 'data-th', 'data-column', 'data-header', 'aria-label']) {
-    const label = attributeOf(element, name);
-    if (label === '') continue;
-    const meaning = meaningOf(cleanLine(label));
-    const value = texts.shown(element);
-    if (meaning === undefined || value === '' || meaningOf(value) === meaning) continue;
-    return [{ meaning, label, value, after: '', node: element, how: 'attribute', prose: false, from: 'page-text' }];
-  }
-  return [];
-}
 
 /** Labels and values that stand side by side, or one over the other, as parts of the same element. */
 export function cellPairs(element: PageElement, texts: CellTexts): readonly Pair[] {
-  if (isRow(element)) {
-    const heads = columnHeads(element, texts);
-    if (heads === 'is-head') return [];
-    if (heads !== null) return heads;
-  }
   const cells = element.children.filter((child) => !texts.isEmpty(child));
-  if (cells.length < 2) return [];
-  const meanings = cells.map((cell, at) => (isMidSentence(cells, at, texts) ? undefined : labelIn(cell, texts)));
-  const captions = areCaptions(cells, meanings, texts);
+  if (cells.length < 2 || cells.length > 400) return [];
+  if (cells.some((cell) => cell.kind === 'element' && cell.tag === 'dt')) return termPairs(cells, texts);
+  const labels = cells.map((cell, at) => (isMidSentence(cells, at, texts) ? '' : labelIn(cell, texts)));
+  const marks = labels.map((label, at) => label !== '' && isLabelHere(label, cells, at, texts));
+  if (!marks.some((mark) => mark)) return [];
+  const captions = areCaptions(cells, marks, texts);
   const pairs: Pair[] = [];
-  cells.forEach((cell, at) => {
-    const meaning = meanings[at];
-    if (meaning === undefined) return;
-    const [before, next, after] = [cells[at - 1], cells[at + 1], cells[at + 2]];
+  cells.forEach((_, at) => {
+    const label = labels[at] ?? '';
+    if (marks[at] !== true) return;
     if (captions) {
-      if (before !== undefined && meanings[at - 1] === undefined) {
-        pairs.push(...pairOf(meaning, cell, [before], 'caption', texts));
-      }
+      const before = cells[at - 1];
+      if (before !== undefined && marks[at - 1] !== true) pairs.push(...pairOf(label, [before], 'caption', texts));
       return;
     }
-    if (next === undefined || meanings[at + 1] !== undefined || namesItself(texts.shown(next))) return;
-    // Two values for one label in a row of a table: which of them is ours can't be told.
-    if (isRow(element) && after !== undefined && meanings[at + 2] === undefined) return;
-    pairs.push(...pairOf(meaning, cell, cells.slice(at + 1, at + 4), 'cell', texts));
+    const next = cells[at + 1];
+    if (next === undefined || marks[at + 1] === true || namesItself(texts.shown(next))) return;
+    pairs.push(...pairOf(label, cells.slice(at + 1, at + 4), 'cell', texts));
   });
   return pairs;
 }
 
+/** Each term of a list and what is described under it. */
+function termPairs(cells: readonly PageNode[], texts: CellTexts): readonly Pair[] {
+  return cells.flatMap((cell, at) => {
+    if (cell.kind !== 'element' || cell.tag !== 'dt') return [];
+    const next = cells[at + 1];
+    if (next?.kind !== 'element' || next.tag !== 'dd') return [];
+    return pairOf(cleanLine(texts.label(cell)), [next], 'cell', texts);
+  });
+}
+
+/** Among two parts the first is the name of the second even if nobody knows the word; among more, only known words are. */
+function isLabelHere(label: string, cells: readonly PageNode[], at: number, texts: CellTexts): boolean {
+  if (isKnownLabel(label)) return true;
+  if (cells.length !== 2) return false;
+  const other = cells[1 - at];
+  if (other === undefined) return false;
+  const text = texts.shown(other).split('\n', 1)[0] ?? '';
+  if (isKnownLabel(text)) return false;
+  const bothAreBlocks = cells.every((cell) => cell.kind === 'element');
+  return at === 0 ? bothAreBlocks || isValueLike(text) : bothAreBlocks && isValueLike(text) && !isValueLike(label);
+}
+
 /**
- * Whether labels stand under (or after) their values here: the first label has a fitting value before it, and either
- * nothing that could be its value after it, or the labels go on that way to the last.
+ * Whether labels stand under (or after) their values here: the first label has a value before it, and either nothing that
+ * could be its value after it, or the labels go on that way to the last.
  */
-function areCaptions(
-  cells: readonly PageNode[],
-  meanings: readonly (Meaning | undefined)[],
-  texts: CellTexts,
-): boolean {
-  const at = meanings.findIndex((meaning) => meaning !== undefined);
-  const [before, meaning, next] = [cells[at - 1], meanings[at], cells[at + 1]];
-  if (before === undefined || meaning === undefined || !fitsMeaning(texts.shown(before), meaning)) return false;
+function areCaptions(cells: readonly PageNode[], marks: readonly boolean[], texts: CellTexts): boolean {
+  const at = marks.indexOf(true);
+  const [before, next] = [cells[at - 1], cells[at + 1]];
+  if (before === undefined || texts.shown(before).length > 80) return false;
   if (next === undefined) return true;
-  const value = texts.shown(next);
-  const couldFollow = meanings[at + 1] === undefined && !namesItself(value) && fitsMeaning(value, meaning);
-  return !couldFollow || meanings.at(-1) !== undefined;
+  const couldFollow = marks[at + 1] !== true && !namesItself(texts.shown(next));
+  return !couldFollow || marks.at(-1) === true;
 }
 
 /** `The <b>title</b> is held by`: a word in running text, not a label. */
@@ -72,31 +69,43 @@ function isMidSentence(cells: readonly PageNode[], at: number, texts: CellTexts)
   const before = cells[at - 1];
   const cell = cells[at];
   if (before?.kind !== 'text' || cell === undefined || (cell.kind === 'element' && !cell.inline)) return false;
-  return /[\p{L},]$/u.test(texts.shown(before)) && labelIn(before, texts) === undefined;
+  return /[\p{L},]$/u.test(texts.shown(before)) && labelIn(before, texts) === '';
 }
 
-function pairOf(
-  meaning: Meaning,
-  label: PageNode,
-  cells: readonly PageNode[],
-  how: Pair['how'],
-  texts: CellTexts,
-): readonly Pair[] {
+/** Whether a text brings its own label: `Minimum increment: $250.00`, `Lot 12`. It is then no value of the label before. */
+function namesItself(text: string): boolean {
+  const first = text.slice(0, 200).split('\n', 1)[0] ?? '';
+  const colon = first.indexOf(':');
+  if (colon > 0 && colon <= 40 && !/\d$/.test(first.slice(0, colon)) && isKnownLabel(first.slice(0, colon)))
+    return true;
+  const words = first.split(' ', 6);
+  for (let count = Math.min(5, words.length - 1); count >= 1; count--) {
+    if (/^[$#\d]/.test(words[count] ?? '') && labelStrength(words.slice(0, count).join(' ')) >= 0.9) return true;
+  }
+  return false;
+}
+
+function pairOf(label: string, cells: readonly PageNode[], how: Pair['how'], texts: CellTexts): readonly Pair[] {
   const [node, ...rest] = cells;
   if (node === undefined) return [];
   let value = texts.shown(node).slice(0, VALUE_LENGTH);
   if (value === '') return [];
-  // A currency sign set apart from its amount belongs to it.
-  if (!/[\p{L}\p{N}]/u.test(value)) value += ` ${texts.shown(rest.shift() ?? node).slice(0, 60)}`;
+  // A currency sign set apart from its amount belongs to it, and so do the other parts of a figure that is set in parts.
+  if (!/[\p{L}\p{N}]/u.test(value)) value += texts.shown(rest.shift() ?? node).slice(0, 60);
+  while (rest[0] !== undefined && goesOn(value, texts.shown(rest[0]))) value += texts.shown(rest.shift() ?? node);
   const next = rest[0];
   const sameLine = next !== undefined && (next.kind === 'text' || next.inline) && (node.kind === 'text' || node.inline);
-  const after = sameLine ? (texts.shown(next).split('\n')[0] ?? '').slice(0, 30) : '';
-  return [{ meaning, label: cleanLine(texts.label(label)), value, after, node, how, prose: false, from: 'page-text' }];
+  const after = sameLine ? (texts.shown(next).split('\n')[0] ?? '').slice(0, 40) : '';
+  return [{ label: cleanLine(label), value, after, node, how, prose: false, from: 'page-text' }];
 }
 
+/** `18` and `,600`; `18,` and `600`. */
+const goesOn = (figure: string, next: string): boolean =>
+  (/\d$/.test(figure) && /^[,.](?:\d{1,3})?$/.test(next)) || (/\d[,.]$/.test(figure) && /^\d{1,3}\b/.test(next));
+
 /** A cell that is a label and nothing else. A link or button is a thing to press, never the name of what follows. */
-function labelIn(cell: PageNode, texts: CellTexts): Meaning | undefined {
-  if (cell.kind === 'element' && (cell.tag === 'button' || cell.tag === 'a')) return undefined;
+function labelIn(cell: PageNode, texts: CellTexts): string {
+  if (cell.kind === 'element' && (cell.tag === 'button' || cell.tag === 'a' || cell.tag === 'img')) return '';
   const text = texts.label(cell);
-  return text.includes('\n') ? undefined : meaningOf(text);
+  return isLabelLike(text.replace(/\s*:$/, '')) ? text : '';
 }

@@ -1,10 +1,8 @@
-import type { PageNode } from '../dom/page-tree.ts';
+import type { PageElement, PageNode } from '../dom/page-tree.ts';
 import type { ReadFrom } from '../draft/draft-lot.ts';
-import type { Meaning } from './labels.ts';
 
-/** A value and the label that names it. */
+/** A value and the label that names it, whether the label is known or not. */
 export interface Pair {
-  readonly meaning: Meaning;
   readonly label: string;
   readonly value: string;
   /** What follows the value on the same line, for a unit that stands apart: `<b>72,431</b> km`. */
@@ -12,21 +10,21 @@ export interface Pair {
   /** The element or text that holds the value; null when it comes from a script. */
   readonly node: PageNode | null;
   /**
-   * A cell beside or over its label, the rest of a line after a colon, or words that merely stand after (`run-on`) or
-   * before (`trailing`) a label: the last two are easily misread, and only values of an unmistakable form are taken
-   * from them.
+   * A cell beside its label or under the head of its column, a figure over its caption, the label in an attribute, the rest
+   * of a line after a colon, a figure right behind a known word (`run-on`), or an attribute made for programs (`data`).
    */
-  readonly how: 'cell' | 'caption' | 'attribute' | 'colon' | 'run-on' | 'trailing';
+  readonly how: 'cell' | 'head' | 'caption' | 'attribute' | 'colon' | 'run-on' | 'data';
   readonly prose: boolean;
   readonly from: ReadFrom;
 }
 
 /** What a pair is cited as. */
-export function pairText(pair: Pair): string {
-  return `${pair.label.replace(/\s*:$/, '')}: ${pair.value}${pair.after === '' ? '' : ` ${pair.after}`}`;
+export function pairText({ label, value, after }: Pair): string {
+  const name = label.replace(/\s*:$/, '');
+  return `${name === '' ? '' : `${name}: `}${value}${after === '' ? '' : ` ${after}`}`;
 }
 
-/** Whether the page sets label and value apart, so that even plain words can be trusted to be the value. */
-export function isSetApart(pair: Pair): boolean {
-  return pair.how !== 'run-on' && pair.how !== 'trailing' && !pair.prose;
+/** The element that a pair's value stands in. */
+export function elementOf(node: PageNode | null): PageElement | null {
+  return node === null ? null : node.kind === 'element' ? node : node.parent;
 }

@@ -8,23 +8,33 @@ import {
   TIED_FIELDS,
   type TiedField,
 } from '../draft/draft-lot.ts';
-import type { Tie } from '../lots/tied-fields.ts';
+import type { Tie, TiesFound } from '../lots/tied-fields.ts';
 import type { PageWatch } from './page-watch.ts';
 import { figuresIn, saidIn } from './said-in.ts';
 
 /** For each lot the fields whose figures came onto the page with the lot's VIN, and are not left over from another's. */
 export function tiedFields(
   { lots }: DraftLots,
-  ties: readonly (readonly Tie[])[],
+  { lots: ties, hiddenVins }: TiesFound,
   watch: PageWatch,
   dom: SafeDom,
 ): readonly (readonly TiedField[])[] {
   return lots.map((lot, at) =>
-    (ties[at] ?? []).filter((tie) => cameWithVin(tie, lot, watch, dom)).map((tie) => tie.field),
+    (ties[at] ?? []).filter((tie) => cameWithVin(tie, lot, { watch, dom, hiddenVins })).map((tie) => tie.field),
   );
 }
 
-function cameWithVin({ field, figure, vin }: Tie, { fields }: DraftLot, watch: PageWatch, dom: SafeDom): boolean {
+interface Circumstances {
+  readonly watch: PageWatch;
+  readonly dom: SafeDom;
+  readonly hiddenVins: ReadonlySet<string>;
+}
+
+function cameWithVin(
+  { field, figure, vin }: Tie,
+  { fields }: DraftLot,
+  { watch, dom, hiddenVins }: Circumstances,
+): boolean {
   const known = fields.vin?.readings[0]?.value;
   if (known === undefined) return false;
   const vins = vin.flatMap((node) => saidIn(node, known, dom));
@@ -33,7 +43,7 @@ function cameWithVin({ field, figure, vin }: Tie, { fields }: DraftLot, watch: P
     return false;
   const dollars = String(Math.floor((fields.priceNow?.readings[0]?.value ?? 0) / 100));
   return figure.every((node) =>
-    watch.cameWith(field === 'close' ? figuresIn(node, dom) : saidIn(node, dollars, dom), vins, known),
+    watch.cameWith(field === 'close' ? figuresIn(node, dom) : saidIn(node, dollars, dom), vins, known, hiddenVins),
   );
 }
 

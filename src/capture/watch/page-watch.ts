@@ -46,13 +46,15 @@ export class PageWatch {
 
   /**
    * Whether a figure is sure to have been put on the page for the car whose VIN stands in `vins`. A page that is still what
-   * was loaded, and never showed another VIN, has nothing left over. On any other the page must have put both there in one
-   * go, and the figure must not have stood there before that.
+   * was loaded, and neither showed another VIN nor hides one, has nothing left over. On any other the page must have put
+   * both there in one go, and the figure must not have stood there before that.
+   * @param hidden VINs that are on the page and can't be seen
    */
-  cameWith(figure: readonly Node[], vins: readonly Node[], vin: string): boolean {
+  cameWith(figure: readonly Node[], vins: readonly Node[], vin: string, hidden: ReadonlySet<string>): boolean {
     this.catchUp();
     if (figure.length === 0 || vins.length === 0) return false;
-    if (this.addressSince === 0 && !this.gone.hasOtherVin(vin)) return true;
+    const hidesOthers = [...hidden].some((one) => one !== vin);
+    if (this.addressSince === 0 && !this.gone.hasOtherVin(vin) && !hidesOthers) return true;
     const rounds = new Set([...figure, ...vins].map((node) => this.changedAt(node)));
     return rounds.size === 1 && !rounds.has(0) && !figure.some((node) => this.gone.has(this.dom.value(node)));
   }

@@ -2,7 +2,7 @@
 export interface SalePage {
   readonly price: number;
   readonly closes: Date;
-  /** What the sale calls the odometer; the reader knows no "Clock". */
+  /** What the sale calls the odometer; the reader takes "Cluster" for something else. */
   readonly odometerLabel?: string;
   readonly extra?: string;
 }

@@ -9,7 +9,7 @@ export type Meaning =
   | 'closes-at'
   | 'time-left'
   | 'price'
-  | 'kilometres'
+  | 'kilometers'
   | 'other-money'
   | 'other-time'
   | 'other';
@@ -27,7 +27,7 @@ const WORDS: Readonly<Record<Meaning, string>> = {
     mileage (mi); mileage (miles); mileage shown; odometer reads; odometer shows; miles on odometer; vehicle mileage; current mileage; odometer miles; distance driven;
     odómetro; millaje; millas; compteur; odomètre; عداد المسافة;
     المسافة المقطوعة; מד אוץ`,
-  kilometres: `kilometres; kilometers; km; kms; odometer (km); odometer (kilometres); odometer (kilometers); mileage (km);
+  kilometers: `kilometers; kilometers; km; kms; odometer (km); odometer (kilometers); odometer (kilometers); mileage (km);
     kilometrage; kilometraje; kilometraje (km); kilométrage; kilométrage (km); laufleistung;
     kilometerstand; קילומטראז'`,
   lotNumber: `lot; lot #; lot no; lot number; lot id; lot num; item #; item no; item number; lote; lote #; número de lote;
@@ -103,8 +103,8 @@ const WORDS: Readonly<Record<Meaning, string>> = {
     stock #; stock no; stock number; unit #; unit number; unit; views; watchers; watching; bids; bid count;
     number of bids; bidders; status; state; type; class; category; horsepower; mpg; range; warranty; tires; brakes;
     options; equipment; features; description; details; photos; documents; history; notes; runs; starts and drives;
-    loss; primary damage type; airbags; gvwr; axle; axles; wheelbase; cab; bed; box; hours; engine hours; weight;
-    drivable; contact; phone; email; share; report; reference; ref; distance; sale type; lane; seller type; channel;
+    loss; primary damage type; airbags; gvwr; axle; axles; wheelbase; cab; bed; hours; engine hours; weight;
+    drivable; contact; phone; email; share; report; reference; ref; sale type; lane; seller type; channel;
     previous owners; owners; service records; emissions; registration; plate; license plate; payment terms; quantity`,
 };
 
