@@ -10,7 +10,10 @@ const program = sourceFiles(['src', 'options-page'], ['.ts', '.tsx']);
 
 /** Rooms whose folders are layers, too. */
 const LAYERED = [
+  'src/acts',
+  'src/capture',
   'src/domain',
+  'src/folds',
   'src/intake',
   'src/journal',
   'src/popup',

@@ -1,5 +1,5 @@
 import { BUDGET, type Budget } from '../budget.ts';
-import { cleanLine } from '../text/clean-text.ts';
+import { cleanLine } from './clean-text.ts';
 import { NEVER_SHOWN, type Sight, sightOf, UNSTYLED } from './hiding.ts';
 import { INLINE_TAGS } from './inline-tags.ts';
 import type { DataScript, PageElement, PageTree, Showing } from './page-tree.ts';

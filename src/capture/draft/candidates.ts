@@ -1,5 +1,5 @@
+import { cleanLine, shorten } from '../dom/clean-text.ts';
 import type { PageNode } from '../dom/page-tree.ts';
-import { cleanLine, shorten } from '../text/clean-text.ts';
 import type { DraftFieldName, DraftFields, FieldValue, PageNote } from './draft-lot.ts';
 import { MOST_IN_PROSE, type ScoredReading, settleReadings } from './settle-readings.ts';
 

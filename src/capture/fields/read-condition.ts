@@ -1,5 +1,5 @@
+import { cleanLine } from '../dom/clean-text.ts';
 import { labelRoles } from '../roles/label-roles.ts';
-import { cleanLine } from '../text/clean-text.ts';
 import type { FieldReader } from './field-reader.ts';
 import { isPlainValue } from './plain-value.ts';
 

@@ -1,6 +1,6 @@
+import { cleanLine } from '../dom/clean-text.ts';
 import { ancestorsOf, attributeOf, type PageElement, textOf } from '../dom/page-tree.ts';
 import { meaningOf } from '../roles/label-list.ts';
-import { cleanLine } from '../text/clean-text.ts';
 import { isFurniture, type Line } from '../text/lines.ts';
 import { momentsIn } from '../tokens/moment-tokens.ts';
 import { placesIn } from '../tokens/places.ts';

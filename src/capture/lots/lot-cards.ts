@@ -1,5 +1,5 @@
+import { cleanLine } from '../dom/clean-text.ts';
 import { attributeOf, type PageElement, textOf } from '../dom/page-tree.ts';
-import { cleanLine } from '../text/clean-text.ts';
 import { headingLevel } from '../text/lines.ts';
 import { isOneLot, type LotCard, lotKey } from './lot-card.ts';
 import type { LotMark } from './lot-marks.ts';

@@ -1,5 +1,5 @@
+import { shorten } from '../dom/clean-text.ts';
 import type { Candidates } from '../draft/candidates.ts';
-import { shorten } from '../text/clean-text.ts';
 import type { Line } from '../text/lines.ts';
 
 const NOUN = '(?:lot|unit|vehicle|item|listing|auction|sale|bidding|bid|truck|van|car)';

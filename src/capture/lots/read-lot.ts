@@ -1,3 +1,4 @@
+import { shorten } from '../dom/clean-text.ts';
 import type { PageElement } from '../dom/page-tree.ts';
 import { Candidates } from '../draft/candidates.ts';
 import type { DraftFields, PageNote } from '../draft/draft-lot.ts';
@@ -16,7 +17,6 @@ import type { SaleNames } from '../fields/sale-names.ts';
 import { labelRoles } from '../roles/label-roles.ts';
 import { readVehicle } from '../structured/vehicle-readings.ts';
 import type { Vehicle } from '../structured/vehicles.ts';
-import { shorten } from '../text/clean-text.ts';
 import { isFurniture, type Line } from '../text/lines.ts';
 import { pageAddress } from './lot-link.ts';
 import { dropWhatIsOver } from './lot-over.ts';

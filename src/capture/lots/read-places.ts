@@ -1,4 +1,5 @@
 import type { PointedPlace } from '../../domain/setup/site.ts';
+import { cleanText } from '../dom/clean-text.ts';
 import { type PageElement, textOf } from '../dom/page-tree.ts';
 import { Candidates } from '../draft/candidates.ts';
 import type { DraftFieldName, PageNote } from '../draft/draft-lot.ts';
@@ -12,7 +13,6 @@ import { readNames } from '../fields/read-names.ts';
 import { readVins } from '../fields/read-vins.ts';
 import { readWords } from '../fields/read-words.ts';
 import { findPlace } from '../pointing/find-place.ts';
-import { cleanText } from '../text/clean-text.ts';
 import type { Pair } from '../text/pair.ts';
 import { isAnothers, marksOfOthers } from './anothers-part.ts';
 import type { PageFacts } from './page-facts.ts';

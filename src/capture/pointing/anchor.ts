@@ -1,6 +1,6 @@
+import { cleanLine } from '../dom/clean-text.ts';
 import { ancestorsOf, attributeOf, briefText, type PageElement, type PageNode } from '../dom/page-tree.ts';
 import { labelKey } from '../roles/label-list.ts';
-import { cleanLine } from '../text/clean-text.ts';
 
 /** The text beside an element that names it, as printed; empty when nothing near it does. */
 export function labelBeside(element: PageElement): string {

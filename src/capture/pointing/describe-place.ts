@@ -1,9 +1,9 @@
 import { type Outcome, ok, refuse } from '../../domain/outcome.ts';
 import type { PointedPlace } from '../../domain/setup/site.ts';
 import type { Instant } from '../../domain/time/instant.ts';
+import { cleanLine, shorten } from '../dom/clean-text.ts';
 import { ancestorsOf, type PageElement, textOf } from '../dom/page-tree.ts';
 import type { DraftFieldName } from '../draft/draft-lot.ts';
-import { cleanLine, shorten } from '../text/clean-text.ts';
 import { anchorKey, labelBeside } from './anchor.ts';
 import { isMadeByHand, pathOf, stableId } from './element-path.ts';
 

@@ -1,12 +1,12 @@
 import { type Outcome, ok, refuse } from '../../domain/outcome.ts';
 import type { PointedPlace } from '../../domain/setup/site.ts';
 import type { Instant } from '../../domain/time/instant.ts';
+import { cleanLine, shorten } from '../dom/clean-text.ts';
 import { textOf } from '../dom/page-tree.ts';
 import { snapshot } from '../dom/snapshot.ts';
 import type { DraftFieldName } from '../draft/draft-lot.ts';
 import type { ReadContext } from '../read-context.ts';
 import { readPage } from '../read-page.ts';
-import { cleanLine, shorten } from '../text/clean-text.ts';
 import { describePlace, elementFor } from './describe-place.ts';
 
 /** Whether an element the user pointed at can be found again and gives a value for the field; and what it gives. */

@@ -1,6 +1,6 @@
 import type { PointedPlace } from '../../domain/setup/site.ts';
+import { cleanLine } from '../dom/clean-text.ts';
 import { attributeOf, elementsWithin, type PageElement, type PageTree, textOf } from '../dom/page-tree.ts';
-import { cleanLine } from '../text/clean-text.ts';
 import { anchorKey, labelBeside } from './anchor.ts';
 import { atPath } from './element-path.ts';
 

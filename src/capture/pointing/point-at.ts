@@ -1,5 +1,5 @@
 import type { Outcome } from '../../domain/outcome.ts';
-import { cleanLine, shorten } from '../text/clean-text.ts';
+import { cleanLine, shorten } from '../dom/clean-text.ts';
 import { boxOf, elementUnder, narrow, widen } from './element-under.ts';
 import { overlayParts, raise, setStyle } from './overlay-parts.ts';
 import { step } from './step.ts';

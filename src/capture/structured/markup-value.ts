@@ -1,5 +1,5 @@
+import { cleanLine } from '../dom/clean-text.ts';
 import { attributeOf, type PageElement, textOf } from '../dom/page-tree.ts';
-import { cleanLine } from '../text/clean-text.ts';
 
 const ADDRESS_IN: Readonly<Record<string, string>> = {
   a: 'href',

@@ -1,5 +1,5 @@
+import { cleanLine } from '../dom/clean-text.ts';
 import { attributeOf, elementsWithin, type PageTree } from '../dom/page-tree.ts';
-import { cleanLine } from '../text/clean-text.ts';
 
 /** What a page says of itself in `meta` elements, by property in lower case; the first of each counts. */
 export function readMeta(tree: PageTree): ReadonlyMap<string, string> {

@@ -1,6 +1,6 @@
+import { cleanLine } from '../dom/clean-text.ts';
 import { attributeOf, type PageElement } from '../dom/page-tree.ts';
 import type { CellTexts } from './cell-texts.ts';
-import { cleanLine } from './clean-text.ts';
 import { isKnownLabel, isLabelLike } from './label-like.ts';
 import type { Pair } from './pair.ts';
 

@@ -1,6 +1,6 @@
+import { cleanLine } from '../dom/clean-text.ts';
 import type { PageElement, PageNode } from '../dom/page-tree.ts';
 import { type CellTexts, VALUE_LENGTH } from './cell-texts.ts';
-import { cleanLine } from './clean-text.ts';
 import { isKnownLabel, isLabelLike, isValueLike, labelStrength } from './label-like.ts';
 import type { Pair } from './pair.ts';
 

@@ -1,6 +1,6 @@
+import { cleanText } from '../dom/clean-text.ts';
 import type { PageNode } from '../dom/page-tree.ts';
 import { LABEL_LENGTH } from '../roles/label-list.ts';
-import { cleanText } from './clean-text.ts';
 import { isPassedOver, type Scope } from './lines.ts';
 
 /** The longest value that is taken whole. */

@@ -1,5 +1,5 @@
+import { cleanText } from '../dom/clean-text.ts';
 import type { PageElement, PageNode } from '../dom/page-tree.ts';
-import { cleanText } from './clean-text.ts';
 
 /** A part of the page that is read for one lot, without the parts that belong to something else. */
 export interface Scope {

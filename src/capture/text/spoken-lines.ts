@@ -1,5 +1,5 @@
+import { cleanLine } from '../dom/clean-text.ts';
 import { attributeOf, type PageElement } from '../dom/page-tree.ts';
-import { cleanLine } from './clean-text.ts';
 import type { Line } from './lines.ts';
 
 /** What stands before it in the same box: `Ends` before a time that is only said. */
