@@ -2,8 +2,9 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 const shared = {
-  testTimeout: 60_000,
-  hookTimeout: 60_000,
+  // No test is about time: this only ends one that hangs, also on a machine with much else to do.
+  testTimeout: 150_000,
+  hookTimeout: 150_000,
   alias: { 'webextension-polyfill': fileURLToPath(new URL('invented-extension-api.ts', import.meta.url)) },
 };
 /** Rooms whose tests leave nothing behind them: one thread loads what they import once, for all. */

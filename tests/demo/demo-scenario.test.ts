@@ -26,9 +26,9 @@ const MOMENTS = [
 ];
 
 test('the next to close is the lot that has something of everything, whatever the time of the week', () => {
-  // Two weekdays and the Saturday, at each quarter of each hour that the demo's own sales fall in.
+  // Two weekdays and the Saturday, at every second quarter of an hour in the hours that the demo's own sales fall in.
   for (const day of [26, 27, 28]) {
-    for (let quarter = 4 * 12; quarter < 4 * 26; quarter++) {
+    for (let quarter = 4 * 12 + (day % 2); quarter < 4 * 26; quarter += 2) {
       const now = Date.UTC(2026, 10, day, 0, 4 + 15 * quarter);
       const ahead = demoScenario(instant(now), () => '' as LotId).lots.flatMap(({ facts }) =>
         facts.close !== undefined && facts.close.instant > now ? [{ at: facts.close.instant, facts }] : [],
