@@ -32,6 +32,7 @@ export async function takePictures(context: BrowserContext, folder: string): Pro
   const first = context.pages()[0] ?? (await context.newPage());
   for (const screen of DEMO_SCREENS.filter(({ empty }) => empty)) await takeViews(first, screen, folder);
   const page = await openDemo(context);
+  await sayWhoUsesIt(page);
   const href = await page.getAttribute('a[href^="#/lot/"]', 'href');
   const lot = href?.split('/').at(-1) ?? '';
   const day = comingSaturday(instant(Date.now()));
@@ -43,6 +44,13 @@ export async function takePictures(context: BrowserContext, folder: string): Pro
     );
   }
   return complaints;
+}
+
+/** It is asked once in a browser, above every screen. */
+async function sayWhoUsesIt(page: Page): Promise<void> {
+  await page.fill('.who-asks input', 'buyer');
+  await page.click('.who-asks button');
+  await page.waitForSelector('.who-asks', { state: 'detached' });
 }
 
 async function takeViews(

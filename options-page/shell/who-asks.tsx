@@ -1,10 +1,11 @@
 import { useEffect, useId, useState } from 'preact/hooks';
+import { isDemo } from '../../src/ui/demo-mode.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import './who-asks.css';
 
 const LONGEST = 80;
 
-/** Asks once, in each browser, in whose name it writes: everything that is kept carries that name. */
+/** Asks once, in each browser, in whose name it writes: everything that is kept carries that name. The demo doesn't ask. */
 export function WhoAsks() {
   const { store, say } = useWorkspace();
   const id = useId();
@@ -16,7 +17,7 @@ export function WhoAsks() {
       (error: unknown) => say(String(error)),
     );
   }, [store, say]);
-  if (!asks) return null;
+  if (!asks || isDemo()) return null;
   const save = async () => {
     const kept = await store.setAuthor(name);
     if (!kept.ok) return say(kept.message);
