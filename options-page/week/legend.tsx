@@ -2,10 +2,8 @@ import type { Need } from '../../src/domain/week/closing-need.ts';
 
 const ENTRIES: readonly { readonly need: Need; readonly words: string }[] = [
   { need: 'danger', words: 'in busy hours: no proxy yet, outbid or over max' },
-  { need: 'bare', words: 'no proxy yet' },
-  { need: 'outbid', words: 'outbid, with room left' },
-  { need: 'over-max', words: 'bid over max' },
-  { need: 'check', words: 'placed, to check' },
+  // These four look alike: each wants a hand, and the mark's own words say which.
+  { need: 'bare', words: 'no proxy yet, outbid, over max or to check' },
   { need: 'placed', words: 'proxy placed' },
   { need: 'past-stop', words: 'price over max' },
   { need: 'unsaid', words: 'closed, no result yet' },

@@ -72,17 +72,19 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
                 <button type="button" class="popup-lot" onClick={() => open(`#/lot/${lot.id}`)}>
                   <span class="popup-name">{lotTitle(lot.facts)}</span>
                   <span class="popup-max">{noStopWords(standing) ?? formatMoney(standing.maxBid ?? ZERO)}</span>
-                  <span class="small quiet">
-                    {close !== undefined && (
-                      <>
-                        <strong class={close > now && close - now < HOUR ? 'act' : ''}>{timeLeft(close, now)}</strong>
-                        {' · '}
-                        {sayTime(close, setup.store.zone)}
-                      </>
-                    )}
-                  </span>
-                  <span class={bid.loud ? 'small popup-state act' : 'small popup-state'}>
-                    {[standing.why, bidWords(bid)].filter(Boolean).join(' · ')}
+                  <span class="popup-line small">
+                    <span class="quiet">
+                      {close !== undefined && (
+                        <>
+                          <strong class={close > now && close - now < HOUR ? 'act' : ''}>{timeLeft(close, now)}</strong>
+                          {' · '}
+                          {sayTime(close, setup.store.zone)}
+                        </>
+                      )}
+                    </span>
+                    <span class={bid.loud ? 'act' : ''}>
+                      {[standing.why, bidWords(bid)].filter(Boolean).join(' · ')}
+                    </span>
                   </span>
                 </button>
                 <button
