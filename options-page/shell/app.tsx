@@ -4,8 +4,8 @@ import { isDemo } from '../../src/ui/demo-mode.ts';
 import { Lazy } from '../../src/ui/lazy.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { WatchlistScreen } from '../lots/watchlist-screen.tsx';
+import { CountedFrame } from './counted-frame.tsx';
 import { DemoStrip } from './demo-strip.tsx';
-import { Frame } from './frame.tsx';
 import type { Route } from './route.ts';
 import { StoreClock } from './store-clock.tsx';
 import { useRoute } from './use-route.ts';
@@ -63,7 +63,7 @@ export function App() {
   }, [route.screen]);
   const { store } = workspace.setup;
   return (
-    <Frame
+    <CountedFrame
       screen={route.screen}
       clock={<StoreClock zone={store.zone} name={store.name} />}
       note={isDemo() ? <DemoStrip /> : route.screen !== 'start' && <WhoAsks />}
@@ -71,7 +71,7 @@ export function App() {
       <Contained key={route.screen} what="This screen" of={workspace}>
         <Screen route={route} />
       </Contained>
-    </Frame>
+    </CountedFrame>
   );
 }
 

@@ -1,46 +1,25 @@
 import type { ComponentChildren } from 'preact';
+import type { CountMark, ScreenCounts } from '../../src/views/counts/screen-counts.ts';
+import { DAILY, type PlaceGroup, TOOLS } from './places.ts';
 import type { Route } from './route.ts';
 import './frame.css';
-
-interface Place {
-  readonly hash: string;
-  readonly label: string;
-  readonly screens: readonly Route['screen'][];
-}
-
-/** Where one goes every day, in the order of the week's work. */
-const PLACES: readonly Place[] = [
-  { hash: '#/lots', label: 'Lots', screens: ['lots', 'lot', 'history'] },
-  { hash: '#/week', label: 'Week', screens: ['week'] },
-  { hash: '#/now', label: 'Now', screens: ['now'] },
-  { hash: '#/results', label: 'Results', screens: ['results'] },
-  { hash: '#/todo', label: 'To do', screens: ['todo', 'won'] },
-  { hash: '#/disputes', label: 'Disputes', screens: ['disputes', 'dispute', 'open-dispute'] },
-  { hash: '#/books', label: 'Books', screens: ['books'] },
-];
-
-/** Where one goes now and then. They stand apart, so that the days' own row stays short. */
-const TOOLS: readonly Place[] = [
-  { hash: '#/add', label: 'Add lots', screens: ['add'] },
-  { hash: '#/setup', label: 'Setup', screens: ['setup'] },
-  { hash: '#/backup', label: 'Backup', screens: ['backup'] },
-  { hash: '#/words', label: 'Words', screens: ['words'] },
-];
 
 /** Screens that fill the window and scroll in a part of their own, so that what is said at its foot covers nothing. */
 const FILLS: ReadonlySet<Route['screen']> = new Set(['lots', 'now']);
 
-interface FrameProps {
+export interface FrameProps {
   readonly screen: Route['screen'];
   /** The store's clock. */
   readonly clock: ComponentChildren;
   /** What is asked or said above every screen. */
   readonly note?: ComponentChildren;
+  /** What waits on the screens, once it is known. */
+  readonly counts?: ScreenCounts;
   readonly children: ComponentChildren;
 }
 
 /** What stands around every screen: the name, where one can go, and the store's clock. */
-export function Frame({ screen, clock, note, children }: FrameProps) {
+export function Frame({ screen, clock, note, counts = {}, children }: FrameProps) {
   return (
     <>
       <button type="button" class="skip-link no-print" onClick={skipToMain}>
@@ -52,8 +31,12 @@ export function Frame({ screen, clock, note, children }: FrameProps) {
           <span>Headroom</span>
         </a>
         <nav aria-label="Screens">
-          <Places places={PLACES} screen={screen} kind="daily" />
-          <Places places={TOOLS} screen={screen} kind="tools" />
+          <div class="frame-daily">
+            {DAILY.map((group) => (
+              <Places key={group.name} group={group} screen={screen} counts={counts} />
+            ))}
+          </div>
+          <Places group={TOOLS} screen={screen} counts={counts} kind="tools" />
         </nav>
         {clock}
       </header>
@@ -65,15 +48,36 @@ export function Frame({ screen, clock, note, children }: FrameProps) {
   );
 }
 
-function Places({ places, screen, kind }: { places: readonly Place[]; screen: Route['screen']; kind: string }) {
+interface PlacesProps {
+  readonly group: PlaceGroup;
+  readonly screen: Route['screen'];
+  readonly counts: ScreenCounts;
+  readonly kind?: string;
+}
+
+function Places({ group: { name, places }, screen, counts, kind = '' }: PlacesProps) {
   return (
-    <div class={`frame-places ${kind}`}>
-      {places.map(({ hash, label, screens }) => (
+    <div role="group" aria-label={name} class={`frame-places ${kind}`}>
+      {places.map(({ hash, label, screens, counts: whose }) => (
         <a key={hash} href={hash} aria-current={screens.includes(screen) ? 'page' : undefined}>
           {label}
+          {whose !== undefined && <Count mark={counts[whose]} />}
         </a>
       ))}
     </div>
+  );
+}
+
+/** Stands in the link's own margin, so that nothing moves when it comes. */
+function Count({ mark }: { mark: CountMark | undefined }) {
+  if (mark === undefined) return null;
+  return (
+    <>
+      <span class={mark.presses ? 'frame-count presses' : 'frame-count'} aria-hidden="true">
+        {mark.figure}
+      </span>
+      <span class="visually-hidden">, {mark.words}</span>
+    </>
   );
 }
 

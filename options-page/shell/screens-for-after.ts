@@ -6,3 +6,4 @@ export { OpenDisputeScreen } from '../disputes/open-dispute-screen.tsx';
 export { ResultsScreen } from '../results/results-screen.tsx';
 export { ToDoScreen } from '../todo/todo-screen.tsx';
 export { WonScreen } from '../won/won-screen.tsx';
+export { readCounts } from './read-counts.ts';

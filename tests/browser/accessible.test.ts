@@ -82,6 +82,30 @@ test('axe finds nothing on any screen, light or dark, wide or narrow', async () 
   }
 });
 
+test('what waits is counted beside its screen, and nothing moves when the count comes', async () => {
+  const page = await browser.pageAt('options-page/index.html');
+  await goTo(page, '#/lots');
+  await page.until(() => document.querySelector('.frame-count'));
+  for (const width of [1280, 400]) {
+    await page.resize(width, 800);
+    const [counted, bare] = await page.run(() => {
+      const nav = document.querySelector('nav[aria-label="Screens"]');
+      const places = () => [...(nav?.querySelectorAll('a') ?? [])].map((link) => link.getBoundingClientRect());
+      const first = JSON.stringify(places());
+      for (const count of nav?.querySelectorAll<HTMLElement>('a span') ?? []) count.hidden = true;
+      const second = JSON.stringify(places());
+      for (const count of nav?.querySelectorAll<HTMLElement>('a span') ?? []) count.hidden = false;
+      return [first, second];
+    });
+    expect(counted, `${width} px`).toBe(bare);
+    // In one line: a figure set letter by letter, one below the other, would still move nothing.
+    const lines = await page.run(() =>
+      [...document.querySelectorAll<HTMLElement>('.frame-count')].map((each) => each.offsetHeight <= 14),
+    );
+    expect(lines).not.toContain(false);
+  }
+});
+
 test('the list is walked, searched and opened by keyboard alone', async () => {
   const page = await browser.pageAt('options-page/index.html');
   await page.resize(1280, 800);
