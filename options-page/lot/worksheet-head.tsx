@@ -1,4 +1,3 @@
-import { bidWords, priceWords } from '../../src/domain/bid/bid-words.ts';
 import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { cents } from '../../src/domain/money/cents.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
@@ -9,22 +8,20 @@ import type { Worksheet } from '../../src/domain/worksheet/worksheet-of.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import { SaveCalendar } from '../../src/ui/calendar/save-calendar.tsx';
 import { CloseText } from '../../src/ui/close-text.tsx';
-import { useBid } from '../../src/ui/hooks/use-bid.ts';
 import { TermLink } from '../../src/ui/term-link.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import type { TermId } from '../../src/views/words/glossary.ts';
 
-interface WorksheetHeadProps {
+export interface WorksheetHeadProps {
   readonly lot: LotState;
   readonly sheet: Outcome<Worksheet, DealRefusal>;
   readonly now: Instant;
 }
 
-/** What can be read at arm's length: the car, the number to stop at, the room left, the time left. */
+/** Which car it is, the room left and the time left. The number to stop at stands below, and stays in sight. */
 export function WorksheetHead({ lot, sheet, now }: WorksheetHeadProps) {
   const { dropLot, say } = useWorkspace();
   const { facts } = lot;
-  const bid = useBid(lot, now);
   const drop = async () => {
     const kept = await dropLot(lot.id);
     if (!kept.ok) return say(kept.message);
@@ -68,54 +65,33 @@ export function WorksheetHead({ lot, sheet, now }: WorksheetHeadProps) {
           </button>
         </div>
       </div>
-      <div class="worksheet-stop stack">
+      <div class="worksheet-facts">
+        <HeadFact term="headroom" label="Headroom" value={headroomWords(sheet)} />
+        <HeadFact
+          term="price-now"
+          label="Price now"
+          value={facts.priceNow === undefined ? 'not known' : formatMoney(facts.priceNow)}
+        />
         <div>
           <div class="small quiet">
-            <TermLink term="max-bid">Max bid</TermLink>
+            <TermLink term="close">Closes</TermLink>
           </div>
-          <div class={sheet.ok ? 'figure-large' : 'figure-large no-figure'}>{stopWords(sheet)}</div>
-        </div>
-        <div class="worksheet-facts">
-          <HeadFact term="headroom" label="Headroom" value={headroomWords(sheet)} />
-          <HeadFact
-            term="price-now"
-            label="Price now"
-            value={facts.priceNow === undefined ? 'not known' : formatMoney(facts.priceNow)}
-          />
-          <HeadFact
-            term="bid"
-            label="Bid"
-            value={[bidWords(bid), priceWords(bid)].filter(Boolean).join(', ')}
-            loud={bid.loud}
-          />
-          <div>
-            <div class="small quiet">
-              <TermLink term="close">Closes</TermLink>
-            </div>
-            <CloseText close={facts.close} now={now} />
-          </div>
+          <CloseText close={facts.close} now={now} />
         </div>
       </div>
     </header>
   );
 }
 
-function HeadFact(props: { term: TermId; label: string; value: string; loud?: boolean }) {
-  const { term, label, value, loud = false } = props;
+function HeadFact({ term, label, value }: { term: TermId; label: string; value: string }) {
   return (
     <div>
       <div class="small quiet">
         <TermLink term={term}>{label}</TermLink>
       </div>
-      <div class={loud ? 'figure act' : 'figure'}>{value}</div>
+      <div class="figure">{value}</div>
     </div>
   );
-}
-
-function stopWords(sheet: WorksheetHeadProps['sheet']): string {
-  if (!sheet.ok) return sheet.problems.some(({ short }) => short !== undefined) ? 'can’t be worked out' : 'not yet';
-  const { maxBid } = sheet.value.result;
-  return maxBid === null ? 'Don’t bid' : formatMoney(maxBid);
 }
 
 function headroomWords(sheet: WorksheetHeadProps['sheet']): string {

@@ -25,6 +25,7 @@ import { EarlierLives } from './sale/earlier-lives.tsx';
 import { TitlePart } from './title/title-part.tsx';
 import { useLotEdit } from './use-lot-edit.ts';
 import { WorksheetHead } from './worksheet-head.tsx';
+import { WorksheetStop } from './worksheet-stop.tsx';
 import './worksheet.css';
 
 /** One lot: every input with its unit, and the max bid that follows from them, explained. */
@@ -71,6 +72,7 @@ function Worksheet({ lot }: { lot: LotState }) {
   return (
     <article class="worksheet">
       <WorksheetHead lot={lot} sheet={outcome} now={now} />
+      <WorksheetStop lot={lot} sheet={outcome} now={now} />
       <div class="worksheet-body">
         <div class="stack loose">
           {part('What this car was before', <EarlierLives lot={lot} />)}

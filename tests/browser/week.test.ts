@@ -57,7 +57,7 @@ test('a calendar file of the week is read by another program, and one saved afte
   await page.fill({ field: 'Proxy placed' }, max);
   await page.press('Enter');
   await page.until(
-    (figure) => document.querySelector('.worksheet-facts')?.textContent?.includes(`Placed ${figure}`),
+    (figure) => document.querySelector('.worksheet-stop')?.textContent?.includes(`Placed ${figure}`),
     max,
   );
   await page.run(() => history.back());
