@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { compSlopes } from '../../src/domain/learn/corrections/comp-slopes.ts';
 import { ppm } from '../../src/domain/money/rate.ts';
 import { compSchema } from '../../src/domain/retail/comp.ts';
 import { DEFAULT_ESTIMATION } from '../../src/domain/retail/estimation.ts';
-import { slopesFromComps } from '../../src/domain/retail/slopes-from-comps.ts';
 import { type LeastSquares, leastSquares, type Row } from '../../src/domain/statistics/least-squares.ts';
+import { instant } from '../../src/domain/time/instant.ts';
 
 const numbers = (text: string): number[] => text.trim().split(/\s+/).map(Number);
 const pairs = (x: readonly number[], y: readonly number[]): Row[] =>
@@ -133,9 +134,11 @@ describe('a mileage slope from comparables', () => {
 
   test('that nobody believed anything about beforehand is the one of least squares', () => {
     const vague = { ...DEFAULT_ESTIMATION, milesSlopeDoubtPpm: ppm(1_000_000) };
-    const learned = slopesFromComps([sedans(miles)], vague);
-    expect(learned.milesSlopePpm / 1e6).toBeCloseTo(0.0492, 3);
-    expect(learned.comps).toBe(19);
-    expect(learned.yearSlopePpm).toBe(DEFAULT_ESTIMATION.yearSlopePpm);
+    const now = instant(0);
+    const learned = compSlopes([{ at: now, comps: sedans(miles) }], vague, now);
+    expect(learned.miles.value).toBeCloseTo(0.0492, 3);
+    expect(learned.miles.cases).toBe(19);
+    expect(learned.years.value).toBeCloseTo(DEFAULT_ESTIMATION.yearSlopePpm / 1e6, 12);
+    expect(learned.asking.value).toBeCloseTo(DEFAULT_ESTIMATION.askingRatioPpm / 1e6, 12);
   });
 });

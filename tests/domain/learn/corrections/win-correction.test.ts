@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type WonAndSold, winCorrection } from '../../../src/domain/risk/win-correction.ts';
-import { normalCdf, normalPdf, normalQuantile } from '../../../src/domain/statistics/normal.ts';
+import { type WonAndSold, winCorrection } from '../../../../src/domain/learn/corrections/win-correction.ts';
+import { normalCdf, normalPdf, normalQuantile } from '../../../../src/domain/statistics/normal.ts';
 
 /** Numbers from 0 to 1 that look random and are the same every time (Park & Miller's minimal standard). */
 function dice(seed: number): () => number {
