@@ -145,7 +145,7 @@ function RunState({ run, name, onStop, onUndo, onBack }: RunStateProps) {
       )}
       <p role="status">
         {run.undone
-          ? 'Everything that was added has been undone.'
+          ? 'Everything that was added has been undone. If you saved its closings to a calendar, they still ring there: save the calendar file again on the Week screen and open it, and the calendar cancels them.'
           : `${countWords(run.written, 'lot is', 'lots are')} on the list.`}
       </p>
       <div class="row">

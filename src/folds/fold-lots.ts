@@ -1,5 +1,7 @@
 import { attempt } from '../domain/attempt.ts';
 import type { LotId } from '../domain/lot/lot.ts';
+import { isSameClose } from '../domain/time/close-time.ts';
+import type { Instant } from '../domain/time/instant.ts';
 import type { Entry } from '../journal/entry.ts';
 import { rowOf } from '../journal/happening.ts';
 import type { LotState } from '../journal/states/lot-state.ts';
@@ -58,7 +60,21 @@ export function changedLot(lot: LotState, entry: Entry): LotState {
 /** A lot whose close has moved, by whatever entry, is still going on. */
 function goesOn(before: LotState, after: LotState, { at }: Entry): LotState {
   const [from, to] = [before.facts.close?.instant, after.facts.close?.instant];
-  if (from === to || after.sale === undefined) return after;
-  const sale = saleAfterMove(after.sale, { from, to }, at);
-  return sale === after.sale ? after : { ...after, sale };
+  if (from === to) return after;
+  const moved = withMove(after, { from, to }, at);
+  if (moved.sale === undefined) return moved;
+  const sale = saleAfterMove(moved.sale, { from, to }, at);
+  return sale === moved.sale ? moved : { ...moved, sale };
+}
+
+/** Remembers where the close stood before. A page that is read every minute moves it by seconds, which are one move together. */
+function withMove(
+  lot: LotState,
+  { from, to }: { readonly from: Instant | undefined; readonly to: Instant | undefined },
+  at: Instant,
+): LotState {
+  if (from === undefined || to === undefined) return lot;
+  const began = lot.clock?.moved?.from ?? from;
+  const isSmall = isSameClose(from, to) && isSameClose(began, to);
+  return { ...lot, clock: { ...lot.clock, moved: { from: isSmall ? began : from, at } } };
 }

@@ -18,7 +18,7 @@ import { knownKeys } from './signing/signed-heads.ts';
 import type { Store, StoreOptions } from './store.ts';
 import { readBeliefAt, readBeliefs, readBooks } from './views/books.ts';
 import { keepFirstRows } from './views/first-rows.ts';
-import { lotRevisions } from './views/lot-revisions.ts';
+import { goneLots, lotRevisions } from './views/lot-revisions.ts';
 import { allLots, disputedLots, lot, lotsAfterSale, lotsByClose, lotsByVin, lotsInDoubt } from './views/read-lots.ts';
 import { rebuildViews } from './views/rebuild-views.ts';
 import { saveSetup, setup } from './views/setup-view.ts';
@@ -112,6 +112,7 @@ function storeOf(session: Session, stopWatching: () => void): Store {
     historyOfSetup: () => historyOfSubject(session, 'setup'),
     evidenceOf: (lot, shows) => evidenceOf(session, lot, shows),
     lotRevisions: () => lotRevisions(session),
+    goneLots: (revisions) => goneLots(session, revisions),
     backup: () => writeBackup(session),
     noteBackup: (file) => noteBackup(session, file.header),
     knownKeys: () => knownKeys(session),

@@ -6,6 +6,7 @@ import type { Setup } from '../domain/setup/setup.ts';
 import type { Instant } from '../domain/time/instant.ts';
 import type { LotRevisions } from '../folds/lot-revisions.ts';
 import type { LotState } from '../folds/lot-state.ts';
+import type { GoneLot } from '../folds/taken-up.ts';
 import type { Entry } from '../journal/entry.ts';
 import type { Happening } from '../journal/happening.ts';
 import type { BookedHappening } from '../journal/happenings/books.ts';
@@ -149,6 +150,8 @@ export interface Store {
   historyOfSetup(): Promise<HistoryItem[]>;
   /** Of every lot, how often the journal was written in about it, and every close it ever had. */
   lotRevisions(): Promise<LotRevisions>;
+  /** The lots whose arrival was undone, as they came in. */
+  goneLots(revisions: LotRevisions): Promise<readonly GoneLot[]>;
 
   /** The chains that bind what the journal says of a lot, for an evidence pack; null when the lot is not here. */
   evidenceOf(id: LotId, shows: PackShows): Promise<LotEvidence | null>;

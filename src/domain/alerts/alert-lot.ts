@@ -1,4 +1,5 @@
 import type { Cents } from '../money/cents.ts';
+import { isSameClose } from '../time/close-time.ts';
 import type { Instant } from '../time/instant.ts';
 import type { Zone } from '../time/zone.ts';
 import type { Offer } from './offer.ts';
@@ -28,6 +29,10 @@ export interface AlertLot {
   /** Who watches it instead. */
   readonly handedTo?: string | undefined;
   readonly putOffUntil?: Instant | undefined;
+  /** When it was put off. */
+  readonly putOffAt?: Instant | undefined;
+  /** Where the close stood before it moved last, and when it was moved. */
+  readonly moved?: { readonly from: Instant; readonly at: Instant } | undefined;
   /** When the sale's last "time was extended" was told; the close is already the later one. */
   readonly extendedAt?: Instant | undefined;
   /** Minutes before the close, the earliest call first, where the user chose others for this lot than the rules'. */
@@ -88,6 +93,10 @@ export const closesBy = (lot: Closes): Instant => readingsOf(lot).at(-1) ?? lot.
 
 /** The next moment at which it can close; the last one when all have passed. */
 export const nextClose = (lot: Closes, now: number): Instant => readingsOf(lot).find((at) => at > now) ?? closesBy(lot);
+
+/** The close by which its reminders are known: one that moved by seconds is not called again for them. */
+export const calledAt = ({ close, moved }: Pick<AlertLot, 'close' | 'moved'>): Instant =>
+  moved !== undefined && isSameClose(moved.from, close) ? moved.from : close;
 
 /** Whether somebody still has to act before the close, whoever that is. */
 export const wantsAct = (lot: AlertLot): boolean => !lot.ended && lot.done !== true && lot.bid.loud;

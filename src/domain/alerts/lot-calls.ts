@@ -3,7 +3,7 @@ import type { RushCalendar } from '../rush/rush-bands.ts';
 import type { AlertRules } from '../setup/alert-rules.ts';
 import { type Instant, shifted } from '../time/instant.ts';
 import { MINUTE } from '../time/units.ts';
-import { type AlertBid, type AlertLot, closesBy, nextClose, readingsOf } from './alert-lot.ts';
+import { type AlertBid, type AlertLot, calledAt, closesBy, nextClose, readingsOf } from './alert-lot.ts';
 
 /** One step of a lot's ladder. */
 export interface LotCall {
@@ -61,8 +61,12 @@ function calmAfter(moment: Instant, calendar: Pick<RushCalendar, 'of'>): number 
 const isOver = (lot: AlertLot): boolean => lot.ended || lot.done === true || lot.since >= closesBy(lot);
 
 /** The key of the question afterwards. */
-export const afterKey = (lot: Pick<AlertLot, 'id' | 'close' | 'otherCloses'>): string =>
-  `${lot.id} after ${closesBy(lot)}`;
+export const afterKey = (lot: Pick<AlertLot, 'id' | 'close' | 'otherCloses' | 'moved'>): string =>
+  `${lot.id} after ${nameOf(closesBy(lot), lot)}`;
+
+/** A close as a key names it. */
+const nameOf = (close: Instant, lot: Pick<AlertLot, 'close' | 'moved'>): Instant =>
+  close === lot.close ? calledAt(lot) : close;
 
 /** The minutes before the close at which a lot is called, the earliest call first. */
 export function leadsOf(
@@ -115,7 +119,7 @@ function beforeClose(lot: AlertLot, leads: readonly number[]): LotCall[] {
   const call = (lead: number, close: Instant): LotCall => ({
     lot,
     close,
-    key: `${lot.id} ${lead} ${close}`,
+    key: `${lot.id} ${lead} ${nameOf(close, lot)}`,
     step: 'before',
     dueAt: close - lead * MINUTE,
     last: lead === (leads.at(-1) ?? lead),
@@ -140,7 +144,7 @@ function afterPutOff(lot: AlertLot, calls: readonly LotCall[]): LotCall[] {
   const until = Math.min(lot.putOffUntil, closesBy(lot) - LAST_MOMENT);
   const close = nextClose(lot, until);
   // What came after the put-off settles it: the bid that it asked for, or time that was added.
-  if (!lot.bid.loud && (lot.bid.at ?? 0) >= until) return [...calls];
+  if (!lot.bid.loud && (lot.bid.at ?? 0) >= Math.min(until, lot.putOffAt ?? until)) return [...calls];
   if ((lot.extendedAt ?? 0) >= until) return [...calls];
   // A reading that had passed by then was called before it was put off, or is called late: it is none of what was put off.
   const [before, later] = [calls.filter((call) => call.close <= until), calls.filter(({ dueAt }) => dueAt >= until)];

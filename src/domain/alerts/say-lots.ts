@@ -2,6 +2,7 @@ import { tellApart } from '../close/say-close.ts';
 import { formatMoney } from '../money/format-money.ts';
 import { instant } from '../time/instant.ts';
 import { sayClock, sayTime } from '../time/say-time.ts';
+import { HOUR, MINUTE } from '../time/units.ts';
 import { dateIn } from '../time/wall-clock.ts';
 import type { Zone } from '../time/zone.ts';
 import type { Alert } from './alert.ts';
@@ -45,6 +46,7 @@ export function sayOne(call: DueCall, others: number, saying: Saying): Alert {
           priceWords(lot, saying),
           news === null && todoWords(lot),
           lot.extendedAt !== undefined && 'The time was extended.',
+          movedWords(lot, saying),
           closeSentence(lot, zone),
           lot.where !== undefined && `${lot.where}.`,
           others > 0 && withOthers(others),
@@ -121,6 +123,16 @@ function closingWords({ lot, close }: DueCall, now: number): string {
 function closeSentence(lot: AlertLot, zone: Zone): string {
   if (!inDoubt(lot)) return `Closes ${sayTime(lot.close, zone)}.`;
   return `Its close is in doubt: ${tellApart(readingsOf(lot), zone).join(' or ')}. Choose the right one.`;
+}
+
+/** How long a close that moved is news. */
+const MOVED_NEWS = 12 * HOUR;
+
+/** "The close was moved earlier, from 3:00 PM." */
+export function movedWords({ close, moved }: AlertLot, { zone, now }: Pick<Saying, 'zone' | 'now'>): string | false {
+  if (moved === undefined || now - moved.at > MOVED_NEWS || moved.from - close < MINUTE) return false;
+  const sameDay = dateIn(zone, moved.from) === dateIn(zone, close);
+  return `The close was moved earlier, from ${sameDay ? sayClock(moved.from, zone) : sayTime(moved.from, zone)}.`;
 }
 
 /** When it closes; with a question mark while that is in doubt. */

@@ -3,7 +3,7 @@ import type { Zone } from '../time/zone.ts';
 import type { Alert } from './alert.ts';
 import { type AlertLot, nextClose, wantsAct } from './alert-lot.ts';
 import { atMost, lateWords, roughly } from './say-late.ts';
-import { clockOf, type DueCall, rankOf, type Saying, sayOne, todoWords } from './say-lots.ts';
+import { clockOf, type DueCall, movedWords, rankOf, type Saying, sayOne, todoWords } from './say-lots.ts';
 
 /** As many as a notice has room for; each comes with its number. */
 const NAMED = 8;
@@ -20,7 +20,7 @@ export function sayPressing(calls: readonly DueCall[], others: number, saying: S
     ...several(soonest, now),
     about: `together-${last.lot.id}`,
     title: `${late}${count(soonest, 'lot needs a bid', 'lots need a bid')}${when}: they close ${span(first, last, zone)}`,
-    body: atMost(NAMED, soonest, (call) => lineOf(call, zone)).join('\n'),
+    body: atMost(NAMED, soonest, (call) => lineOf(call, saying)).join('\n'),
     loudness: 'loud',
     route: `#/now/${first.lot.id}`,
   };
@@ -48,7 +48,7 @@ export function saySoon(calls: readonly DueCall[], beside: readonly AlertLot[], 
         ? `${late}${count(rest, 'lot closes', 'lots close')} with nothing to do`
         : `${late}${count(wanting, 'lot needs', 'lots need')} a bid by ${sayClock(until.close, zone)}`,
     body: [
-      ...atMost(NAMED, wanting, (call) => lineOf(call, zone)),
+      ...atMost(NAMED, wanting, (call) => lineOf(call, saying)),
       ...atMost(NAMED, rest, ({ lot, close, step }) =>
         step === 'news' && lot.bid.news !== null
           ? `${sayClock(close, zone)} ${lot.name}: ${lot.bid.news.title}`
@@ -80,8 +80,13 @@ export function sayClosed(calls: readonly DueCall[], saying: Saying): Alert {
   };
 }
 
-const lineOf = (call: Pick<DueCall, 'lot' | 'close'>, zone: Zone): string =>
-  `${clockOf(call, zone)} ${call.lot.name}. ${call.lot.stop} ${todoWords(call.lot)}`;
+const lineOf = (call: Pick<DueCall, 'lot' | 'close'>, saying: Saying): string =>
+  [
+    `${clockOf(call, saying.zone)} ${call.lot.name}. ${call.lot.stop} ${todoWords(call.lot)}`,
+    movedWords(call.lot, saying),
+  ]
+    .filter(Boolean)
+    .join(' ');
 
 function several(calls: readonly DueCall[], now: number): Pick<Alert, 'keys' | 'rank' | 'offers'> {
   const ranks = calls.map((call) => rankOf(call, now)).sort((a, b) => a[0] - b[0] || a[1] - b[1]);

@@ -22,12 +22,17 @@ export interface ClosingToTell {
   /** The lot as its alerts see it; null when it has none. */
   readonly watched: AlertLot | null;
   /** Why it no longer closes then, or how it ended; absent while it is open. */
-  readonly over?: 'dropped' | 'no-close' | Ending | undefined;
+  readonly over?: 'dropped' | 'no-close' | 'import-undone' | Ending | undefined;
   /** How often the journal was written in about it, and when last. */
   readonly revision: { readonly count: number; readonly at: Instant };
 }
 
-const CANCELLED = { dropped: 'Removed from the list', 'no-close': 'Close not known', withdrawn: 'Withdrawn' } as const;
+const CANCELLED = {
+  dropped: 'Removed from the list',
+  'no-close': 'Close not known',
+  'import-undone': 'Import undone',
+  withdrawn: 'Withdrawn',
+} as const;
 const ENDED = {
   won: 'Won',
   lost: 'Lost',
@@ -62,7 +67,7 @@ export function closingEvent(
       `${over === undefined ? 'Closes' : 'Close:'} ${sayTime(at, store.zone)} (${store.zone})${
         doubtful(facts) ? `; this time is in doubt, check it with the venue${otherWords(watched, at, store)}` : ''
       }`,
-      [`${stop}.`, bid].filter(Boolean).join(' ') + holder,
+      stop !== '' && [`${stop}.`, bid].filter(Boolean).join(' ') + holder,
       facts.lotNumber && `Lot ${facts.lotNumber}`,
       facts.vin && `VIN ${facts.vin}`,
       `As of ${sayTime(revision.at, store.zone)}. Later changes are in Headroom, not here.`,

@@ -65,6 +65,9 @@ export function extendClose(close: CloseTime, minutes: number): CloseTime {
   return { ...close, instant: later(close.instant), otherwise: close.otherwise.map(later) };
 }
 
+/** Whether two closes are so near to each other that a reminder of the one is one of the other: less than a minute apart. */
+export const isSameClose = (one: Instant, other: Instant): boolean => Math.abs(one - other) < MINUTE;
+
 /** Whether it can mean several moments and nobody has chosen one. */
 export const isOpenQuestion = ({ doubts, how, otherwise }: CloseTime): boolean =>
   doubts.length > 0 && how !== 'picked' && otherwise.length > 0;

@@ -15,7 +15,7 @@ export const CLOCK = [
     'calls-put-off',
     { until: instantSchema },
     {
-      fold: ({ clock }, { until }) => ({ clock: { ...clock, putOffUntil: until } }),
+      fold: ({ clock }, { until }, { notedAt }) => ({ clock: { ...clock, putOffUntil: until, putOffAt: notedAt } }),
       undo: 'in history',
       pack: 'everything',
     },

@@ -3,6 +3,10 @@ import type { Instant } from '../../domain/time/instant.ts';
 /** What its user said back to a lot's alerts. Absent until he said something. */
 export interface ClockState {
   readonly putOffUntil?: Instant;
+  /** When it was put off. */
+  readonly putOffAt?: Instant;
+  /** Where its close stood before it moved last, and when it was moved. Moves of seconds count from where they began. */
+  readonly moved?: { readonly from: Instant; readonly at: Instant };
   /** No more calls for the close at this moment. */
   readonly doneFor?: Instant;
   readonly handedTo?: { readonly to: string; readonly at: Instant };

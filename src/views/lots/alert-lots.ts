@@ -1,4 +1,4 @@
-import type { AlertBid, AlertLot, PriceSeen } from '../../domain/alerts/alert-lot.ts';
+import { type AlertBid, type AlertLot, calledAt, type PriceSeen } from '../../domain/alerts/alert-lot.ts';
 import type { OpenBid } from '../../domain/bid/bid-state.ts';
 import { bidSentence } from '../../domain/bid/bid-words.ts';
 import { lotTitle } from '../../domain/lot/car-name.ts';
@@ -53,8 +53,10 @@ export function alertLot(
     // A bid that waits for the seller is a result for the clock: nothing is left to call for.
     ended: sale?.result !== undefined,
     since: putRight(lot.addedAt, corrections),
-    done: clock?.doneFor === close,
+    done: clock?.doneFor !== undefined && [close, calledAt({ close, moved: clock.moved })].includes(clock.doneFor),
     putOffUntil: clock?.putOffUntil,
+    putOffAt: clock?.putOffAt && putRight(clock.putOffAt, corrections),
+    moved: clock?.moved,
     extendedAt: clock?.extended?.to === close ? putRight(clock.extended.at, corrections) : undefined,
     ownLeads: clock?.leadMinutes,
   };

@@ -166,3 +166,43 @@ test('one lot alone, and nothing at all', async () => {
 function estimate(dollars: number) {
   return { low: cents(dollars * 90), likely: cents(dollars * 100), high: cents(dollars * 110) };
 }
+
+test('an import that was undone cancels its events in the next file, and brings them back when it is done again', async () => {
+  const rows = Array.from({ length: 25 }, (_, i) => ({
+    facts: { make: 'Larkspur', lotNumber: String(100 + i), venueId: 'saguaro', close: closesAt(SATURDAY + i * 60_000) },
+  }));
+  const importAll = async () => value(await store.addLots('file', rows));
+  const first = await importAll();
+  const before = await exported();
+  expect(before).toHaveLength(25);
+  value(await store.undo(...first.entries));
+  const cancelled = await exported();
+  const uids = (events: typeof before) => events.map(({ uid }) => uid).sort();
+  expect(uids(cancelled)).toEqual(uids(before));
+  expect(new Set(cancelled.map(({ status }) => status))).toEqual(new Set(['CANCELLED']));
+  expect(cancelled.flatMap(({ alarms }) => alarms)).toEqual([]);
+  const sequences = (events: typeof before) => new Map(events.map(({ uid, sequence }) => [uid, sequence]));
+  for (const [uid, sequence] of sequences(cancelled)) expect(sequence).toBeGreaterThan(sequences(before).get(uid) ?? 0);
+  // A file of an earlier week cancels them too: nobody opens the weeks to come for lots that are gone.
+  const earlier = { from: instant(WEEK.from - 7 * 86_400_000), before: WEEK.from };
+  expect(uids(await exported(earlier))).toEqual(uids(before));
+
+  await importAll();
+  const again = await exported();
+  expect(uids(again)).toEqual(uids(before));
+  expect(new Set(again.map(({ status }) => status))).toEqual(new Set(['CONFIRMED']));
+  for (const [uid, sequence] of sequences(again)) expect(sequence).toBeGreaterThan(sequences(cancelled).get(uid) ?? 0);
+});
+
+test('an undone import that is brought back by undoing the undo keeps its events, and the file goes on counting', async () => {
+  const rows = [{ facts: { make: 'Larkspur', lotNumber: '7', venueId: 'saguaro', close: closesAt(SATURDAY) } }];
+  const { entries } = value(await store.addLots('file', rows));
+  const [undo] = value(await store.undo(...entries));
+  const [cancelled] = await exported();
+  if (undo === undefined) throw new Error('nothing was undone');
+  value(await store.undo(undo.id));
+  const [back, ...others] = await exported();
+  expect(others).toEqual([]);
+  expect(back).toMatchObject({ uid: cancelled?.uid, status: 'CONFIRMED' });
+  expect(back?.sequence).toBeGreaterThan(cancelled?.sequence ?? 0);
+});
