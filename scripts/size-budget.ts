@@ -23,7 +23,8 @@ const LIMITS = {
   // bid on it really is. A button of a notice decides by the same acts and questions as every screen (20 KB). 10 KB here, in
   // the popup, the page reader and the list are webextension-polyfill. What nobody can mean is told apart from what can be
   // worked out, so that one bad lot costs only itself (8 KB), and so is every reading of a close that is in doubt.
-  background: 280 * KB,
+  // Where a close stood before it moved, who is on duty, and what an hour may hold (4 KB).
+  background: 284 * KB,
   // With the words of receipts and results, and of what each bid really is, which stand beside each lot there.
   popup: 288 * KB,
   // Half of it is what others keep better than we could: the dates of a natural-language library (48 KB) and the schemas
@@ -36,11 +37,12 @@ const LIMITS = {
   // The list works out max bids, whether each listing fits its VIN and its earlier life, and how each close stands to the
   // busy hours, and what each bid really is; the store brings the schemas of all that may happen to a lot. A row acts by the
   // one rule of acts, with its questions, and a row that can't be worked out says why. Rows are chosen, grouped and counted; what
-  // is done with them comes when the first one is pressed.
-  'companion page, before its list works': 366 * KB,
+  // is done with them comes when the first one is pressed. Where a close stood before it moved, and who is on duty (3 KB).
+  'companion page, before its list works': 369 * KB,
   // Never loaded at once: each screen comes when it is first opened. With the results, a lot's life and its evidence pack,
   // the Words page, and the doubts of a table that is brought in. Acts in the rows of the list and on many lots at once, a comparison side by side, and one-tap rows in Now.
-  'companion page, all screens': 1095 * KB,
+  // The plan of duty and what is held back.
+  'companion page, all screens': 1103 * KB,
 } as const;
 
 /** The size of each part against its limit; a font is shown late, so only programs and style sheets count. */
