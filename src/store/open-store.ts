@@ -16,7 +16,7 @@ import { historyOfLot, historyOfSubject, lifeOfLot } from './journal/history.ts'
 import { watchJournal } from './journal/watch-journal.ts';
 import { knownKeys } from './signing/signed-heads.ts';
 import type { Store, StoreOptions } from './store.ts';
-import { readBeliefAt, readBeliefs, readBooks } from './views/books.ts';
+import { readBeliefAt, readBeliefs, readBooks, readEntriesOf } from './views/books.ts';
 import { keepFirstRows } from './views/first-rows.ts';
 import { goneLots, lotRevisions } from './views/lot-revisions.ts';
 import { allLots, disputedLots, lot, lotsAfterSale, lotsByClose, lotsByVin, lotsInDoubt } from './views/read-lots.ts';
@@ -107,6 +107,7 @@ function storeOf(session: Session, stopWatching: () => void): Store {
     books: () => readBooks(session),
     believedAt: (lot, at) => readBeliefAt(session, lot, at),
     beliefs: (wanted) => readBeliefs(session, wanted),
+    entriesOf: (lots) => readEntriesOf(session, lots),
     historyOfLot: (id) => historyOfLot(session, id),
     lifeOfLot: (id) => lifeOfLot(session, id),
     historyOfSetup: () => historyOfSubject(session, 'setup'),

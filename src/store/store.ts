@@ -19,6 +19,7 @@ import type { BooksState } from '../journal/states/books-state.ts';
 import type { KeptAttachment } from '../journal/states/kept-attachment.ts';
 import type { SetupState } from '../journal/states/setup-state.ts';
 import type { Belief } from '../views/belief-at.ts';
+import type { EntriesOfLots } from '../views/learn/entries-of-lots.ts';
 import type { AttachmentKept, AttachmentToKeep } from './attachments/keep-attachment.ts';
 import type { StorageRoom } from './attachments/storage-room.ts';
 import type { RestorePreview } from './backup/compare-with-journal.ts';
@@ -137,6 +138,8 @@ export interface Store {
   books(): Promise<BooksState>;
   /** For lots, what was known and which setup held when each was first noted as won (else, when `at` was written). */
   beliefs(wanted: Iterable<{ readonly lot: LotId; readonly at: EntryId }>): Promise<Map<LotId, Belief>>;
+  /** The entries about the setup and about some lots, from which what was believed at any moment can be told. */
+  entriesOf(lots: Iterable<LotId>): Promise<EntriesOfLots>;
   /** What was known of a lot at a moment, and the setup that held then; null when it was not here yet. */
   believedAt(lot: LotId, at: Instant): Promise<Belief | null>;
   /** When each alert was recorded as shown by this browser, by its stable key; and every correction of a clock, by its own. */

@@ -3,10 +3,12 @@ import type { Instant } from '../../domain/time/instant.ts';
 import { foldBooks } from '../../folds/fold-books.ts';
 import { lotsBornIn } from '../../folds/fold-lots.ts';
 import type { LotState } from '../../folds/lot-state.ts';
+import type { Entry } from '../../journal/entry.ts';
 import type { EntryId } from '../../journal/ids.ts';
 import type { BooksState } from '../../journal/states/books-state.ts';
 import { BOOKS, SETUP, subjectOfLot } from '../../journal/subject.ts';
 import { type Belief, beliefAt, believedUntil, firstWin } from '../../views/belief-at.ts';
+import type { EntriesOfLots } from '../../views/learn/entries-of-lots.ts';
 import type { ReadTransaction } from '../connection/schema.ts';
 import type { Session } from '../write/session.ts';
 import { known } from './refold.ts';
@@ -37,6 +39,29 @@ export function readBeliefs(
     };
     const all = await Promise.all([...wanted].map(believed));
     return new Map(all.filter((one) => one !== null));
+  });
+}
+
+/** The entries about the setup and about some lots, each with the entry that brought it in; a lot that is not here is left out. */
+export function readEntriesOf(session: Session, lots: Iterable<LotId>): Promise<EntriesOfLots> {
+  return session.connection.read(async (tx) => {
+    const arrivals = new Map<EntryId, Promise<Entry[]>>();
+    const arrivalOf = (id: EntryId): Promise<Entry[]> => {
+      const found =
+        arrivals.get(id) ??
+        tx
+          .objectStore('entries')
+          .get(id)
+          .then((raw) => (raw === undefined ? [] : known([raw])));
+      arrivals.set(id, found);
+      return found;
+    };
+    const of = async (id: LotId) => {
+      const [now, own] = await Promise.all([tx.objectStore('lots').get(id), about(tx, subjectOfLot(id))]);
+      const [arrival] = now === undefined ? [] : await arrivalOf(now.bornIn);
+      return arrival === undefined ? [] : { id, arrival, about: own };
+    };
+    return { setup: await about(tx, SETUP), lots: (await Promise.all([...lots].map(of))).flat() };
   });
 }
 
