@@ -1,0 +1,16 @@
+/** Lots whose rivals are taken to be alike. A part that nobody knows is an empty text, and is a group of its own. */
+export interface MarketGroup {
+  /** What kind of car: the dealer's own class, such as "cargo van". */
+  readonly carClass: string;
+  /** `id` of the title brand. */
+  readonly title: string;
+  /** Who sells: "lease return", "dealer". */
+  readonly seller: string;
+  /** `id` of the venue. */
+  readonly venue: string;
+}
+
+/** The same text for the same group, whatever its case and blanks. */
+export function groupKey({ carClass, title, seller, venue }: MarketGroup): string {
+  return [carClass, title, seller, venue].map((part) => part.trim().toLowerCase()).join('\n');
+}
