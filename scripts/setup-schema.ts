@@ -17,6 +17,7 @@ const SECTIONS: Record<SetupSection, string> = {
   carrying: 'what it costs to hold a car: lender, own cash, lot space, days to sell',
   stock: 'how long the dealer’s own cars took to sell, unsold ones included; optional',
   estimation: 'how retail is worked out from comparables and how doubts are counted; optional',
+  corrections: 'what the dealer’s own results correct, as it was switched on under Learn; optional',
   rush: 'hours in store time when the people who bid are with customers',
   alerts: 'when to remind before a close',
   sites: 'sale sites: their venues, and where on their pages a value was pointed at; optional',

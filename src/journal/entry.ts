@@ -7,7 +7,7 @@ import { authorSchema, deviceIdSchema, entryIdSchema, hashSchema, rowsSchema, sa
  * The version of the happenings. A release that adds a kind or a field raises it. A reader that meets a higher
  * number and cannot read the happening keeps it untouched (see read-entry.ts); with a number it knows, that is damage.
  */
-export const JOURNAL_VERSION = 4;
+export const JOURNAL_VERSION = 5;
 
 /** What an entry is about: `lot:<id>`, `setup`, `lots` (a batch), `alerts` or `books`. */
 export const subjectSchema = z

@@ -3,6 +3,7 @@ import type { Month } from '../../src/domain/books/month.ts';
 import type { Evidence } from '../../src/domain/lot/evidence.ts';
 import type { LotFacts, LotId } from '../../src/domain/lot/lot.ts';
 import { cents } from '../../src/domain/money/cents.ts';
+import { ppm } from '../../src/domain/money/rate.ts';
 import { standingCostsSchema } from '../../src/domain/setup/money-rules.ts';
 import { storeSchema } from '../../src/domain/setup/store.ts';
 import { instant } from '../../src/domain/time/instant.ts';
@@ -117,6 +118,21 @@ export const HAPPENINGS: { readonly [Kind in HappeningKind]: fc.Arbitrary<Tellin
       ...(pack !== null && { costs: standingCostsSchema.parse({ packCents: pack }) }),
     },
   })),
+  'corrections-switched': fc
+    .tuple(fc.constantFrom('retailLevel' as const, 'canceled' as const), fc.option(fc.nat(90_000)))
+    .map(([id, by]) => () => ({
+      kind: 'corrections-switched',
+      set: {
+        [id]:
+          by === null
+            ? null
+            : {
+                since: WHEN,
+                cases: 9,
+                ...(id === 'canceled' ? { chancePpm: ppm(by) } : { factorPpm: ppm(950_000 + by) }),
+              },
+      },
+    })),
   'alerts-shown': alertKeys.map((keys) => () => ({ kind: 'alerts-shown', keys })),
   'clock-put-right': fc
     .integer({ min: 1, max: 3 })

@@ -52,6 +52,8 @@ export function inputsBehind(line: Line, sheet: Worksheet): ComponentChildren | 
         `The largest of three: ${formatMoney(deal.rule.dollars)}; ${percent(deal.rule.shareOfRetail / PPM)} of retail; ` +
         `${percent(deal.rule.perCash / FACTOR_UNIT)} of the own cash it ties up.`
       );
+    case 'haircut-cost':
+      return 'What your own results showed when this was switched on. The Learn screen has the cases behind it.';
     case 'slack':
     case 'risk-cap':
     case 'sealed':

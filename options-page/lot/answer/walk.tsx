@@ -9,12 +9,18 @@ import { retailBehind } from './retail-behind.tsx';
 /** From retail down to the price to stop at, dollar by dollar; every step opens to what it is worked out from. */
 export function Walk({ sheet }: { sheet: Worksheet }) {
   const { from, steps, to } = walkOf(sheet);
+  // What stands behind a step is told of the figures as they were entered; each correction is a step of its own.
+  const { uncorrected } = sheet;
+  const entered =
+    uncorrected === undefined
+      ? sheet
+      : { ...sheet, ...uncorrected, result: { ...sheet.result, breakdown: uncorrected.breakdown } };
   const { label, cents, range } = from;
   return (
     <figure class="stack">
       <h2>From retail down to the max bid</h2>
       <Staircase
-        from={{ label, cents, ...(range ? { range } : {}), inputs: retailBehind(sheet.appraisal.retail) }}
+        from={{ label, cents, ...(range ? { range } : {}), inputs: retailBehind(entered.appraisal.retail) }}
         steps={steps.map((line): Step => {
           return {
             key: line.key,
@@ -23,7 +29,7 @@ export function Walk({ sheet }: { sheet: Worksheet }) {
             ...(line.range ? { range: line.range } : {}),
             inputs: (
               <>
-                {inputsBehind(line, sheet)} <TermLink term={TERM_OF_LINE[line.group]}>What this is</TermLink>
+                {inputsBehind(line, entered)} <TermLink term={TERM_OF_LINE[line.group]}>What this is</TermLink>
               </>
             ),
           };

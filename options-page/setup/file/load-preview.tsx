@@ -71,6 +71,7 @@ function withOptional(loaded: Setup, present: Setup): Setup {
   return {
     ...loaded,
     ...(loaded.estimation === undefined && present.estimation !== undefined && { estimation: DEFAULT_ESTIMATION }),
+    ...(loaded.corrections === undefined && present.corrections !== undefined && { corrections: {} }),
     ...(loaded.books === undefined && present.books !== undefined && { books: STARTING_BOOKKEEPING }),
   };
 }

@@ -6,6 +6,7 @@ import { claimedMiles } from '../claims/claimed-miles.ts';
 import { type Contradiction, contradictionsOf, type Sighting } from '../claims/contradictions.ts';
 import { chanceFalse, doubtLines } from '../claims/doubt-lines.ts';
 import { type Check, nextChecks } from '../claims/next-check.ts';
+import { correctedRecon } from '../correction/corrected-recon.ts';
 import type { Appraisal } from '../deal/beliefs.ts';
 import type { CostLine, Deal } from '../deal/deal.ts';
 import type { LotFacts } from '../lot/lot.ts';
@@ -63,12 +64,17 @@ export function appraiseMoney(
   spreadOf: HoldSpreads = holdSpreads(setup.carrying, history),
 ): MoneyAppraisal {
   const settings = setup.estimation ?? DEFAULT_ESTIMATION;
-  const { carrying } = setup;
-  const retail = appraisedRetail(facts, settings, carrying.horizonDays);
+  const { carrying, corrections } = setup;
+  const retail = appraisedRetail(facts, settings, carrying.horizonDays, corrections);
   const twins = (facts.ceilings ?? []).reduce((sum, ceiling) => sum + ceiling.inStock, 0);
   const stretch = 1 + (twins * settings.twinStretchPpm) / PPM;
   return {
-    ...(retail && { retail, risk: riskInputs(facts, retail, settings.doubt, (funding) => spreadOf(funding, stretch)) }),
+    ...(retail && {
+      retail,
+      risk: riskInputs(correctedRecon(facts, corrections), retail, settings.doubt, (funding) =>
+        spreadOf(funding, stretch),
+      ),
+    }),
     ...(stretch > 1 && { hold: (funding) => holdFactors(carrying, { history, funding, stretch }) }),
     costs: doubtLines(facts.claims ?? [], settings.doubt),
     stretch,

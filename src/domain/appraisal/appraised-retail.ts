@@ -1,3 +1,4 @@
+import type { Corrections } from '../correction/corrections.ts';
 import type { LotFacts } from '../lot/lot.ts';
 import type { Cents } from '../money/cents.ts';
 import { type AppliedCeiling, applyCeilings, cappedMean } from '../retail/ceiling.ts';
@@ -5,6 +6,7 @@ import type { Estimation } from '../retail/estimation.ts';
 import { type OddComp, oddComps } from '../retail/odd-comps.ts';
 import { type RetailFromComps, retailFromComps } from '../retail/retail-from-comps.ts';
 import { type RetailHint, retailHints } from '../retail/retail-hints.ts';
+import { correctedRange } from './corrected-range.ts';
 
 /** What a lot will retail for with a clean title, and everything that explains it. */
 export interface AppraisedRetail {
@@ -38,21 +40,26 @@ export interface AppraisedRetail {
  * kind comes on top. The typed range by itself holds 73% of outcomes where 80% are meant, and the first comparable that
  * agrees would widen it. A guess without a range gets the one that the setup holds for such guesses.
  * @param horizonDays the day on which an unsold car is wholesaled
+ * @param corrections of level and spread, where they are switched on
  * @returns undefined with neither a guess nor a counted comparable
  */
 export function appraisedRetail(
   facts: LotFacts,
   settings: Estimation,
   horizonDays: number,
+  corrections?: Corrections,
 ): AppraisedRetail | undefined {
   const { retail: guess, comps = [], ceilings = [] } = facts;
   const subject = { miles: facts.miles, year: facts.year };
-  const plain = retailFromComps({ guess, comps, subject, settings });
-  if (plain === undefined) return undefined;
-  const grid = comps.length === 0 ? undefined : plain;
+  const worked = retailFromComps({ guess, comps, subject, settings });
+  if (worked === undefined) return undefined;
+  // A guess alone is its own middle, to the cent; its logarithm and back may be a cent off.
+  const start = worked.counted === 0 && guess !== undefined ? { ...worked, middle: guess.likely } : worked;
+  const plain = correctedRange(start, corrections);
+  const grid = comps.length === 0 ? undefined : worked;
   const applied = applyCeilings(ceilings);
   const cap = applied.find((one) => one.lowest)?.cap;
-  const uncapped = plain.counted === 0 && guess !== undefined ? guess.likely : plain.middle;
+  const uncapped = plain.middle;
   const mean = cap === undefined ? uncapped : cappedMean({ mean: uncapped, sigma: plain.sigma }, cap);
   return {
     mean,

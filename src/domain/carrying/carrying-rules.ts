@@ -47,7 +47,18 @@ export const daysToSellSchema = z.discriminatedUnion('kind', [
   }),
   z.strictObject({
     kind: z.literal('median'),
-    days: z.int().check(z.gte(1), z.lte(3650), z.describe('half of the cars sell within this many days')),
+    days: z.number().check(z.gte(1), z.lte(3650), z.describe('half of the cars sell within this many days')),
+    countsFor: z.optional(
+      z
+        .number()
+        .check(
+          z.gte(1),
+          z.lte(100_000),
+          z.describe(
+            'how many cars sold that rests on, those of the stock record among them; 2 and the record when left out',
+          ),
+        ),
+    ),
   }),
 ]);
 

@@ -1,5 +1,5 @@
 import type { Carrying } from './carrying-rules.ts';
-import { daysBelief, medianDays, type StockCar, type Survival, survivalOf } from './days-to-sell.ts';
+import { medianDays, type StockCar, type Survival, statedBelief, survivalOf } from './days-to-sell.ts';
 import { FEWEST_SALES_TO_SHOW, kaplanMeier, type SurvivalStep } from './kaplan-meier.ts';
 
 /** How long a car is expected to stand, in the form that a person reads. */
@@ -19,7 +19,7 @@ export interface DaysAnswer {
  */
 export function daysAnswer(carrying: Carrying, history: readonly StockCar[], stretch = 1): DaysAnswer | undefined {
   if (carrying.daysToSell.kind === 'fixed') return undefined;
-  const belief = daysBelief(carrying.daysToSell.days, history);
+  const belief = statedBelief(carrying.daysToSell, history);
   const usual = survivalOf(belief);
   const sold = history.filter((car) => car.sold).length;
   return {

@@ -58,6 +58,14 @@ export function daysBelief(
   return { shape, cars, weight };
 }
 
+/** The belief behind the setup's days: the owner's median and his record, or what was learned from both and more. */
+export function statedBelief(
+  { days, countsFor }: { readonly days: number; readonly countsFor?: number | undefined },
+  history: readonly StockCar[],
+): DaysBelief {
+  return countsFor === undefined ? daysBelief(days, history) : daysBelief(days, [], { priorCars: countsFor });
+}
+
 /** The chance that the next car is unsold after `day` days, the doubt about the rate included. */
 export function survivalOf(belief: DaysBelief): Survival {
   return (day) => (belief.weight / (belief.weight + Math.max(day, 0) ** belief.shape)) ** belief.cars;

@@ -1,7 +1,7 @@
 import { type Cents, cents, LARGEST_CENTS, ZERO } from '../money/cents.ts';
 import { type Factor, factor } from '../money/rate.ts';
 import type { Carrying } from './carrying-rules.ts';
-import { daysBelief, type StockCar, type Survival, survivalOf } from './days-to-sell.ts';
+import { type StockCar, type Survival, statedBelief, survivalOf } from './days-to-sell.ts';
 import { holdDays } from './hold-day.ts';
 
 /**
@@ -45,7 +45,7 @@ export function sellingPath(
   if (carrying.daysToSell.kind === 'fixed') {
     return { survives: () => 1, horizon: Math.round(carrying.daysToSell.days * stretch) };
   }
-  const usual = survivalOf(daysBelief(carrying.daysToSell.days, history));
+  const usual = survivalOf(statedBelief(carrying.daysToSell, history));
   return { survives: (day) => usual(day / stretch), horizon: carrying.horizonDays };
 }
 

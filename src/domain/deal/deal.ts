@@ -8,7 +8,7 @@ export interface CostLine {
   /** What the line is about; sensitivity and the pictures group by it. */
   readonly kind: 'recon' | 'pack' | 'overhead' | 'transport' | 'doubt' | 'selling' | 'haircut-cost';
   readonly label: string;
-  /** The expected amount, 0 or more. */
+  /** The expected amount: 0 or more, but for a correction, which may give something back. */
   readonly cents: Cents;
   /** One in ten below, one in ten above, where the amount is uncertain. */
   readonly range?: { readonly low: Cents; readonly high: Cents };

@@ -12,6 +12,7 @@ export const SECTION_WORDS: Readonly<Record<SetupSection, string>> = {
   carrying: 'Holding',
   stock: 'Holding › your own cars',
   estimation: 'Estimating',
+  corrections: 'Learn › corrections',
   titles: 'Titles',
   rush: 'Busy hours',
   alerts: 'Reminders',

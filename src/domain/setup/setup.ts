@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { bookkeepingSchema } from '../accounts/accounts.ts';
 import { carryingSchema } from '../carrying/carrying-rules.ts';
 import { stockRecordSchema } from '../carrying/stock-record.ts';
+import { correctionsSchema } from '../correction/corrections.ts';
 import { feeScheduleSchema } from '../fees/fee-schedule.ts';
 import { estimationSchema } from '../retail/estimation.ts';
 import { alertRulesSchema } from './alert-rules.ts';
@@ -28,6 +29,8 @@ export const setupSectionsSchema = z.strictObject({
   stock: z.optional(stockRecordSchema),
   /** Absent in setups older than it; `DEFAULT_ESTIMATION` then holds. Not a default here: a partial change would bring it back. */
   estimation: z.optional(estimationSchema),
+  /** What the dealer's own results correct; absent until he first switches something on. */
+  corrections: z.optional(correctionsSchema),
   rush: rushSchema,
   alerts: alertRulesSchema,
   /** What the user has said about sale sites: whose they are, and where on their pages he pointed. */

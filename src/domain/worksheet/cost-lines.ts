@@ -1,17 +1,24 @@
+import { correctedRecon } from '../correction/corrected-recon.ts';
+import { type Corrections, reconFactor } from '../correction/corrections.ts';
 import type { CostLine } from '../deal/deal.ts';
 import type { LotFacts } from '../lot/lot.ts';
-import { type Cents, cents, LARGEST_CENTS, ZERO } from '../money/cents.ts';
+import { type Cents, cents, LARGEST_CENTS, roundedCents, ZERO } from '../money/cents.ts';
 import type { ReconLine } from '../money/estimate.ts';
 import { formatMoney } from '../money/format-money.ts';
 import { PPM } from '../money/rate.ts';
 import { mulDivRound } from '../money/rounding.ts';
 import type { StandingCosts } from '../setup/money-rules.ts';
+import type { Setup } from '../setup/setup.ts';
 import type { TransportRule } from '../setup/venue.ts';
 
 /** The costs of a lot that do not depend on the hammer price, in the order in which the worksheet takes them off. */
-export function costLines(facts: LotFacts, standing: StandingCosts, transport: TransportRule): readonly CostLine[] {
+export function costLines(
+  facts: LotFacts,
+  { costs: standing, corrections }: Pick<Setup, 'costs' | 'corrections'>,
+  transport: TransportRule,
+): readonly CostLine[] {
   return [
-    ...reconLines(facts.recon ?? [], standing),
+    ...reconLines(correctedRecon(facts, corrections).recon ?? [], standing, corrections),
     transportLine(facts.transport, transport),
     ...someLine('pack', 'Pack', standing.packCents),
     ...someLine('overhead', 'Overhead', standing.overheadCents),
@@ -19,11 +26,20 @@ export function costLines(facts: LotFacts, standing: StandingCosts, transport: T
   ];
 }
 
+const STANDARD_RECON = 'Recon, your standard amount';
+
 const someLine = (kind: CostLine['kind'], label: string, amount: Cents): readonly CostLine[] =>
   amount === 0 ? [] : [{ kind, label, cents: amount }];
 
-function reconLines(lines: readonly ReconLine[], standing: StandingCosts): readonly CostLine[] {
-  if (lines.length === 0) return [{ kind: 'recon', label: 'Recon, your standard amount', cents: standing.reconCents }];
+function reconLines(
+  lines: readonly ReconLine[],
+  standing: StandingCosts,
+  corrections: Corrections | undefined,
+): readonly CostLine[] {
+  if (lines.length === 0) {
+    const times = reconFactor(corrections?.recon, STANDARD_RECON);
+    return [{ kind: 'recon', label: STANDARD_RECON, cents: roundedCents(standing.reconCents * times) }];
+  }
   return lines.map((line) => {
     const sure = line.chance === PPM;
     const { low, high } = line.amount;

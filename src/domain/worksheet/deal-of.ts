@@ -17,6 +17,7 @@ import { dateIn } from '../time/wall-clock.ts';
 import { costLines } from './cost-lines.ts';
 import { isBillUnsaid, noFees, noTransport, unconfirmedTitle } from './holes.ts';
 import type { PricingContext } from './pricing-context.ts';
+import { withHaircut } from './with-haircut.ts';
 
 /** One thing that is missing or does not fit, as a sentence that says what to do. */
 export interface DealProblem extends Refusal {
@@ -82,12 +83,12 @@ export function dealOf(
   const kind = fundingKind(facts, context, title);
   const hold = (appraisal.hold ?? context.hold)(kind);
   const plan = setup.carrying.floorPlan;
-  return ok({
+  const deal: Deal = {
     retail: retail.mean,
     ...((low ?? high) !== undefined && { retailRange: { low: low ?? retail.mean, high: high ?? retail.mean } }),
     titleKeeps: title?.keepsPpm ?? ppm(PPM),
     ...(title && { titleName: title.name }),
-    costs: [...(appraisal.costs ?? []), ...costLines(facts, setup.costs, venue.transport)],
+    costs: [...(appraisal.costs ?? []), ...costLines(facts, setup, venue.transport)],
     ...bill,
     funding: {
       kind,
@@ -110,7 +111,8 @@ export function dealOf(
       rate: setup.undone.lostRatePpm,
     },
     increments: facts.increment === undefined ? venue.increments : [{ fromCents: ZERO, stepCents: facts.increment }],
-  });
+  };
+  return ok(withHaircut(deal, setup.corrections?.win));
 }
 
 const NO_RETAIL: DealProblem = {

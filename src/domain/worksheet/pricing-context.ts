@@ -8,10 +8,14 @@ import type { LotFacts } from '../lot/lot.ts';
 import type { TitleBrand } from '../setup/money-rules.ts';
 import type { Setup } from '../setup/setup.ts';
 import type { Venue } from '../setup/venue.ts';
+import { correctedSetup } from './corrected-setup.ts';
 
 /** A setup made ready for pricing many lots: look-ups by id, and the holding cost worked out once. */
 export interface PricingContext {
+  /** With the corrections in it that stand for figures of the setup itself. */
   readonly setup: Setup;
+  /** As it was given. */
+  readonly given: Setup;
   /** The dealer's own cars, from which days to sell are learned. */
   readonly history: readonly StockCar[];
   readonly venueOf: (facts: LotFacts) => Venue | undefined;
@@ -29,11 +33,13 @@ export interface PricingOptions {
   readonly hold?: (funding: Funding['kind']) => HoldFactors;
 }
 
-export function pricingContext(setup: Setup, { history = stockOf(setup), hold }: PricingOptions = {}): PricingContext {
+export function pricingContext(given: Setup, { history = stockOf(given), hold }: PricingOptions = {}): PricingContext {
+  const setup = correctedSetup(given);
   const venueById = new Map(setup.venues.map((venue) => [venue.id, venue]));
   const venueByName = byName(setup.venues);
   return {
     setup,
+    given,
     history,
     venueOf: ({ venueId, venueName }) =>
       venueId === undefined ? venueByName.get(venueName?.trim().toLowerCase() ?? '') : venueById.get(venueId),

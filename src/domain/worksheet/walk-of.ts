@@ -15,11 +15,20 @@ export interface Walk {
  * The breakdown at the max bid, with the ceiling as a step of its own where one holds retail down, and with what is left
  * over named for what keeps it: the sale's steps, the limit on the chance of a loss, or a sealed sale.
  */
-export function walkOf({ result, appraisal: { retail } }: Pick<Worksheet, 'result' | 'appraisal'>): Walk {
-  const { breakdown } = result;
-  const steps = breakdown.steps
-    .filter(({ group, cents: amount }) => group !== 'slack' || amount !== 0)
-    .map((line) => (line.group === 'slack' ? keptBack(line, result) : line));
+export function walkOf({
+  result,
+  appraisal,
+  uncorrected,
+}: Pick<Worksheet, 'result' | 'appraisal' | 'uncorrected'>): Walk {
+  const { retail } = uncorrected?.appraisal ?? appraisal;
+  const breakdown = uncorrected?.breakdown ?? result.breakdown;
+  const steps = [
+    ...breakdown.steps.filter(({ group }) => group !== 'slack'),
+    ...(uncorrected?.steps ?? []).filter((line) => line.cents !== 0),
+    ...result.breakdown.steps
+      .filter(({ group, cents: amount }) => group === 'slack' && amount !== 0)
+      .map((line) => keptBack(line, result)),
+  ];
   const off = retail === undefined ? 0 : retail.uncapped - retail.mean;
   const lowest = retail?.ceilings.find((one) => one.lowest);
   if (retail === undefined || off === 0 || lowest === undefined) {

@@ -8,6 +8,7 @@ import { type Cents, cents } from '../money/cents.ts';
 import { type Outcome, ok } from '../outcome.ts';
 import { nextPrice } from '../price/price-grid.ts';
 import { type Assumption, assumptionsOf } from './assumptions.ts';
+import { type Uncorrected, uncorrectedAt } from './correction-steps.ts';
 import { type DealRefusal, dealOf, incomplete, notMeantOf } from './deal-of.ts';
 import type { PricingContext } from './pricing-context.ts';
 import { stopAt, stopOnly } from './stop-at.ts';
@@ -26,6 +27,8 @@ export interface Worksheet {
   readonly assumptions: readonly Assumption[];
   /** Retail, doubts and risk, as the deal took them. */
   readonly appraisal: MoneyAppraisal;
+  /** The same without the corrections that are switched on, and what each takes off; absent while none is. */
+  readonly uncorrected?: Uncorrected;
   /** The price to stop at for a what-if of this deal, by the same rules. */
   readonly stopOf: (deal: Deal) => Cents | null;
 }
@@ -50,6 +53,7 @@ function worked(facts: LotFacts, context: PricingContext, appraisal: MoneyApprai
   const { priceNow } = facts;
   const rules = { riskCapOf: riskCapOf(appraisal, context.setup), sealed: facts.sealed };
   const result = stopAt(deal, rules, priceNow);
+  const uncorrected = uncorrectedAt(facts, context, result.breakdown.price);
   return ok({
     deal,
     result,
@@ -57,6 +61,7 @@ function worked(facts: LotFacts, context: PricingContext, appraisal: MoneyApprai
     goOn: priceNow === undefined ? null : goOnTo(result, nextPrice(deal.increments, priceNow)),
     assumptions: assumptionsOf(facts, context, appraisal.retail?.grid?.comps),
     appraisal,
+    ...(uncorrected && { uncorrected }),
     stopOf: (changed) => stopOnly(changed, rules),
   });
 }

@@ -9,7 +9,7 @@ const recon = (likely: number, rest: object = {}, chance = 1_000_000): ReconLine
   reconLineSchema.parse({ label: 'Tires', amount: { likely, ...rest }, chance });
 const flat = transportRuleSchema.parse({ kind: 'flat', cents: 40_000 });
 const linesOf = (facts: object, standing: object = {}, transport = flat) =>
-  costLines(lotFactsSchema.parse(facts), standingCostsSchema.parse(standing), transport);
+  costLines(lotFactsSchema.parse(facts), { costs: standingCostsSchema.parse(standing) }, transport);
 
 describe('a recon line costs on average', () => {
   test('the mean of a PERT distribution where it has a range (computed independently)', () => {

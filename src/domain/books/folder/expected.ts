@@ -67,7 +67,7 @@ export function expectedPurchase(facts: LotFacts, context: PricingContext, hamme
       lines.push({ key: `fee-${i}`, cost: 'fee', label, cents: amount, from: line });
     });
     let number = 0;
-    for (const line of costLines(facts, context.setup.costs, venue.transport)) {
+    for (const line of costLines(facts, context.setup, venue.transport)) {
       if (line.kind !== 'recon' && line.kind !== 'transport') continue;
       const key = line.kind === 'recon' ? `recon-${number++}` : 'transport';
       const from = line.kind === 'recon' ? 'The worksheet' : line.label;
