@@ -1,7 +1,7 @@
 import { appraiseMoney, type MoneyAppraisal } from '../appraisal/appraise.ts';
 import { attempt } from '../attempt.ts';
 import { expectedPurchase } from '../books/folder/expected.ts';
-import { daysBelief, medianDays } from '../carrying/days-to-sell.ts';
+import { medianDays, statedBelief } from '../carrying/days-to-sell.ts';
 import { sellingPath } from '../carrying/hold-factors.ts';
 import type { Deal } from '../deal/deal.ts';
 import { type DealTotals, dealTotals, sumsAt } from '../deal/price-sums.ts';
@@ -80,7 +80,7 @@ function daysForecast({ setup: { carrying }, history }: PricingContext, stretch 
   const { daysToSell } = carrying;
   let expected = 0;
   for (let day = 0; day < horizon; day++) expected += survives(day);
-  const median = daysToSell.kind === 'fixed' ? horizon : medianDays(daysBelief(daysToSell.days, history)) * stretch;
+  const median = daysToSell.kind === 'fixed' ? horizon : medianDays(statedBelief(daysToSell, history)) * stretch;
   return { median, expected, survives, horizon };
 }
 
