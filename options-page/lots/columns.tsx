@@ -97,8 +97,18 @@ export const COLUMNS: readonly Column[] = [
       ({ of }) =>
       (lot) =>
         of(lot).maxBid,
-    cell: ({ maxBid }) => <span class={MAX_BID_CLASS[maxBid.as]}>{maxBid.words}</span>,
-    paper: ({ maxBid }) => <span class="strong">{maxBid.words}</span>,
+    cell: ({ maxBid, planned }) => (
+      <>
+        <span class={MAX_BID_CLASS[maxBid.as]}>{maxBid.words}</span>
+        {planned && <span class="small lot-planned">plan: {planned}</span>}
+      </>
+    ),
+    paper: ({ maxBid, planned }) => (
+      <>
+        <span class="strong">{maxBid.words}</span>
+        {planned && <span class="small lot-sub">plan: {planned}</span>}
+      </>
+    ),
     file: { heading: 'Max bid', of: ({ standing }) => standing.maxBid },
   },
   {
@@ -145,7 +155,20 @@ const VIN_END = / · …\S+$/;
 /** On paper nobody can press, so what was bid stands beside what there is to do. */
 const beside = ({ todo, bid }: RowWords): readonly string[] => (bid === '' || bid === todo.words ? [] : [bid]);
 
-export const columnOf = (key: string): Column | undefined => COLUMNS.find((column) => column.key === key);
+/** The planned bid stands under the max bid, so it has an order and a column of the file, and none of the screen. */
+export const PLANNED: Pick<Column, 'key' | 'label' | 'by' | 'largestFirst'> & { readonly file: FileColumn } = {
+  key: 'planned',
+  label: 'Planned bid',
+  largestFirst: true,
+  by:
+    ({ of }) =>
+    (lot) =>
+      of(lot).planned ?? null,
+  file: { heading: 'Planned bid', of: ({ standing }) => (standing.planned === null ? 'leave out' : standing.planned) },
+};
+
+export const columnOf = (key: string): Pick<Column, 'key' | 'label' | 'by' | 'largestFirst'> | undefined =>
+  key === PLANNED.key ? PLANNED : COLUMNS.find((column) => column.key === key);
 
 /** The tracks of the grid, the first for what is chosen. A page's own style sheet can't know them. */
 export function setTracks(): void {

@@ -7,7 +7,7 @@ import { type ExtraColumn, lotsToCsv } from '../../src/intake/lots-to-csv.ts';
 import { pauseForPage } from '../../src/intake/pause.ts';
 import type { LotCell } from '../../src/intake/rows/lot-cells.ts';
 import type { LotWorks } from '../../src/views/lots/standing.ts';
-import { COLUMNS, type FileLot } from './columns.tsx';
+import { COLUMNS, type FileLot, PLANNED } from './columns.tsx';
 
 /** Work between two turns of the page. */
 const SLICE_MS = 12;
@@ -17,6 +17,8 @@ interface ListToSave {
   readonly setup: Setup;
   readonly works: LotWorks;
   readonly now: Instant;
+  /** Whether there is a plan, whose bids are then in a column of their own. */
+  readonly withPlan?: boolean;
 }
 
 /**
@@ -24,7 +26,7 @@ interface ListToSave {
  * then. The page keeps its turn meanwhile: a max bid takes a millisecond or two.
  */
 export async function listAsCsv(
-  { lots, setup, works, now }: ListToSave,
+  { lots, setup, works, now, withPlan = false }: ListToSave,
   onProgress: (written: number) => void,
 ): Promise<Blob> {
   const byFacts = new Map(lots.map((lot) => [lot.facts, lot]));
@@ -32,8 +34,10 @@ export async function listAsCsv(
     const lot = byFacts.get(facts);
     return lot && csvCell(value({ standing: works.of(lot), bid: bidWords(works.bids.at(lot, now)) }));
   };
+  // Without a plan the file is as it was.
+  const columns = withPlan ? COLUMNS.flatMap((one) => (one.key === 'max-bid' ? [one, PLANNED] : [one])) : COLUMNS;
   const extra: ExtraColumn[] = [
-    ...COLUMNS.flatMap(({ file }) =>
+    ...columns.flatMap(({ file }) =>
       file === null
         ? []
         : { heading: file.heading, cell: ({ facts }: Pick<LotState, 'facts'>) => cell(facts, file.of) },

@@ -1,7 +1,8 @@
 import type { ComponentChildren, RefObject } from 'preact';
+import { useWorkspace } from '../../src/ui/workspace.ts';
 import type { ShowKey } from '../../src/views/lots/list-filter.ts';
 import type { ListView } from '../../src/views/lots/list-order.ts';
-import { COLUMNS, columnOf } from './columns.tsx';
+import { COLUMNS, columnOf, PLANNED } from './columns.tsx';
 import { ListShows } from './list-shows.tsx';
 import './list-tools.css';
 
@@ -20,6 +21,7 @@ interface ListToolsProps {
 
 /** What is shown, in which order, and how many that makes. */
 export function ListTools(props: ListToolsProps) {
+  const { planned } = useWorkspace();
   const { view, onView, counts, shown, known, complete, searchBox, onKeySheet, children } = props;
   return (
     <div class="list-tools no-print">
@@ -43,7 +45,7 @@ export function ListTools(props: ListToolsProps) {
               if (key !== undefined) onView({ ...view, sort: key, descending: largestFirst === true });
             }}
           >
-            {COLUMNS.map(({ key, label }) => (
+            {(planned.size === 0 ? COLUMNS : [...COLUMNS, PLANNED]).map(({ key, label }) => (
               <option key={key} value={key}>
                 {label}
               </option>

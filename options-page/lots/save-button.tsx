@@ -13,7 +13,7 @@ interface SaveButtonProps {
 
 /** Saves the lots that are shown, in their order, as a file for a spreadsheet. */
 export function SaveButton({ lots, works }: SaveButtonProps) {
-  const { setup, say } = useWorkspace();
+  const { setup, planned, say } = useWorkspace();
   const [written, setWritten] = useState<number>();
   const save = async () => {
     setWritten(0);
@@ -21,7 +21,7 @@ export function SaveButton({ lots, works }: SaveButtonProps) {
       // What writes it is only read when it is asked for.
       const { listAsCsv } = await import('./list-as-csv.ts');
       const now = instant(Date.now());
-      const file = await listAsCsv({ lots, setup, works, now }, setWritten);
+      const file = await listAsCsv({ lots, setup, works, now, withPlan: planned.size > 0 }, setWritten);
       saveFile(file, `lots-${new Date(now).toISOString().slice(0, 10)}.csv`);
       say(
         `${countWords(lots.length, 'lot', 'lots')} saved to your downloads. You can add the file again under Add lots.`,

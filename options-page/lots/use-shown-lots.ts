@@ -11,7 +11,7 @@ import { columnOf } from './columns.tsx';
 
 /** More lots than this are only worked out when something is asked that hangs on it, and are not counted. */
 const FEW = 2000;
-const FIGURES: ReadonlySet<string> = new Set(['max-bid', 'headroom', 'todo']);
+const FIGURES: ReadonlySet<string> = new Set(['max-bid', 'planned', 'headroom', 'todo']);
 
 export interface ShownLots {
   readonly lots: readonly LotState[];
@@ -25,10 +25,10 @@ export interface ShownLots {
 
 /** The lots that a view shows, in its order, at a moment. */
 export function useShownLots(view: ListView, now: Instant): ShownLots {
-  const { lots: all, setup } = useWorkspace();
+  const { lots: all } = useWorkspace();
   const few = all.length <= FEW;
   const byFigure = FIGURES.has(view.sort) || BY_FIGURE.has(view.show);
-  const { standings, settled, worked } = useStandings(setup, all, byFigure || few);
+  const { standings, settled, worked } = useStandings(all, byFigure || few);
   // `settled` and `worked` are dependencies because what is known has changed by then.
   const lots = useMemo(() => {
     const by = columnOf(view.sort)?.by ?? (() => () => null);

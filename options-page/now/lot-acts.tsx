@@ -25,7 +25,7 @@ export function LotActs({ lot, people, now, onAct }: LotActsProps) {
   const bid = lot.bidAt(now);
   const open = bid.is !== 'ended';
   const puttable = putOffChoices(lot, leadsOf(lot, setup.alerts), now);
-  const offered = bidOffer(bid, lot.maxBid)?.cents;
+  const offered = bidOffer(bid, lot.stopAt)?.cents;
   const others = otherOffers(bid);
   const results = (early: boolean) => (
     <AmountActs

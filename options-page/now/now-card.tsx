@@ -17,7 +17,7 @@ import { useWorkspace } from '../../src/ui/workspace.ts';
 import { RUSH_WORDS, rushOf } from '../../src/views/lots/rush-words.ts';
 import type { Standing } from '../../src/views/lots/standing.ts';
 import { stateQuestions } from '../../src/views/lots/state-questions.ts';
-import { noStopWords } from '../../src/views/lots/stop-words.ts';
+import { noStopWords, plannedApart } from '../../src/views/lots/stop-words.ts';
 import { timeWords } from '../../src/views/words/call-words.ts';
 import { timeLeft } from '../../src/views/words/close-words.ts';
 import { LotActs } from './lot-acts.tsx';
@@ -57,10 +57,13 @@ export function NowCard({ lot, people, now, open, together = 1 }: NowCardProps) 
         <summary>
           <span class="now-name">{nameWords(lot)}</span>
           <span class="now-stop">
-            <span class="small quiet">{lot.standing.maxBid === null ? '' : 'stop at'}</span>
+            <span class="small quiet">{stopLabel(lot.standing)}</span>
             <span class={lot.standing.maxBid === null ? 'now-figure words' : 'now-figure'}>
               {stopFigure(lot.standing)}
             </span>
+            {plannedApart(lot.standing) !== undefined && (
+              <span class="small quiet">max {formatMoney(lot.standing.maxBid ?? ZERO)}</span>
+            )}
           </span>
           <span class="now-left">
             <span class={next > now && next - now < HOUR ? 'act' : ''}>
@@ -127,9 +130,17 @@ function closeWords(lot: NowLot, zone: Zone): string {
   return `in doubt: ${tellApart(readings, zone).join(' or ')}`;
 }
 
+/** Which number it is. */
+function stopLabel(standing: Standing): string {
+  if (standing.maxBid === null) return '';
+  return plannedApart(standing) === undefined ? 'stop at' : 'planned';
+}
+
 function stopFigure(standing: Standing): string {
   const none = noStopWords(standing);
-  return none === 'not yet' ? 'no max bid yet' : (none ?? formatMoney(standing.maxBid ?? ZERO));
+  if (none !== undefined) return none === 'not yet' ? 'no max bid yet' : none;
+  const planned = plannedApart(standing);
+  return planned === null ? 'left out' : formatMoney(planned ?? standing.maxBid ?? ZERO);
 }
 
 /** When the price was last looked at: an hour on, nobody knows whether our bid still leads. */

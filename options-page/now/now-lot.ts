@@ -4,15 +4,15 @@ import type { Cents } from '../../src/domain/money/cents.ts';
 import type { ClockCorrection } from '../../src/domain/time/clock-correction.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import { alertLot } from '../../src/views/lots/alert-lots.ts';
-import { maxBidOf } from '../../src/views/lots/bids.ts';
+import { stopOfStanding } from '../../src/views/lots/bids.ts';
 import type { LotWorks, Standing } from '../../src/views/lots/standing.ts';
 
 /** A lot as the Now view needs it: as the alerts see it, with all that is known of it. */
 export interface NowLot extends AlertLot {
   readonly state: LotState;
   readonly standing: Standing;
-  /** Null when no price works; undefined when it can't be worked out. */
-  readonly maxBid: Cents | null | undefined;
+  /** Where to stop: null when nothing is to be bid; undefined when it can’t be worked out. */
+  readonly stopAt: Cents | null | undefined;
   /** What our bid on it really is. */
   readonly bidAt: (now: number) => BidState;
 }
@@ -25,7 +25,7 @@ export function nowLots(lots: readonly LotState[], works: LotWorks, corrections:
     return Object.defineProperties(alert as NowLot, {
       state: { value: state },
       bidAt: { value: (now: number) => works.bids.at(state, now) },
-      maxBid: { get: () => maxBidOf(works.of(state)) },
+      stopAt: { get: () => stopOfStanding(works.of(state)) },
       standing: { get: () => works.of(state) },
     });
   });

@@ -24,7 +24,7 @@ const MOST_LATER = 30;
 export function NowScreen({ id }: { id: string }) {
   const { lots, setup, complete } = useWorkspace();
   const now = useNow(1000);
-  const { standings } = useStandings(setup, lots, false);
+  const { standings } = useStandings(lots, false);
   const corrections = useClockCorrections();
   const all = useMemo(() => nowLots(lots, standings, corrections), [lots, standings, corrections]);
   const people = useMemo(() => peopleHandedTo(lots), [lots]);

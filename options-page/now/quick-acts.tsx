@@ -30,7 +30,7 @@ export function QuickActs({ lot, now, onAct }: QuickActsProps) {
 function quickActs(lot: NowLot, now: Instant): readonly QuickAct[] {
   const bid = lot.bidAt(now);
   if (bid.is === 'ended') return quickResults(lot, now);
-  const offer = bidOffer(bid, lot.maxBid);
+  const offer = bidOffer(bid, lot.stopAt);
   const others = otherOffers(bid);
   if (offer === null) return others;
   const act: LotAct = { do: 'bid', how: 'proxy', cents: offer.cents, offered: true };

@@ -9,10 +9,10 @@ import { Unkept } from '../../src/ui/ask/unkept.tsx';
 import type { Pending } from '../../src/ui/ask/use-asked-act.ts';
 import { useLotAct } from '../../src/ui/hooks/use-lot-act.ts';
 import { useMedia } from '../../src/ui/hooks/use-media.ts';
+import { useStandingsNow } from '../../src/ui/hooks/use-standings.ts';
 import { useVirtualRows } from '../../src/ui/tables/use-virtual-rows.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { previewAct } from '../../src/views/lots/do-lot-act.ts';
-import { standingsUnder } from '../../src/views/lots/standing.ts';
 import { byClose, isOpenClosing } from '../../src/views/results/open-closings.ts';
 import { ClosingRow } from './closing-row.tsx';
 import { readDrafts, writeDrafts } from './result-drafts.ts';
@@ -33,7 +33,7 @@ interface Asked extends Pending {
 /** The closings without a result, to be caught up on with the keyboard alone. */
 export function Closings({ minute, complete }: ClosingsProps) {
   const { lots, setup } = useWorkspace();
-  const standings = useMemo(() => standingsUnder(setup), [setup]);
+  const standings = useStandingsNow();
   const act = useLotAct();
   const [asked, setAsked] = useState<Asked>();
   const narrow = useMedia('(max-width: 700px)');

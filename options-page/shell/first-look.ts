@@ -5,12 +5,14 @@ import type { LotState } from '../../src/folds/lot-state.ts';
 import type { SetupState } from '../../src/journal/states/setup-state.ts';
 import { openThisStore } from '../../src/store/open-this-store.ts';
 import type { Store } from '../../src/store/store.ts';
+import type { PlanNow } from '../../src/store/views/kept-plan.ts';
 import { shownStore } from '../../src/ui/demo-mode.ts';
 
 /** What is read before the first row is drawn. */
 export interface FirstLook {
   readonly store: Store;
   readonly setup: SetupState;
+  readonly plan: PlanNow | null;
   /** The next lots to close. */
   readonly lots: readonly LotState[];
 }
@@ -30,8 +32,12 @@ async function look(): Promise<Outcome<FirstLook, Refusal>> {
   if (!opened.ok) return opened;
   const store = opened.value;
   const from = instant(Math.floor((Date.now() - HOUR) / HOUR) * HOUR);
-  const [setup, lots] = await Promise.all([store.setup(), store.lotsByClose({ from, limit: FIRST_ROWS })]);
-  return ok({ store, setup, lots });
+  const [setup, plan, lots] = await Promise.all([
+    store.setup(),
+    store.plan(),
+    store.lotsByClose({ from, limit: FIRST_ROWS }),
+  ]);
+  return ok({ store, setup, plan, lots });
 }
 
 /** Begun as soon as this is loaded, so that the browser reads while the screens' programs are still being made ready. */

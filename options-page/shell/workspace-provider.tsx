@@ -9,6 +9,7 @@ import type { EntryId } from '../../src/journal/ids.ts';
 import type { StoreChange } from '../../src/store/write/touched.ts';
 import { Toast } from '../../src/ui/toast.tsx';
 import { type Kept, type Workspace, WorkspaceContext } from '../../src/ui/workspace.ts';
+import { plannedBids } from '../../src/views/plan/kept-plan.ts';
 import type { FirstLook } from './first-look.ts';
 
 interface WorkspaceProviderProps {
@@ -24,6 +25,7 @@ export function WorkspaceProvider({ first, onChanged, children }: WorkspaceProvi
   const [lots, setLots] = useState(first.lots);
   const [complete, setComplete] = useState(false);
   const [setupState, setSetupState] = useState(first.setup);
+  const [plan, setPlan] = useState(first.plan);
   const [said, setSaid] = useState<{ sentence: string; undo: readonly EntryId[] }>();
 
   const reading = useRef(Promise.resolve());
@@ -32,6 +34,8 @@ export function WorkspaceProvider({ first, onChanged, children }: WorkspaceProvi
       // One reading after the other, so that an older answer never overwrites a newer one.
       reading.current = reading.current.then(async () => {
         if (change.setup) setSetupState(await store.setup());
+        // Whether the plan still holds hangs on all of them.
+        setPlan(await store.plan());
         if (change.lots === 'many') {
           setLots((await store.allLots()).filter((lot) => !lot.dropped));
           setComplete(true);
@@ -54,6 +58,7 @@ export function WorkspaceProvider({ first, onChanged, children }: WorkspaceProvi
   }, [store, readAgain, onChanged]);
 
   const setup = useMemo(() => wholeSetup(setupState, thisZone()), [setupState]);
+  const planned = useMemo(() => plannedBids(plan?.plan), [plan]);
   const say = useCallback<Workspace['say']>(
     (sentence, ...undo) => setSaid({ sentence, undo: undo.filter((id) => id !== undefined) }),
     [],
@@ -81,8 +86,8 @@ export function WorkspaceProvider({ first, onChanged, children }: WorkspaceProvi
   );
 
   const workspace = useMemo<Workspace>(
-    () => ({ lots, complete, setup, setupKept: setupState !== null, store, say, ...verbs }),
-    [lots, complete, setup, setupState, store, say, verbs],
+    () => ({ lots, complete, setup, setupKept: setupState !== null, plan, planned, store, say, ...verbs }),
+    [lots, complete, setup, setupState, plan, planned, store, say, verbs],
   );
 
   const undo = said?.undo ?? [];

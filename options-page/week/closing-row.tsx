@@ -7,6 +7,7 @@ import { sayClock } from '../../src/domain/time/say-time.ts';
 import type { Zone } from '../../src/domain/time/zone.ts';
 import { wantsAct } from '../../src/domain/week/closing-need.ts';
 import type { Standing } from '../../src/views/lots/standing.ts';
+import { plannedWords } from '../../src/views/lots/stop-words.ts';
 import type { Closing } from '../../src/views/week/closing.ts';
 import { needWords } from '../../src/views/week/closing-words.ts';
 
@@ -101,5 +102,11 @@ function Box({ lines: [tick, amount] }: { lines: readonly [string, string] }) {
 function Stop({ standing }: { standing: Standing | undefined }) {
   if (standing === undefined) return <span class="quiet">…</span>;
   if (standing.missing.length > 0) return <span class="missing">no max bid</span>;
-  return <span class="day-stop">{standing.maxBid === null ? 'Don’t bid' : formatMoney(standing.maxBid)}</span>;
+  const planned = plannedWords(standing);
+  return (
+    <>
+      <span class="day-stop">{standing.maxBid === null ? 'Don’t bid' : formatMoney(standing.maxBid)}</span>
+      {planned !== undefined && <span class="small day-plan">plan: {planned}</span>}
+    </>
+  );
 }

@@ -6,10 +6,10 @@ import { type Instant, instant } from '../../src/domain/time/instant.ts';
 import { DAY } from '../../src/domain/time/units.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import { useShownAlerts } from '../../src/ui/hooks/use-shown-alerts.ts';
+import { useStandingsNow } from '../../src/ui/hooks/use-standings.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { alertLots } from '../../src/views/lots/alert-lots.ts';
 import { rushOf } from '../../src/views/lots/rush-words.ts';
-import { standingsUnder } from '../../src/views/lots/standing.ts';
 
 /** A list comes on the evening before the day of a close, a call or a question at most a day from its close. */
 const EARLIEST = 3 * DAY;
@@ -26,7 +26,7 @@ export interface CallsAhead {
 export function useCallsAhead(from: Instant, to: Instant, now: Instant): CallsAhead {
   const { lots, setup } = useWorkspace();
   const shown = useShownAlerts();
-  const works = useMemo(() => standingsUnder(setup), [setup]);
+  const works = useStandingsNow();
   const corrections = useMemo(() => correctionsIn(shown?.keys() ?? []), [shown]);
   const rush = useMemo(() => ({ rules: setup.alerts, calendar: rushOf(setup), zone: setup.store.zone }), [setup]);
   const watched = useMemo(() => {

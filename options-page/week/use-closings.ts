@@ -43,7 +43,7 @@ export function useClosings(from: Instant, to: Instant, now: Instant): Closings 
     [lots, from, to],
   );
   const watched = useMemo(() => within.map(({ lot }) => lot), [within]);
-  const { standings, settled } = useStandings(setup, watched, true);
+  const { standings, settled } = useStandings(watched, true);
   const calendar = rushOf(setup);
   const placed = useMemo(
     () =>

@@ -15,6 +15,8 @@ export function actWords(act: LotAct): string {
       return `price now ${formatMoney(act.cents)}`;
     case 'accept-risk':
       return 'risk accepted';
+    case 'plan':
+      return act.choice === null ? 'planned like the others again' : PLAN_WORDS[act.choice];
     case 'ended':
       return sayResult(act.result);
     case 'put-off':
@@ -35,6 +37,12 @@ export function actWords(act: LotAct): string {
       return act.close === undefined ? 'close removed' : 'close saved';
   }
 }
+
+const PLAN_WORDS = {
+  pinned: 'pinned in the plan',
+  skipped: 'skipped in the plan',
+  'plan-ignored': 'plan ignored for this lot',
+} as const;
 
 function callAtWords(leads: readonly number[] | null): string {
   if (leads === null) return 'reminders as in Setup';

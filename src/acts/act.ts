@@ -1,4 +1,5 @@
 import type { Cents } from '../domain/money/cents.ts';
+import type { PlanChoice } from '../domain/plan/plan-lot.ts';
 import type { BidAction } from '../domain/sale/bid-action.ts';
 import type { Result } from '../domain/sale/result.ts';
 import type { CloseTime } from '../domain/time/close-time.ts';
@@ -35,6 +36,8 @@ export interface BidMade extends Sure {
   readonly cents: Cents;
   /** Who, when that is not the one who writes. */
   readonly by?: string | undefined;
+  /** He bids past the plan, and wants to hear no more of it for this lot. */
+  readonly ignorePlan?: boolean;
   /** Why it is above the max bid; empty when he gave no reason. */
   readonly why?: string | undefined;
   /** It is written down after the close, and was made before. */
@@ -63,6 +66,12 @@ export type BidAct =
   | { readonly do: 'price'; readonly cents: Cents }
   | { readonly do: 'accept-risk'; readonly why: string };
 
+/** What the plan is told about a lot; null takes it back. */
+export interface PlanAct {
+  readonly do: 'plan';
+  readonly choice: PlanChoice | null;
+}
+
 /** How it ended. */
 export interface Ended extends Sure {
   readonly do: 'ended';
@@ -83,7 +92,7 @@ export interface Ended extends Sure {
 }
 
 /** What a user can do about a lot at its sale. Every screen, every notice and the popup send one of these. */
-export type LotAct = ClockAct | BidAct | Ended;
+export type LotAct = ClockAct | BidAct | PlanAct | Ended;
 
 /** What can be asked before an act is kept. */
 export type QuestionCode =
@@ -91,6 +100,7 @@ export type QuestionCode =
   | 'off-step'
   | 'far-off'
   | 'over-max'
+  | 'over-plan'
   | 'price'
   | 'changed'
   | 'released'

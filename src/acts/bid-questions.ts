@@ -1,4 +1,5 @@
 import type { OwnBids } from '../domain/bid/own-bids.ts';
+import { overStop, stopOf } from '../domain/bid/stop-of.ts';
 import { type Cents, cents } from '../domain/money/cents.ts';
 import { formatMoney } from '../domain/money/format-money.ts';
 import { priceGrid } from '../domain/price/price-grid.ts';
@@ -27,6 +28,7 @@ export function bidQuestion(lot: LotState, act: BidMade, known: Known): Question
     ['changed', () => changed(act, known)],
     ['price', () => belowPrice(lot, act, known)],
     ['over-max', () => overMax(act, known)],
+    ['over-plan', () => overPlan(act, known)],
   ];
   for (const [code, check] of checks) {
     const question = isSure(code) ? null : check();
@@ -144,4 +146,26 @@ function overMax(act: BidMade, { worked: { maxBid } }: Known): Question | null {
       ? `No price works for this car. Why ${formatMoney(act.cents)}?`
       : `${formatMoney(act.cents)} is ${formatMoney(cents(act.cents - maxBid))} over max. Why?`;
   return { code: 'over-max', words, choices: [{ words: 'Save', leads: 'do', act: kept, fill: reason }, CHANGE] };
+}
+
+/** Past the plan, one car takes the cash of others: whoever wants that bids on it without the plan. */
+function overPlan(act: BidMade, { worked }: Known): Question | null {
+  const stop = stopOf(worked);
+  if (stop.than === 'max' || act.ignorePlan === true || act.why !== undefined) return null;
+  const over = overStop(act.cents, stop);
+  if (over === 0) return null;
+  const what =
+    over === null ? 'The plan leaves this lot out.' : `${formatMoney(act.cents)} is ${formatMoney(over)} over plan.`;
+  const { at } = stop;
+  return {
+    code: 'over-plan',
+    words: `${what} Bid on it without the plan?`,
+    choices: [
+      { words: 'Yes, ignore the plan for it', leads: 'do', act: { ...act, ignorePlan: true } },
+      ...(typeof at === 'number'
+        ? [{ words: `I placed ${formatMoney(at)}`, leads: 'do' as const, act: { ...act, cents: at } }]
+        : []),
+      CHANGE,
+    ],
+  };
 }

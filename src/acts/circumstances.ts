@@ -13,6 +13,8 @@ import type { Question } from './question.ts';
 export interface Worked {
   /** Null when no price works; undefined when it can't be worked out. */
   readonly maxBid: Cents | null | undefined;
+  /** What the plan bids; null when it leaves the lot out, absent where there is no plan for it. */
+  readonly planned?: Cents | null | undefined;
   readonly increments: Increments | undefined;
   readonly bid: BidState;
 }

@@ -68,11 +68,17 @@ function decideMade(lot: LotState, act: BidMade, circumstances: Circumstances): 
     ...(late && { noted: 'after-close' as const }),
     ...(act.why !== undefined && act.why !== '' && { why: act.why }),
     ...(worked.maxBid !== undefined && { maxBidCents: worked.maxBid }),
+    ...(worked.planned !== undefined && { plannedCents: worked.planned }),
     ...(act.by !== undefined && act.by !== '' && { by: act.by }),
     ...act.receipt,
   };
   const first = act.price === undefined ? [] : [priceChange(lot, act.price)];
-  return write([...first, { subject: subjectOfLot(lot.id), happening: { kind: 'bid-noted', bid } }], sayAction(bid));
+  const noted: Change = { subject: subjectOfLot(lot.id), happening: { kind: 'bid-noted', bid } };
+  const ignored: Change[] =
+    act.ignorePlan === true && lot.planChoice !== 'plan-ignored'
+      ? [{ subject: subjectOfLot(lot.id), happening: { kind: 'plan-choice', choice: 'plan-ignored' } }]
+      : [];
+  return write([...first, noted, ...ignored], sayAction(bid));
 }
 
 /** "Already noted: $12,000 by the buyer at 12:59 PM." */
@@ -112,7 +118,7 @@ function decideWithdraw(
 
 function decideRisk(lot: LotState, why: string, { now, work }: Circumstances): Decision {
   const { bid, maxBid } = work(lot);
-  if (bid.is !== 'over-max' || maxBid === undefined)
+  if (bid.is !== 'over-max' || bid.than === 'plan' || maxBid === undefined)
     return refuseAct('No bid of yours is over max, so there is no risk to accept.');
   if (why.trim() === '') {
     return askFirst({

@@ -1,6 +1,6 @@
 import type { LotState } from '../folds/lot-state.ts';
 import { subjectOfLot } from '../journal/subject.ts';
-import type { LotAct } from './act.ts';
+import type { LotAct, PlanAct } from './act.ts';
 import { actWords } from './act-words.ts';
 import { askFirst, type Circumstances, type Decision, refuseAct } from './circumstances.ts';
 import { decideBid } from './decide-bid.ts';
@@ -19,6 +19,8 @@ export function decide(lot: LotState, act: LotAct, circumstances: Circumstances)
     case 'price':
     case 'accept-risk':
       return decideBid(lot, act, circumstances);
+    case 'plan':
+      return decidePlan(lot, act);
     case 'ended':
       return decideEnded(lot, act, circumstances);
     default: {
@@ -30,4 +32,10 @@ export function decide(lot: LotState, act: LotAct, circumstances: Circumstances)
       return { as: 'write', changes, words: actWords(act) };
     }
   }
+}
+
+function decidePlan(lot: LotState, act: PlanAct): Decision {
+  if ((lot.planChoice ?? null) === act.choice) return { as: 'nothing', message: 'That is how it is planned already.' };
+  const happening = { kind: 'plan-choice', choice: act.choice } as const;
+  return { as: 'write', changes: [{ subject: subjectOfLot(lot.id), happening }], words: actWords(act) };
 }

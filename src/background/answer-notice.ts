@@ -5,6 +5,8 @@ import { lotTitle } from '../domain/lot/car-name.ts';
 import { type LotId, lotIdSchema } from '../domain/lot/lot.ts';
 import { wholeSetup } from '../domain/setup/starting-setup.ts';
 import { doLotAct } from '../views/lots/do-lot-act.ts';
+import { standingsUnder } from '../views/lots/standing.ts';
+import { plannedBids } from '../views/plan/kept-plan.ts';
 import type { Lookout } from './look-again.ts';
 import { lotOfNotice, readNoticeId } from './notice-id.ts';
 import { clearNotices } from './speak.ts';
@@ -39,8 +41,11 @@ async function keep(world: World, id: LotId, offer: Offer): Promise<Unkept | nul
   try {
     const lot = await store.lot(id);
     if (lot === null) return { title: NOT_SAVED, body: 'This lot is no longer on your list.' };
-    const setup = wholeSetup(await store.setup(), world.zone());
-    return unkept(await doLotAct(store, lot, actOfOffer(offer), { setup, now: world.now() }), lotTitle(lot.facts));
+    const [kept, plan] = await Promise.all([store.setup(), store.plan()]);
+    const setup = wholeSetup(kept, world.zone());
+    const standings = standingsUnder(setup, plannedBids(plan?.plan));
+    const done = await doLotAct(store, lot, actOfOffer(offer), { setup, standings, now: world.now() });
+    return unkept(done, lotTitle(lot.facts));
   } finally {
     store.close();
   }

@@ -23,12 +23,12 @@ export async function seeToFirstRows(store: Store, build: string, now: Instant):
   await store.keepFirstRows({ build, from: now, limit: ROWS, inWords });
 }
 
-async function inWords({ setup: kept, lots, sameCars }: NextLots): Promise<readonly RowWords[] | null> {
+async function inWords({ setup: kept, planned, lots, sameCars }: NextLots): Promise<readonly RowWords[] | null> {
   // Without a store of his own, the user's zone is that of the computer, which may be another one tomorrow.
   if (lots.length === 0 || kept?.store === undefined) return null;
   const setup = wholeSetup(kept, thisZone());
   const watched = sameCars.filter(({ dropped }) => !dropped);
-  return lots.map(wordsUnder(setup, standingsUnder(setup), [...lots, ...watched]));
+  return lots.map(wordsUnder(setup, standingsUnder(setup, planned), [...lots, ...watched]));
 }
 
 /** Changes often come several at a time, and calls come first. */

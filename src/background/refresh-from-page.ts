@@ -19,6 +19,7 @@ import { openThisStore } from '../store/open-this-store.ts';
 import type { Store } from '../store/store.ts';
 import { headroomBadge } from '../views/lots/headroom-badge.ts';
 import { standingsUnder } from '../views/lots/standing.ts';
+import { plannedBids } from '../views/plan/kept-plan.ts';
 import type { Lookout } from './look-again.ts';
 
 const RECENT_MS = 30 * DAY;
@@ -60,11 +61,13 @@ interface Visit {
 }
 
 async function refresh(store: Store, { tab, url, isLast }: Visit, { lookAgain }: Lookout): Promise<void> {
-  const [kept, recent] = await Promise.all([
+  const [kept, made, recent] = await Promise.all([
     store.setup(),
+    store.plan(),
     store.lotsByClose({ from: instant(Date.now() - RECENT_MS), limit: MOST_RECENT }),
   ]);
   const setup = wholeSetup(kept, thisZone());
+  const planned = plannedBids(made?.plan);
   const site = siteOfUrl(url);
   const read = await readTab(tab, readingContext(site, setup, recent), 'steadily');
   // A page that was left again, or that the browser guards, is no news.
@@ -98,7 +101,7 @@ async function refresh(store: Store, { tab, url, isLast }: Visit, { lookAgain }:
   }
   news.delete('asked');
   if (plan.asked.length > 0) news.set('asked', JSON.stringify(plan.asked));
-  const { text, title } = headroomBadge(standingsUnder(setup).of((await store.lot(id)) ?? plan.lot));
+  const { text, title } = headroomBadge(standingsUnder(setup, planned).of((await store.lot(id)) ?? plan.lot));
   await preparePopup(tab, news.toString());
   await showTabBadge(tab, text, [title, ...newsInWords(news)].join('. '));
   if (entry !== undefined) await lookAgain();

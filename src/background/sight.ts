@@ -13,6 +13,7 @@ import type { Store } from '../store/store.ts';
 import { alertLots } from '../views/lots/alert-lots.ts';
 import { standingsUnder } from '../views/lots/standing.ts';
 import { peopleHandedTo } from '../views/people.ts';
+import { plannedBids } from '../views/plan/kept-plan.ts';
 import { deadlinesOf } from './deadlines.ts';
 import type { World } from './world.ts';
 import { seeClock } from './wrong-clock.ts';
@@ -41,22 +42,24 @@ export interface Sight {
 /** Reads the store. @throws StoreUnavailable when the browser does not give us the data */
 export async function sightOf(store: Store, world: World, now: Instant): Promise<Sight> {
   const [from, before] = [instant(Math.max(0, now - LOOK_BACK)), instant(now + LOOK_AHEAD)];
-  const [kept, recorded, near, inDoubt] = await Promise.all([
+  const [kept, plan, recorded, near, inDoubt] = await Promise.all([
     store.setup(),
+    store.plan(),
     store.shownAlerts(),
     store.lotsByClose({ from, before }),
     store.lotsInDoubt(from, before),
   ]);
   const lots = [...new Map([...near, ...inDoubt].map((lot) => [lot.id, lot])).values()];
   const setup = wholeSetup(kept, world.zone());
+  const planned = plannedBids(plan?.plan);
   const clock = await seeClock(store, world, recorded, now);
   return {
     ...clock,
-    lots: alertLots(lots, standingsUnder(setup), clock.corrections),
+    lots: alertLots(lots, standingsUnder(setup, planned), clock.corrections),
     deadlines: await deadlinesOf({ store, setup, now }, world.report),
     setup,
     people: peopleHandedTo(lots),
-    signature: JSON.stringify([setup, lots.map(({ id, changedAt }) => [id, changedAt])]),
+    signature: JSON.stringify([setup, plan?.plan.bids, lots.map(({ id, changedAt }) => [id, changedAt])]),
   };
 }
 

@@ -11,6 +11,8 @@ import type { LotState } from '../journal/states/lot-state.ts';
 export interface BidMoney {
   /** Null when no price works; undefined when it can't be worked out. May be a getter: it is asked for only where it matters. */
   readonly maxBid: Cents | null | undefined;
+  /** What the plan bids; null when it leaves the lot out, absent where there is no plan for it. */
+  readonly planned?: Cents | null | undefined;
   /** The steps of its sale; undefined when nobody knows them. */
   readonly increments: Increments | undefined;
 }
@@ -25,6 +27,7 @@ export function bidGiven(lot: LotState, money: BidMoney): BidGiven {
     get maxBid() {
       return money.maxBid;
     },
+    planned: money.planned,
     increments: money.increments,
     ...(close !== undefined && { close: { first: close.instant, last: lastReading(close) } }),
     result: sale?.result,

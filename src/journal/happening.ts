@@ -4,12 +4,22 @@ import { ATTACHMENTS } from './happenings/attachments.ts';
 import { BOOKS } from './happenings/books.ts';
 import { CLOCK } from './happenings/clock.ts';
 import { HOUSEKEEPING } from './happenings/housekeeping.ts';
+import { PLAN } from './happenings/plan.ts';
 import type { Row, ToldBy } from './happenings/row.ts';
 import { SALE } from './happenings/sale.ts';
 import { WATCHING } from './happenings/watching.ts';
 
 /** What can happen, a row a kind. A kind that shipped is never renamed or narrowed. */
-const ROWS = [...AFTER_SALE, ...ATTACHMENTS, ...BOOKS, ...CLOCK, ...HOUSEKEEPING, ...SALE, ...WATCHING] as const;
+const ROWS = [
+  ...AFTER_SALE,
+  ...ATTACHMENTS,
+  ...BOOKS,
+  ...CLOCK,
+  ...HOUSEKEEPING,
+  ...PLAN,
+  ...SALE,
+  ...WATCHING,
+] as const;
 
 export type Happening = ToldBy<(typeof ROWS)[number]>;
 export type HappeningKind = Happening['kind'];

@@ -12,6 +12,7 @@ import type { LotState } from '../folds/lot-state.ts';
 import { askBackground } from '../messages/ask-background.ts';
 import { openThisStore } from '../store/open-this-store.ts';
 import { markLotsShown } from '../views/lots/lots-shown.ts';
+import { plannedBids } from '../views/plan/kept-plan.ts';
 import { pageNews } from './page/page-news.ts';
 import { PopupFrame } from './popup-frame.tsx';
 
@@ -40,8 +41,9 @@ async function start(frame: HTMLElement): Promise<void> {
   const task = new URLSearchParams(location.search);
   // News of the page stay until it is left; what was asked for is done once.
   if (tab !== null && (task.has('read') || task.has('pointed'))) await forgetPopupTask(tab.id);
-  const [setup, lots] = await Promise.all([
+  const [setup, plan, lots] = await Promise.all([
     store.setup(),
+    store.plan(),
     store.lotsByClose({ from: instant(now - JUST_CLOSED_MS), before: instant(now + WEEK_MS), limit: MOST }),
   ]);
   let reading: Promise<readonly LotState[]> | undefined;
@@ -53,6 +55,7 @@ async function start(frame: HTMLElement): Promise<void> {
     <PopupFrame
       store={store}
       setup={wholeSetup(setup, thisZone())}
+      planned={plannedBids(plan?.plan)}
       lots={lots}
       recent={recent}
       tab={tab}

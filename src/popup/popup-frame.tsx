@@ -5,8 +5,10 @@ import type { LotState } from '../folds/lot-state.ts';
 import { siteOfUrl } from '../reading/reading-context.ts';
 import type { Store } from '../store/store.ts';
 import { Lazy } from '../ui/lazy.tsx';
+import type { PlannedBids } from '../views/lots/planned-bids.ts';
 import { NewsNote } from './page/news-note.tsx';
 import type { PageNews } from './page/page-news.ts';
+import { Planned } from './planned.ts';
 import { Popup } from './popup.tsx';
 import './page/page.css';
 
@@ -15,6 +17,7 @@ const loadPanel = () => import('./page/page-panel.tsx').then((m) => m.PagePanel)
 interface PopupFrameProps {
   readonly store: Store;
   readonly setup: Setup;
+  readonly planned: PlannedBids;
   /** What closes next. */
   readonly lots: readonly LotState[];
   /** Reads the lots that closed lately or will close, for telling what on a page is watched already. */
@@ -26,12 +29,12 @@ interface PopupFrameProps {
 }
 
 /** The page in front on top, and the week under it while nothing is made of the page. */
-export function PopupFrame({ store, setup: first, lots, recent, tab, task, news }: PopupFrameProps) {
+export function PopupFrame({ store, setup: first, planned, lots, recent, tab, task, news }: PopupFrameProps) {
   const [setup, setSetup] = useState(first);
   const [doing, setDoing] = useState(task);
   const busy = tab !== null && doing !== undefined;
   return (
-    <>
+    <Planned.Provider value={planned}>
       {tab !== null && (
         // The role changes and the element stays, so that the focus is not lost.
         <section class="popup popup-page" aria-label="This page" {...(busy ? { role: 'main' } : {})}>
@@ -60,6 +63,6 @@ export function PopupFrame({ store, setup: first, lots, recent, tab, task, news 
         </section>
       )}
       {!busy && <Popup store={store} setup={setup} lots={lots} />}
-    </>
+    </Planned.Provider>
   );
 }

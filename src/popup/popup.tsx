@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useContext, useEffect, useState } from 'preact/hooks';
 import { openCompanion } from '../browser/pages.ts';
 import type { BidState } from '../domain/bid/bid-state.ts';
 import { bidWords } from '../domain/bid/bid-words.ts';
@@ -13,8 +13,9 @@ import type { Store } from '../store/store.ts';
 import { useNow } from '../ui/hooks/use-now.ts';
 import { Lazy } from '../ui/lazy.tsx';
 import { standingsUnder } from '../views/lots/standing.ts';
-import { noStopWords } from '../views/lots/stop-words.ts';
+import { noStopWords, plannedWords } from '../views/lots/stop-words.ts';
 import { timeLeft } from '../views/words/close-words.ts';
+import { Planned } from './planned.ts';
 import { QuickAdd } from './quick-add.tsx';
 import { WaitingNote } from './sale/waiting-note.tsx';
 import './popup.css';
@@ -34,7 +35,8 @@ interface PopupProps {
 export function Popup({ store, setup, lots: first }: PopupProps) {
   const now = useNow(1000);
   const [lots, setLots] = useState(first);
-  const [standings] = useState(() => standingsUnder(setup));
+  const planned = useContext(Planned);
+  const [standings] = useState(() => standingsUnder(setup, planned));
   const [noting, setNoting] = useState<string>();
   const [wholeList, setWholeList] = useState(false);
   useEffect(() => setWholeList(true), []);
@@ -71,7 +73,12 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
               <li key={lot.id}>
                 <button type="button" class="popup-lot" onClick={() => open(`#/lot/${lot.id}`)}>
                   <span class="popup-name">{lotTitle(lot.facts)}</span>
-                  <span class="popup-max">{noStopWords(standing) ?? formatMoney(standing.maxBid ?? ZERO)}</span>
+                  <span class="popup-max">
+                    {noStopWords(standing) ?? formatMoney(standing.maxBid ?? ZERO)}
+                    {standing.planned !== undefined && (
+                      <span class="small popup-plan">plan: {plannedWords(standing)}</span>
+                    )}
+                  </span>
                   <span class="popup-line small">
                     <span class="quiet">
                       {close !== undefined && (

@@ -13,6 +13,7 @@ import type { EntryId } from '../journal/ids.ts';
 import type { Store } from '../store/store.ts';
 import type { LotToAdd } from '../store/write/add-lots.ts';
 import { headroomBadge } from '../views/lots/headroom-badge.ts';
+import type { PlannedBids } from '../views/lots/planned-bids.ts';
 import { standingsUnder } from '../views/lots/standing.ts';
 import { lookUpSeen } from './look-up-seen.ts';
 
@@ -53,13 +54,15 @@ export interface PageDesk {
 export interface DeskParts {
   readonly store: Store;
   readonly setup: Setup;
+  /** What the plan bids. */
+  readonly planned: PlannedBids;
   readonly recent: () => Promise<readonly LotState[]>;
   readonly tab: number;
   readonly site: string;
 }
 
-export function pageDesk({ store, setup, recent, tab, site }: DeskParts): PageDesk {
-  const standings = standingsUnder(setup);
+export function pageDesk({ store, setup, planned, recent, tab, site }: DeskParts): PageDesk {
+  const standings = standingsUnder(setup, planned);
   const badge = async (lot: LotState) => {
     const { text, title } = headroomBadge(standings.of(lot));
     await showTabBadge(tab, text, title);

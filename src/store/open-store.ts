@@ -1,6 +1,7 @@
 import { type Outcome, ok, type Refusal } from '../domain/outcome.ts';
 import type { Happening } from '../journal/happening.ts';
 import { BOOKS, subjectOfLot } from '../journal/subject.ts';
+import { PLAN_VERSION } from '../views/plan/kept-plan.ts';
 import { keepAttachment } from './attachments/keep-attachment.ts';
 import { attachmentsOf, readAttachment } from './attachments/read-attachments.ts';
 import { storageRoom } from './attachments/storage-room.ts';
@@ -18,6 +19,7 @@ import { knownKeys } from './signing/signed-heads.ts';
 import type { Store, StoreOptions } from './store.ts';
 import { readBeliefAt, readBeliefs, readBooks, readEntriesOf } from './views/books.ts';
 import { keepFirstRows } from './views/first-rows.ts';
+import { keepPlan, readPlan, readPlanInputs } from './views/kept-plan.ts';
 import { goneLots, lotRevisions } from './views/lot-revisions.ts';
 import { allLots, disputedLots, lot, lotsAfterSale, lotsByClose, lotsByVin, lotsInDoubt } from './views/read-lots.ts';
 import { rebuildViews } from './views/rebuild-views.ts';
@@ -124,6 +126,9 @@ function storeOf(session: Session, stopWatching: () => void): Store {
     setAuthor: (name) => setAuthor(session, name),
     checkJournal: (noted) => checkJournal(session, noted),
     rebuildViews: () => rebuildViews(session),
+    plan: () => readPlan(session, PLAN_VERSION),
+    planInputs: () => readPlanInputs(session),
+    keepPlan: (plan) => keepPlan(session, plan),
     keepFirstRows: (options) => keepFirstRows(session, options),
     subscribe: (listener) => session.feed.subscribe(listener),
     close() {

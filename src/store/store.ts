@@ -20,6 +20,7 @@ import type { KeptAttachment } from '../journal/states/kept-attachment.ts';
 import type { SetupState } from '../journal/states/setup-state.ts';
 import type { Belief } from '../views/belief-at.ts';
 import type { EntriesOfLots } from '../views/learn/entries-of-lots.ts';
+import type { KeptPlan } from '../views/plan/kept-plan.ts';
 import type { AttachmentKept, AttachmentToKeep } from './attachments/keep-attachment.ts';
 import type { StorageRoom } from './attachments/storage-room.ts';
 import type { RestorePreview } from './backup/compare-with-journal.ts';
@@ -32,6 +33,7 @@ import type { JournalCheck } from './journal/check-journal.ts';
 import type { Evidence as LotEvidence } from './journal/evidence.ts';
 import type { HistoryItem } from './journal/history.ts';
 import type { FirstRowsOptions } from './views/first-rows.ts';
+import type { PlanInputs, PlanNow } from './views/kept-plan.ts';
 import type { ByCloseOptions } from './views/read-lots.ts';
 import type { WrongClock } from './views/shown-alerts.ts';
 import type { AddLotsOptions, LotsAdded, LotToAdd } from './write/add-lots.ts';
@@ -181,6 +183,13 @@ export interface Store {
 
   /** Keeps the first rows of the list in words, for the next time the page is opened; false when they were overtaken. */
   keepFirstRows(options: FirstRowsOptions): Promise<boolean>;
+
+  /** The plan as it was last made here; null while there is none. */
+  plan(): Promise<PlanNow | null>;
+  /** All that a plan is made from. */
+  planInputs(): Promise<PlanInputs>;
+  /** Keeps a plan until the next; null for none. */
+  keepPlan(plan: KeptPlan | null): Promise<void>;
 
   /** Calls back after changes by anyone, here or in another tab, gathered over 40 ms (400 ms for many lots). Returns how to stop. */
   subscribe(listener: (change: StoreChange) => void): () => void;

@@ -7,6 +7,8 @@ import type { Setup } from '../domain/setup/setup.ts';
 import type { LotState } from '../folds/lot-state.ts';
 import type { EntryId } from '../journal/ids.ts';
 import type { Store } from '../store/store.ts';
+import type { PlanNow } from '../store/views/kept-plan.ts';
+import type { PlannedBids } from '../views/lots/planned-bids.ts';
 
 /** A change that was kept, and the entry to undo if it was a slip. */
 export interface Kept {
@@ -30,6 +32,10 @@ export interface Workspace {
   readonly setup: Setup;
   /** False until the user has kept a setup of his own (or loaded the demo). */
   readonly setupKept: boolean;
+  /** The plan as it was last made in this browser; null while there is none. */
+  readonly plan: PlanNow | null;
+  /** Its bids. */
+  readonly planned: PlannedBids;
   readonly changeLot: (
     id: LotId,
     set: LotFacts,

@@ -6,6 +6,7 @@ import { wholeSetup } from '../../src/domain/setup/starting-setup.ts';
 import { DAY, HOUR, MINUTE } from '../../src/domain/time/units.ts';
 import { readBackup } from '../../src/store/backup/read-backup.ts';
 import { doLotAct } from '../../src/views/lots/do-lot-act.ts';
+import { standingsUnder } from '../../src/views/lots/standing.ts';
 import { freshBrowser, value } from '../store/open-test-store.ts';
 import { InventedBrowser } from './invented-browser.ts';
 import { at, BOISE, closeAt, setUp, VENUE } from './invented-saturday.ts';
@@ -33,10 +34,9 @@ async function does(browser: InventedBrowser, id: LotId | undefined, act: LotAct
   const store = await browser.store();
   const state = id === undefined ? null : await store.lot(id);
   if (state === null) throw new Error('that lot is not on the list');
-  const done = await doLotAct(store, state, act, {
-    setup: wholeSetup(await store.setup(), BOISE),
-    now: browser.wallClock(),
-  });
+  const setup = wholeSetup(await store.setup(), BOISE);
+  const place = { setup, standings: standingsUnder(setup), now: browser.wallClock() };
+  const done = await doLotAct(store, state, act, place);
   store.close();
   expect(done.as).toBe('kept');
   await browser.wake();

@@ -111,6 +111,13 @@ export const HAPPENINGS: { readonly [Kind in HappeningKind]: fc.Arbitrary<Tellin
     dispute,
     outcome: { ended, at: WHEN, ...(ended === 'sale-undone' && { cents: cents(-20_000) }) },
   })),
+  'plan-choice': fc
+    .constantFrom('pinned' as const, 'skipped' as const, 'plan-ignored' as const, null)
+    .map((choice) => () => ({ kind: 'plan-choice', choice })),
+  'purse-set': fc.option(someCents).map((cash) => () => ({
+    kind: 'purse-set',
+    purse: cash === null ? null : { cashCents: cash, countedAt: WHEN, until: 'weekend' },
+  })),
   'setup-changed': fc.tuple(fc.string({ maxLength: 5 }), fc.option(fc.nat(50_000))).map(([name, pack]) => () => ({
     kind: 'setup-changed',
     set: {

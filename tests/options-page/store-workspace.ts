@@ -4,6 +4,7 @@ import type { LotState } from '../../src/folds/lot-state.ts';
 import type { EntryId } from '../../src/journal/ids.ts';
 import type { Store } from '../../src/store/store.ts';
 import type { Workspace } from '../../src/ui/workspace.ts';
+import { NO_PLAN } from '../../src/views/lots/planned-bids.ts';
 import { value } from '../store/open-test-store.ts';
 
 export interface Said {
@@ -18,13 +19,18 @@ export function storeWorkspace(store: Store, lots: readonly LotState[], setup: S
     complete: true,
     setup,
     setupKept: true,
+    plan: null,
+    planned: NO_PLAN,
     store,
     undo: async (entry) => {
       value(await store.undo(entry));
       return { ok: true, value: { entry } };
     },
     say: (sentence, entry) => said.push({ sentence, entry }),
-    ...({} as Omit<Workspace, 'lots' | 'complete' | 'setup' | 'setupKept' | 'store' | 'undo' | 'say'>),
+    ...({} as Omit<
+      Workspace,
+      'lots' | 'complete' | 'setup' | 'setupKept' | 'plan' | 'planned' | 'store' | 'undo' | 'say'
+    >),
   };
 }
 

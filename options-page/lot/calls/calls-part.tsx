@@ -1,4 +1,3 @@
-import { useMemo } from 'preact/hooks';
 import { leadsOf } from '../../../src/domain/alerts/lot-calls.ts';
 import { type PlannedCall, planOfLots } from '../../../src/domain/alerts/lot-plan.ts';
 import { correctionsIn } from '../../../src/domain/time/clock-correction.ts';
@@ -6,12 +5,12 @@ import type { Instant } from '../../../src/domain/time/instant.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
 import { useLotAct } from '../../../src/ui/hooks/use-lot-act.ts';
 import { useShownAlerts } from '../../../src/ui/hooks/use-shown-alerts.ts';
+import { useStandingsNow } from '../../../src/ui/hooks/use-standings.ts';
 import { CheckInput } from '../../../src/ui/inputs/check-input.tsx';
 import { ReadInput } from '../../../src/ui/inputs/read-input.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { alertLot } from '../../../src/views/lots/alert-lots.ts';
 import { RUSH_WORDS, rushOf } from '../../../src/views/lots/rush-words.ts';
-import { standingsUnder } from '../../../src/views/lots/standing.ts';
 import { callState, planWords, stepWords, timeWords } from '../../../src/views/words/call-words.ts';
 import { readLeads } from '../../setup/alerts/read-leads.ts';
 import { Fold } from '../fold.tsx';
@@ -29,7 +28,7 @@ export function CallsPart({ lot, now }: CallsPartProps) {
   const { setup, say } = useWorkspace();
   const act = useLotAct();
   const shown = useShownAlerts() ?? NOTHING;
-  const works = useMemo(() => standingsUnder(setup), [setup]);
+  const works = useStandingsNow();
   const alert = alertLot(lot, works, correctionsIn(shown.keys()));
   if (alert === null) return null;
   const { rules, zone, calendar } = { rules: setup.alerts, zone: setup.store.zone, calendar: rushOf(setup) };

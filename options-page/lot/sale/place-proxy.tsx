@@ -11,12 +11,12 @@ import { AmountActs } from '../../now/amount-acts.tsx';
 interface PlaceProxyProps {
   readonly lot: LotState;
   readonly bid: BidState;
-  /** Null when no price works; undefined when it can't be worked out. */
-  readonly maxBid: Cents | null | undefined;
+  /** Where to stop: null when nothing is to be bid; undefined when it can't be worked out. */
+  readonly stop: Cents | null | undefined;
 }
 
 /** The proxy that was entered at the venue, said with one press where the amount is right already; as in a row of the list. */
-export function PlaceProxy({ lot, bid, maxBid }: PlaceProxyProps) {
+export function PlaceProxy({ lot, bid, stop }: PlaceProxyProps) {
   const { send, pending, clear } = useAskedAct(lot);
   const place = useRef<HTMLDivElement>(null);
   const [kept, setKept] = useState(0);
@@ -27,7 +27,7 @@ export function PlaceProxy({ lot, bid, maxBid }: PlaceProxyProps) {
   const act = async (wanted: LotAct) => {
     if (await send(wanted)) setKept((before) => before + 1);
   };
-  const offered = bidOffer(bid, maxBid)?.cents;
+  const offered = bidOffer(bid, stop)?.cents;
   const stands = bid.own.proxy;
   return (
     <div ref={place} tabIndex={-1} class="place-proxy no-print">

@@ -3,7 +3,7 @@ import { instant } from '../../../src/domain/time/instant.ts';
 import { Unkept } from '../../../src/ui/ask/unkept.tsx';
 import { useAskedAct } from '../../../src/ui/ask/use-asked-act.ts';
 import { bidOffer, otherOffers, proxyWords } from '../../../src/views/lots/act-offers.ts';
-import { maxBidOf } from '../../../src/views/lots/bids.ts';
+import { stopOfStanding } from '../../../src/views/lots/bids.ts';
 import { AmountActs } from '../../now/amount-acts.tsx';
 import type { RowPanelProps } from './row-panel.tsx';
 
@@ -11,7 +11,7 @@ import type { RowPanelProps } from './row-panel.tsx';
 export function BidInRow({ lot, works, start, onClose }: RowPanelProps) {
   const { send, pending, clear } = useAskedAct(lot, start);
   const bid = works.bids.at(lot, instant(Date.now()));
-  const offered = bidOffer(bid, maxBidOf(works.of(lot)))?.cents;
+  const offered = bidOffer(bid, stopOfStanding(works.of(lot)))?.cents;
   const stands = bid.own.proxy;
   const act = async (wanted: LotAct) => {
     if (await send(wanted)) onClose();

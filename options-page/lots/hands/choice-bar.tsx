@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { lotName } from '../../../src/domain/lot/car-name.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
+import { useWorkspace } from '../../../src/ui/workspace.ts';
 import type { LeftOut } from '../../../src/views/lots/do-lot-acts.ts';
 import type { Standings } from '../../../src/views/lots/standing.ts';
 import { countWords } from '../../../src/views/words/count-words.ts';
@@ -30,6 +31,7 @@ type Panel = 'place' | 'venue' | 'recon';
 /** What can be done with the chosen lots at once. What the list does not show is named, so that nothing is done unseen. */
 export function ChoiceBar(props: ChoiceBarProps) {
   const { lots, hidden, onChoose, onCompare, onPrint } = props;
+  const { planned } = useWorkspace();
   const { drop } = useManyLots();
   const [panel, setPanel] = useState<Panel>();
   const [left, setLeft] = useState<readonly LeftOut[]>([]);
@@ -53,7 +55,7 @@ export function ChoiceBar(props: ChoiceBarProps) {
             <span class="strong" role="status">
               {countWords(lots.length, 'lot', 'lots')} chosen
             </span>
-            {opens('place', 'I placed these at max')}
+            {opens('place', planned.size === 0 ? 'I placed these at max' : 'I placed these as planned')}
             {opens('venue', 'Set venue')}
             {opens('recon', 'Add recon')}
             <button

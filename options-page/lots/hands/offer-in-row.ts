@@ -5,7 +5,7 @@ import type { LotState } from '../../../src/folds/lot-state.ts';
 import type { Pending } from '../../../src/ui/ask/use-asked-act.ts';
 import type { Workspace } from '../../../src/ui/workspace.ts';
 import { bidOffer } from '../../../src/views/lots/act-offers.ts';
-import { maxBidOf } from '../../../src/views/lots/bids.ts';
+import { stopOfStanding } from '../../../src/views/lots/bids.ts';
 import { doLotAct } from '../../../src/views/lots/do-lot-act.ts';
 import type { Standings } from '../../../src/views/lots/standing.ts';
 
@@ -16,7 +16,7 @@ export async function offerInRow(
   { store, setup, say }: Pick<Workspace, 'store' | 'setup' | 'say'>,
 ): Promise<Pending | null> {
   const now = instant(Date.now());
-  const offer = bidOffer(standings.bids.at(lot, now), maxBidOf(standings.of(lot)));
+  const offer = bidOffer(standings.bids.at(lot, now), stopOfStanding(standings.of(lot)));
   if (offer === null) return null;
   const act: LotAct = { do: 'bid', how: 'proxy', cents: offer.cents, offered: true };
   const done = await doLotAct(store, lot, act, { setup, standings, now });

@@ -16,25 +16,26 @@ interface PlaceAtMaxProps extends Pick<ChoiceBarProps, 'lots' | 'standings'> {
 
 /** Asks once before many bids are noted: how many, how much money that is, and which chosen lots are left out. */
 export function PlaceAtMax({ lots, standings, onDone, onLeave }: PlaceAtMaxProps) {
-  const { store, setup, say } = useWorkspace();
+  const { store, setup, planned, say } = useWorkspace();
   const { ready, left } = useMemo(
     () => planAtMax(lots, { setup, standings, now: instant(Date.now()) }),
     [lots, setup, standings],
   );
+  const at = planned.size === 0 ? 'at max' : 'as planned';
   const sending = useRef(false);
   const confirm = async () => {
     if (sending.current) return;
     sending.current = true;
     const done = await doAtMax(store, ready, { setup, standings, now: instant(Date.now()) });
     const noted = ready.length - done.left.length;
-    if (noted > 0) say(`${countWords(noted, 'proxy', 'proxies')} at max noted.`, ...done.entries);
+    if (noted > 0) say(`${countWords(noted, 'proxy', 'proxies')} ${at} noted.`, ...done.entries);
     onDone([...left, ...done.left]);
   };
   return (
     <div class="stack bulk-panel">
       {ready.length > 0 && (
         <p>
-          You placed {countWords(ready.length, 'proxy', 'proxies')} at max on the venues’ pages,{' '}
+          You placed {countWords(ready.length, 'proxy', 'proxies')} {at} on the venues’ pages,{' '}
           {formatMoney(sumCents(ready.map(({ cents }) => cents)))} in all?
         </p>
       )}

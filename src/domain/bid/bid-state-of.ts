@@ -1,4 +1,4 @@
-import { type Cents, cents } from '../money/cents.ts';
+import type { Cents } from '../money/cents.ts';
 import { HOUR } from '../time/units.ts';
 import { askIf } from './ask-if.ts';
 import type { BidAsk } from './bid-ask.ts';
@@ -9,6 +9,7 @@ import { type OwnBids, ownBids, type StandingBid } from './own-bids.ts';
 import { passedBy } from './passed-by.ts';
 import { type PriceRecord, priceRecord } from './price-record.ts';
 import { hasRoom, roomUnder } from './room.ts';
+import { overStop, type Stop, stopOf } from './stop-of.ts';
 
 /** A sale that moves by this much is another event: nobody knows whether proxies go along. */
 const MOVED_FAR = 12 * HOUR;
@@ -37,7 +38,8 @@ interface Known {
 
 function noBid(given: BidGiven, known: Known): NoBid {
   const { own, price } = known;
-  const room = roomUnder(given.maxBid, given.sealed ? undefined : price?.cents, given.increments);
+  const stop = stopOf(given);
+  const room = roomUnder(stop.at, given.sealed ? undefined : price?.cents, given.increments);
   const { withdrawn } = own;
   // Only a price that stood when our proxy was in can be ours.
   const mayBeOurs =
@@ -53,7 +55,7 @@ function noBid(given: BidGiven, known: Known): NoBid {
     ...askIf(room.is === 'unknown' && { ask: 'no-max-bid' }),
     ...closeAsks(given, known),
   ];
-  return { is: 'none', loud: hasRoom(room), asks, room, sealed: given.sealed, ...known };
+  return { is: 'none', loud: hasRoom(room), asks, room, than: stop.than, sealed: given.sealed, ...known };
 }
 
 function placedBid(given: BidGiven, bid: StandingBid, known: Known): OpenBid {
@@ -61,31 +63,36 @@ function placedBid(given: BidGiven, bid: StandingBid, known: Known): OpenBid {
   const passed = given.sealed ? { is: 'not' as const } : passedBy(bid, own, price, given.bidding);
   const { maxBid } = given;
   const shared: WithBid = { ...known, bid, loud: false, asks: [], noMaxBid: maxBid === undefined };
-  const over = maxBid !== undefined && (maxBid === null || bid.cents > maxBid);
+  const stop = stopOf(given);
+  // A max bid of nothing is none.
+  const most = stop.at === 0 ? null : stop.at;
+  const by = overStop(bid.cents, { ...stop, at: most });
+  const over = by !== 0;
   const asks = [...fallen(given, price), ...bidAsks(given, bid, own), ...closeAsks(given, known)];
   const missing = askIf(maxBid === undefined && { ask: 'no-max-bid' });
   if (passed.is === 'outbid') {
     const all = [...askIf(passed.ask), ...missing, ...asks];
-    return outbid(given, { ...shared, ...(passed.ours !== undefined && { ours: passed.ours }) }, passed.at, all, over);
+    const state = { ...shared, ...(passed.ours !== undefined && { ours: passed.ours }) };
+    return outbid(given, state, passed.at, { asks: all, alsoOverMax: over, stop });
   }
   const pending = pendingBecause(given, bid, price);
   const ours = passed.is === 'same' ? passed.ours : undefined;
   const own_ = { ...shared, ...(ours !== undefined && { ours }) };
   const same = askIf(ours === 'unknown' && { ask: 'high-bidder', price: bid.cents });
-  if (over && maxBid !== undefined) {
-    const accepted = riskAccepted(bid, maxBid, given.bidding.accepted);
+  if (over && most !== undefined) {
+    // Over plan nothing is risked but the other cars, so there is no risk to accept: the lot is taken out of the plan instead.
+    const accepted = stop.than === 'max' && riskAccepted(bid, most, given.bidding.accepted);
     const why = bid.why === undefined && bid.maxBidThen !== undefined && isOver(bid.cents, bid.maxBidThen);
-    const risk = accepted
-      ? []
-      : [
-          ...askIf(why && { ask: 'why-over' as const }),
-          { ask: 'cut-or-accept' as const, to: maxBid === 0 ? null : maxBid },
-        ];
+    const risk =
+      accepted || stop.than === 'plan'
+        ? []
+        : [...askIf(why && { ask: 'why-over' as const }), { ask: 'cut-or-accept' as const, to: most }];
     return {
       ...own_,
       is: 'over-max',
-      by: maxBid === null || maxBid === 0 ? null : cents(bid.cents - maxBid),
-      maxBid: maxBid === 0 ? null : maxBid,
+      than: stop.than,
+      by,
+      maxBid: most,
       accepted,
       sealed: given.sealed,
       loud: !accepted || isLoud(asks),
@@ -104,7 +111,7 @@ function placedBid(given: BidGiven, bid: StandingBid, known: Known): OpenBid {
     return { ...own_, is: 'pending', because: pending, asks: all, loud: pending === 'price-below' || isLoud(all) };
   }
   const before = passed.is === 'before';
-  const room = roomUnder(maxBid, price?.cents, given.increments);
+  const room = roomUnder(stop.at, price?.cents, given.increments);
   const all = [
     ...askIf(before && price && { ask: 'price-now', price: price.cents, seenAt: price.seenAt, bid: bid.cents }),
     ...same,
@@ -121,9 +128,15 @@ function placedBid(given: BidGiven, bid: StandingBid, known: Known): OpenBid {
   };
 }
 
-function outbid(given: BidGiven, shared: WithBid, at: Cents, asks: readonly BidAsk[], alsoOverMax: boolean): Outbid {
-  const room = roomUnder(given.maxBid, at, given.increments);
-  return { ...shared, is: 'outbid', at, room, alsoOverMax, asks, loud: hasRoom(room) || isLoud(asks) };
+interface OutbidBy {
+  readonly asks: readonly BidAsk[];
+  readonly alsoOverMax: boolean;
+  readonly stop: Stop;
+}
+
+function outbid(given: BidGiven, shared: WithBid, at: Cents, { asks, alsoOverMax, stop }: OutbidBy): Outbid {
+  const room = roomUnder(stop.at, at, given.increments);
+  return { ...shared, is: 'outbid', at, room, than: stop.than, alsoOverMax, asks, loud: hasRoom(room) || isLoud(asks) };
 }
 
 /** A live bid that the venue has not shown yet, and any bid at a sealed sale. */

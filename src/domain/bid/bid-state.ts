@@ -15,6 +15,8 @@ export interface BidGiven {
   readonly sealed: boolean;
   /** Null when no price works; undefined when it can't be worked out. Asked for only where something hangs on it. */
   readonly maxBid: Cents | null | undefined;
+  /** What the plan for the purse bids; null when it leaves the lot out, absent where there is no plan for it. */
+  readonly planned?: Cents | null | undefined;
   /** Of the sale; undefined when nobody knows them. */
   readonly increments: Increments | undefined;
   /** When it closes: the first and the last moment that this can mean. Undefined while nobody has said. */
@@ -48,6 +50,9 @@ interface Shared {
   readonly own: OwnBids;
 }
 
+/** What a bid is held against: the max bid, or what the plan makes of it where that is less. */
+export type Than = 'max' | 'plan';
+
 /** Between two readings of its close nobody can say whether it has closed. */
 interface Open extends Shared {
   readonly mayHaveClosed: boolean;
@@ -56,6 +61,8 @@ interface Open extends Shared {
 export interface NoBid extends Open {
   readonly is: 'none';
   readonly room: Room;
+  /** What the room ends at. */
+  readonly than: Than;
   readonly sealed: boolean;
 }
 
@@ -80,15 +87,17 @@ export interface Outbid extends WithBid {
   readonly is: 'outbid';
   readonly at: Cents;
   readonly room: Room;
+  readonly than: Than;
   readonly alsoOverMax: boolean;
 }
 
-/** Ours is above the max bid, and it may win. */
+/** Ours is above the max bid, or well above what the plan bids now, and it may win. */
 export interface OverMax extends WithBid {
   readonly is: 'over-max';
-  /** By how much; null where no price works. */
+  readonly than: Than;
+  /** By how much; null where no price works, or the plan leaves the lot out. */
   readonly by: Cents | null;
-  /** The max bid; null where no price works. */
+  /** The max bid or the planned one; null where no price works, or the plan leaves the lot out. */
   readonly maxBid: Cents | null;
   /** Somebody decided to leave it so, and gave a reason. */
   readonly accepted: boolean;

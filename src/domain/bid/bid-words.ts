@@ -1,7 +1,7 @@
 import { type Cents, cents } from '../money/cents.ts';
 import { formatMoney } from '../money/format-money.ts';
 import { sayEnd } from '../sale/result-words.ts';
-import type { BidState, Ended, NoBid, OverMax, Pending, Standing, WithBid } from './bid-state.ts';
+import type { BidState, Ended, NoBid, OverMax, Pending, Standing, Than, WithBid } from './bid-state.ts';
 import { person } from './person-words.ts';
 import type { Room } from './room.ts';
 
@@ -18,7 +18,7 @@ function plainWords(state: BidState): string {
     case 'standing':
       return standingWords(state);
     case 'outbid':
-      return `Outbid at ${formatMoney(state.at)}${outbidRoom(state.room)}${state.price?.fell ? ', check price' : ''}`;
+      return `Outbid at ${formatMoney(state.at)}${outbidRoom(state)}${state.price?.fell ? ', check price' : ''}`;
     case 'over-max':
       return overMaxWords(state);
     case 'pending':
@@ -37,16 +37,16 @@ export function priceWords(state: BidState): string {
   return price.seenAt < bid.at ? 'no price seen since' : '';
 }
 
-function noBidWords({ room, own }: NoBid): string {
+function noBidWords({ room, own, than }: NoBid): string {
   switch (room.is) {
     case 'over':
-      return `Price ${formatMoney(room.by)} over max`;
+      return `Price ${formatMoney(room.by)} over ${than}`;
     case 'at':
-      return 'Price is at max';
+      return `Price is at ${than}`;
     case 'next-over':
-      return `Next bid ${formatMoney(room.next)} is over max`;
+      return `Next bid ${formatMoney(room.next)} is over ${than}`;
     case 'no-price':
-      return 'Don’t bid';
+      return than === 'plan' ? LEFT_OUT : 'Don’t bid';
     default:
   }
   return own.withdrawn?.cents === undefined ? 'No proxy yet' : `No proxy: withdrawn by ${person(own.withdrawn.by)}`;
@@ -70,29 +70,33 @@ function standingWords(state: Standing): string {
 
 const placedWord = ({ bid }: WithBid): string => (bid.how === 'live' ? 'Bid' : 'Placed');
 
-function outbidRoom(room: Room): string {
+/** The plan has better uses for the cash. */
+const LEFT_OUT = 'Left out of the plan';
+
+function outbidRoom({ room, than }: { readonly room: Room; readonly than: Than }): string {
   switch (room.is) {
     case 'left':
       return '';
     case 'over':
-      return ', above max: don’t chase';
+      return `, above ${than}: don’t chase`;
     case 'at':
-      return ', price is at max';
+      return `, price is at ${than}`;
     case 'next-over':
-      return `, next bid ${formatMoney(room.next)} is over max`;
+      return `, next bid ${formatMoney(room.next)} is over ${than}`;
     case 'no-price':
-      return ', don’t bid';
+      return than === 'plan' ? ', left out of the plan' : ', don’t bid';
     case 'unknown':
       return ', no max bid';
   }
 }
 
 function overMaxWords(state: OverMax): string {
-  const { bid, by, maxBid, price, sealed } = state;
+  const { bid, by, maxBid, price, sealed, than } = state;
   const what = sealed ? 'Sealed bid' : placedWord(state);
-  const over = by === null ? 'don’t bid' : `${formatMoney(by)} over max`;
+  const none = than === 'plan' ? 'left out of the plan' : 'don’t bid';
+  const over = by === null ? none : `${formatMoney(by)} over ${than}`;
   const past = sealed || maxBid === null ? 0 : (price?.cents ?? 0) - maxBid;
-  return `${what} ${formatMoney(bid.cents)}, ${over}${past > 0 ? `. Price ${formatMoney(cents(past))} over max` : ''}`;
+  return `${what} ${formatMoney(bid.cents)}, ${over}${past > 0 ? `. Price ${formatMoney(cents(past))} over ${than}` : ''}`;
 }
 
 function pendingWords({ bid, because, price }: Pending): string {

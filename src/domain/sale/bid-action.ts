@@ -21,6 +21,8 @@ export const bidActionSchema = z.strictObject({
   why: z.optional(z.string().check(z.minLength(1), z.maxLength(400))),
   /** The max bid at that moment; null when no price worked, absent when none was known. */
   maxBidCents: z.optional(z.nullable(positiveCentsSchema)),
+  /** What the plan bid at that moment; null when it left the lot out, absent when there was no plan for it. */
+  plannedCents: z.optional(z.nullable(positiveCentsSchema)),
   /**
    * What the venue says of our bid: that it has it, that it leads, that another leads, or that it never got it. Of one that was
    * withdrawn, `accepted`: it let us go.

@@ -51,7 +51,7 @@ export function readHeading(heading: string): HeadingMatch | null {
   const almost = FIELD_BY_WORDS.get(bare);
   if (almost !== undefined) return { field: almost, exact: true };
   // Someone's own limit is never the price: "max bid" would otherwise be taken for a bid that stands.
-  if (/\b(?:max|my|reserve|start(?:ing)?|opening|buy|fee|next|minimum|floor)\b/.test(words)) return null;
+  if (/\b(?:max|my|plan(?:ned)?|reserve|start(?:ing)?|opening|buy|fee|next|minimum|floor)\b/.test(words)) return null;
   // The last words of a heading say what it is about: "seller notes" are notes.
   const inside =
     LONGER_WORDS.find(([wording]) => ` ${bare}`.endsWith(` ${wording}`)) ??

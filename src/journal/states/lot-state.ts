@@ -1,6 +1,7 @@
 import type { Bidding } from '../../domain/bid/bidding.ts';
 import type { Evidence } from '../../domain/lot/evidence.ts';
 import type { LotFacts, LotId, LotSource } from '../../domain/lot/lot.ts';
+import type { PlanChoice } from '../../domain/plan/plan-lot.ts';
 import type { Instant } from '../../domain/time/instant.ts';
 import type { EntryId } from '../ids.ts';
 import type { AfterSaleState } from './after-sale-state.ts';
@@ -27,6 +28,8 @@ export interface LotState {
   readonly after?: AfterSaleState;
   /** What was said back to its alerts; absent until something was. */
   readonly clock?: ClockState;
+  /** What the user told the plan about it; absent until he said something. */
+  readonly planChoice?: PlanChoice | null;
   /** No longer watched; kept because nothing is ever deleted. */
   readonly dropped: boolean;
   /** The entry that brought it in (perhaps together with others). */

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useContext, useMemo, useState } from 'preact/hooks';
 import type { FrontTab } from '../../browser/page-access.ts';
 import type { DraftFieldName, DraftLots } from '../../capture/draft/draft-lot.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
@@ -8,6 +8,7 @@ import { pageDesk, rememberPlaces } from '../../reading/page-desk.ts';
 import { startPointing, takePointed } from '../../reading/read-tab.ts';
 import { readingContext } from '../../reading/reading-context.ts';
 import type { Store } from '../../store/store.ts';
+import { Planned } from '../planned.ts';
 import { LotChecklist } from './lot-checklist.tsx';
 import { OneLot } from './one-lot.tsx';
 import { type PageReading, usePageReading } from './use-page-reading.ts';
@@ -29,7 +30,11 @@ export interface PagePanelProps {
 /** Reads the page in front, and shows what it found before anything is kept. */
 export function PagePanel({ store, setup, tab, site, recent, pointed, onSetup, onLeave }: PagePanelProps) {
   const [remembered, setRemembered] = useState<readonly PointedPlace[]>([]);
-  const desk = useMemo(() => pageDesk({ store, setup, recent, tab: tab.id, site }), [store, setup, recent, tab, site]);
+  const planned = useContext(Planned);
+  const desk = useMemo(
+    () => pageDesk({ store, setup, planned, recent, tab: tab.id, site }),
+    [store, setup, planned, recent, tab, site],
+  );
   const { reading, settled, fail } = usePageReading(tab.id, async () => {
     const places = pointed ? await takePointed(tab.id, site) : [];
     const known = places.length === 0 ? setup : await remember(places);

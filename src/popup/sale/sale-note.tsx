@@ -12,7 +12,7 @@ import type { Store } from '../../store/store.ts';
 import { Unkept } from '../../ui/ask/unkept.tsx';
 import { FieldFrame } from '../../ui/inputs/field.tsx';
 import { bidOffer, otherOffers, proxyWords } from '../../views/lots/act-offers.ts';
-import { maxBidOf } from '../../views/lots/bids.ts';
+import { stopOfStanding } from '../../views/lots/bids.ts';
 import type { Standings } from '../../views/lots/standing.ts';
 import { EndActs } from './end-acts.tsx';
 import { useNotedAct } from './use-noted-act.ts';
@@ -32,10 +32,10 @@ export function SaleNote({ store, setup, lot, standings, now, onKept }: SaleNote
   const [text, setText] = useState('');
   const [picture, setPicture] = useState(true);
   const [fault, setFault] = useState<string>();
-  const { send, pending, said, undo, clear } = useNotedAct({ store, setup, lot, picture, onKept });
+  const { send, pending, said, undo, clear } = useNotedAct({ store, setup, standings, lot, picture, onKept });
   const state = standings.bids.at(lot, now);
   const open = state.is !== 'ended';
-  const offer = bidOffer(state, maxBidOf(standings.of(lot)));
+  const offer = bidOffer(state, stopOfStanding(standings.of(lot)));
   const typed = parseMoney(text);
   const amount = typed.ok && typed.value > 0 ? typed.value : null;
 

@@ -7,11 +7,13 @@ import type { EntryId } from '../../journal/ids.ts';
 import type { Store } from '../../store/store.ts';
 import type { Pending } from '../../ui/ask/use-asked-act.ts';
 import { doLotAct, previewAct } from '../../views/lots/do-lot-act.ts';
+import type { Standings } from '../../views/lots/standing.ts';
 import { receiptOfPage } from './note-bid.ts';
 
 interface NotedActOptions {
   readonly store: Store;
   readonly setup: Setup;
+  readonly standings: Standings;
   readonly lot: LotState;
   /** Whether a bid is kept with a picture of the page in front. */
   readonly picture: boolean;
@@ -25,7 +27,7 @@ export interface SaidAct {
 }
 
 /** Acts on a lot from the popup: with the page in front as a receipt where a bid is noted. */
-export function useNotedAct({ store, setup, lot, picture, onKept }: NotedActOptions) {
+export function useNotedAct({ store, setup, standings, lot, picture, onKept }: NotedActOptions) {
   const [pending, setPending] = useState<Pending>();
   const [said, setSaid] = useState<SaidAct>({ words: '', undo: [] });
   const fresh = async () => {
@@ -35,14 +37,14 @@ export function useNotedAct({ store, setup, lot, picture, onKept }: NotedActOpti
   const withReceipt = async (act: LotAct): Promise<{ readonly act: LotAct; readonly words: string }> => {
     const isReceipt = act.do === 'bid' || act.do === 'saw';
     // What is asked first keeps nothing yet, so no picture of it is kept either.
-    if (!isReceipt || previewAct(lot, act, { setup, now: instant(Date.now()) }).as !== 'write')
+    if (!isReceipt || previewAct(lot, act, { setup, standings, now: instant(Date.now()) }).as !== 'write')
       return { act, words: '' };
     const { receipt, words } = await receiptOfPage(store, lot.id, picture);
     return { act: { ...act, receipt }, words };
   };
   const send = async (wanted: LotAct): Promise<boolean> => {
     const { act, words } = await withReceipt(wanted);
-    const done = await doLotAct(store, lot, act, { setup, now: instant(Date.now()) });
+    const done = await doLotAct(store, lot, act, { setup, standings, now: instant(Date.now()) });
     if (done.as === 'ask' || done.as === 'refuse') {
       setSaid({ words: '', undo: [] });
       setPending({ act: wanted, ...(done.as === 'ask' ? { question: done.question } : { why: done.message }) });

@@ -4,6 +4,7 @@ import { DEVICE_RANDOM_BYTES, newDeviceId } from '../../journal/sortable-id.ts';
 import type { Head, WriteTransaction } from '../connection/schema.ts';
 import { keepSignedHeads, wellSigned } from '../signing/signed-heads.ts';
 import { foldIntoViews } from '../views/fold-into-views.ts';
+import { changePlanBasis } from '../views/kept-plan.ts';
 import { freshHead, lastIdOf, readHead, writeHead } from '../write/head.ts';
 import { Refused } from '../write/refused.ts';
 import type { Session } from '../write/session.ts';
@@ -78,8 +79,11 @@ async function restoreIn(
     backup.entries.filter(({ id }) => !kept.has(id)),
   );
   await bringFiles(tx, backup, mode);
-  writeHead(tx, await headAfter(session, tx, backup, mode));
+  const head = await headAfter(session, tx, backup, mode);
+  writeHead(tx, head);
   await foldIntoViews(tx);
+  // A plan that is being made just now is of what was here before.
+  changePlanBasis(tx, `restored ${await tx.objectStore('entries').count()}`);
   return {
     added: backup.entries.length - same.size,
     same: same.size,

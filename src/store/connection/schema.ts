@@ -8,6 +8,7 @@ import type { LotState } from '../../folds/lot-state.ts';
 import { authorSchema, deviceIdSchema, entryIdSchema, hashSchema } from '../../journal/ids.ts';
 import type { Envelope } from '../../journal/read-entry.ts';
 import type { SignedHead } from '../../journal/signed-head.ts';
+import type { KeptPlan } from '../../views/plan/kept-plan.ts';
 
 /** Where this browser continues its chain, and in whose name. */
 export const headSchema = z.strictObject({
@@ -65,8 +66,17 @@ export interface HeadroomSchema extends DBSchema {
   alerts: { key: string; value: ShownAlert };
   files: { key: string; value: StoredFile };
   meta: {
-    key: 'head' | 'views' | 'last-backup' | 'first-rows' | 'author-given' | 'signing-key' | 'signed-heads';
-    value: Head | Views | LastBackup | FirstRows | true | CryptoKeyPair | readonly SignedHead[];
+    key:
+      | 'head'
+      | 'views'
+      | 'last-backup'
+      | 'first-rows'
+      | 'author-given'
+      | 'signing-key'
+      | 'signed-heads'
+      | 'plan'
+      | 'plan-basis';
+    value: Head | Views | LastBackup | FirstRows | true | CryptoKeyPair | readonly SignedHead[] | KeptPlan | string;
   };
 }
 

@@ -3,12 +3,16 @@ import type { LotId } from '../../domain/lot/lot.ts';
 import type { Instant } from '../../domain/time/instant.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import type { SetupState } from '../../journal/states/setup-state.ts';
+import type { PlannedBids } from '../../views/lots/planned-bids.ts';
+import { PLAN_VERSION, plannedBids } from '../../views/plan/kept-plan.ts';
 import type { ReadTransaction, WriteTransaction } from '../connection/schema.ts';
 import type { Session } from '../write/session.ts';
+import { planIn } from './plan-in.ts';
 
 /** What the first rows of the list say, and all that their words depend on. */
 export interface NextLots {
   readonly setup: SetupState;
+  readonly planned: PlannedBids;
   /** Watched lots, the next to close first. */
   readonly lots: readonly LotState[];
   /** Other lots of the same cars, dropped ones too. */
@@ -52,9 +56,10 @@ async function nextLots(tx: ReadTransaction, from: Instant, limit: number): Prom
   const store = tx.objectStore('lots');
   const byClose = store.index('close').getAll(IDBKeyRange.lowerBound(from), 2 * limit);
   const setup = (await tx.objectStore('setup').get('sections')) ?? null;
+  const planned = plannedBids(await planIn(tx, PLAN_VERSION));
   const lots = (await byClose).filter(({ dropped }) => !dropped).slice(0, limit);
   const shown = new Set<LotId>(lots.map(({ id }) => id));
   const vins = new Set(lots.flatMap(({ facts }) => facts.vin ?? []));
   const cars = await Promise.all([...vins].map((vin) => store.index('vin').getAll(vin)));
-  return { setup, lots, sameCars: cars.flat().filter(({ id }) => !shown.has(id)) };
+  return { setup, planned, lots, sameCars: cars.flat().filter(({ id }) => !shown.has(id)) };
 }

@@ -11,6 +11,7 @@ import { eachEntry } from '../journal/each-entry.ts';
 import { readHead } from '../write/head.ts';
 import { replaceAll } from '../write/write-all.ts';
 import { forgetFirstRows } from './first-rows.ts';
+import { forgetPlan } from './kept-plan.ts';
 import { everyUndone } from './refold.ts';
 
 /** Makes every view again from the journal alone, for this browser, inside the caller's transaction. */
@@ -32,6 +33,7 @@ export async function foldIntoViews(tx: WriteTransaction): Promise<Views> {
     applyToAlerts(alerts, read.entry, device);
   });
   forgetFirstRows(tx);
+  forgetPlan(tx);
   replaceAll(tx.objectStore('lots'), lots.values());
   replaceAll(tx.objectStore('alerts'), alerts.values());
   await tx.objectStore('setup').clear();

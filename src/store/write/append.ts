@@ -13,6 +13,7 @@ import { firstIssue } from '../../journal/read-entry.ts';
 import { ID_RANDOM_BYTES } from '../../journal/sortable-id.ts';
 import type { Head, WriteTransaction } from '../connection/schema.ts';
 import { forgetFirstRows } from '../views/first-rows.ts';
+import { changePlanBasis } from '../views/kept-plan.ts';
 import { updateViews } from '../views/update-views.ts';
 import { readHead, writeHead } from './head.ts';
 import { Refused, refusalFor } from './refused.ts';
@@ -85,6 +86,8 @@ export async function writeEntries(
     entries.push(made.entry);
   }
   if (touched.lots.size > 0 || touched.setup) forgetFirstRows(tx);
+  if ((touched.lots.size > 0 || touched.setup || touched.books) && place.lastId !== null)
+    changePlanBasis(tx, place.lastId);
   const head = { ...place, author };
   writeHead(tx, head);
   return { entries, head };

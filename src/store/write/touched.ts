@@ -8,9 +8,11 @@ export interface StoreChange {
   readonly alerts: boolean;
   /** Something was booked. */
   readonly books?: boolean;
+  /** The plan was made anew. */
+  readonly plan?: boolean;
 }
 
-export const EVERYTHING: StoreChange = { lots: 'many', setup: true, alerts: true, books: true };
+export const EVERYTHING: StoreChange = { lots: 'many', setup: true, alerts: true, books: true, plan: true };
 
 const MANY = 100;
 
@@ -38,5 +40,6 @@ export function bothChanges(a: StoreChange, b: StoreChange): StoreChange {
     setup: a.setup || b.setup,
     alerts: a.alerts || b.alerts,
     ...((a.books || b.books) && { books: true }),
+    ...((a.plan || b.plan) && { plan: true }),
   };
 }

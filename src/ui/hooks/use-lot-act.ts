@@ -6,6 +6,7 @@ import { instant } from '../../domain/time/instant.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import { doLotAct } from '../../views/lots/do-lot-act.ts';
 import { useWorkspace } from '../workspace.ts';
+import { useStandingsNow } from './use-standings.ts';
 
 /** What came of an act on a screen: null when it was kept or known, else the question or the reason why it was not. */
 export type Unkept = Extract<Done, { as: 'ask' | 'refuse' }>;
@@ -16,14 +17,15 @@ export type Unkept = Extract<Done, { as: 'ask' | 'refuse' }>;
  */
 export function useLotAct(): (lot: LotState, act: LotAct) => Promise<Unkept | null> {
   const { store, setup, say } = useWorkspace();
+  const standings = useStandingsNow();
   return useCallback(
     async (lot, act) => {
-      const done = await doLotAct(store, lot, act, { setup, now: instant(Date.now()) });
+      const done = await doLotAct(store, lot, act, { setup, standings, now: instant(Date.now()) });
       if (done.as === 'kept') say(`${lotTitle(lot.facts)}: ${done.words}.`, ...done.entries);
       else if (done.as === 'nothing') say(`${lotTitle(lot.facts)}: ${done.message}`);
       else return done;
       return null;
     },
-    [store, setup, say],
+    [store, setup, standings, say],
   );
 }

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import type { Setup } from '../../domain/setup/setup.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import { type Standings, standingsUnder } from '../../views/lots/standing.ts';
+import { useWorkspace } from '../workspace.ts';
 
 /** A slice of work short enough that the page never feels it. */
 const SLICE_MS = 8;
@@ -9,16 +9,15 @@ const SLICE_MS = 8;
 const LOOK_AGAIN_MS = 500;
 
 /**
- * Standings under the present setup. While `ahead` holds, those of all `lots` are worked out in the page's idle moments;
+ * Standings under the present setup and plan. While `ahead` holds, those of all `lots` are worked out in the page's idle moments;
  * `settled` changes when they all are, so that a list sorted by them can be put in its final order; `worked` changes from
  * time to time before that.
  */
 export function useStandings(
-  setup: Setup,
   lots: readonly LotState[],
   ahead: boolean,
 ): { standings: Standings; settled: boolean; worked: number } {
-  const standings = useMemo(() => keptUnder(setup), [setup]);
+  const standings = useStandingsNow();
   const [worked, setWorked] = useState(0);
   const [settledFor, setSettledFor] = useState<readonly LotState[] | null>(null);
   useEffect(() => {
@@ -41,11 +40,8 @@ export function useStandings(
   return { standings, settled: settledFor === lots, worked };
 }
 
-/** While the setup stays, so does what was worked out under it: who comes back to a list finds its order as it was. */
-const kept = new WeakMap<Setup, Standings>();
-
-function keptUnder(setup: Setup): Standings {
-  const standings = kept.get(setup) ?? standingsUnder(setup);
-  kept.set(setup, standings);
-  return standings;
+/** Standings under the present setup and plan; what was worked out under the setup before is not worked out again. */
+export function useStandingsNow(): Standings {
+  const { setup, planned } = useWorkspace();
+  return useMemo(() => standingsUnder(setup, planned), [setup, planned]);
 }

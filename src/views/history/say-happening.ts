@@ -6,6 +6,7 @@ import { ATTACHMENTS_WORDS } from '../../journal/happenings/attachments-words.ts
 import { BOOKS_WORDS } from '../../journal/happenings/books-words.ts';
 import { CLOCK_WORDS } from '../../journal/happenings/clock-words.ts';
 import { HOUSEKEEPING_WORDS } from '../../journal/happenings/housekeeping-words.ts';
+import { PLAN_WORDS } from '../../journal/happenings/plan-words.ts';
 import { SALE_WORDS } from '../../journal/happenings/sale-words.ts';
 import { WATCHING_WORDS } from '../../journal/happenings/watching-words.ts';
 
@@ -15,6 +16,7 @@ const WORDS: { readonly [Kind in HappeningKind]: (happening: HappeningOf<Kind>) 
   ...BOOKS_WORDS,
   ...CLOCK_WORDS,
   ...HOUSEKEEPING_WORDS,
+  ...PLAN_WORDS,
   ...SALE_WORDS,
   ...WATCHING_WORDS,
 };

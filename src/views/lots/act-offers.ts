@@ -10,19 +10,19 @@ export interface Offered {
 }
 
 /**
- * The bid that can be noted with one press: placed, raised or cut to the max bid. Null where a press could only be wrong: no
+ * The bid that can be noted with one press: placed, raised or cut to where to stop. Null where a press could only be wrong: no
  * amount is offered that a price has passed.
- * @param maxBid null when no price works; undefined when it can't be worked out
+ * @param stop the max bid, or the plan's bid where that is less; see `stopOfStanding`
  */
-export function bidOffer(state: BidState, maxBid: Cents | null | undefined): Extract<Offer, { do: 'bid' }> | null {
-  if (typeof maxBid !== 'number' || maxBid === 0) return null;
+export function bidOffer(state: BidState, stop: Cents | null | undefined): Extract<Offer, { do: 'bid' }> | null {
+  if (typeof stop !== 'number' || stop === 0) return null;
   switch (state.is) {
     case 'none':
-      return state.room.is === 'left' ? { do: 'bid', verb: 'placed', cents: maxBid } : null;
+      return state.room.is === 'left' ? { do: 'bid', verb: 'placed', cents: stop } : null;
     case 'outbid':
-      return state.room.is === 'left' && maxBid > state.bid.cents ? { do: 'bid', verb: 'raised', cents: maxBid } : null;
+      return state.room.is === 'left' && stop > state.bid.cents ? { do: 'bid', verb: 'raised', cents: stop } : null;
     case 'over-max':
-      return { do: 'bid', verb: 'cut', cents: maxBid };
+      return { do: 'bid', verb: 'cut', cents: stop };
     default:
       return null;
   }
@@ -32,7 +32,10 @@ export function bidOffer(state: BidState, maxBid: Cents | null | undefined): Ext
 export function otherOffers(state: BidState): readonly Offered[] {
   if (state.is !== 'over-max') return [];
   const withdrawn: Offered = { words: 'I withdrew it', act: { do: 'withdraw' } };
-  const accept: Offered = { words: 'Accept the risk', act: { do: 'accept-risk', why: '' } };
+  const accept: Offered =
+    state.than === 'plan'
+      ? { words: 'Ignore the plan for it', act: { do: 'plan', choice: 'plan-ignored' } }
+      : { words: 'Accept the risk', act: { do: 'accept-risk', why: '' } };
   return [...(state.maxBid === null ? [withdrawn] : []), ...(state.accepted ? [] : [accept])];
 }
 

@@ -9,7 +9,7 @@ import { hasBid } from '../../folds/bid-given.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import { bidOffer } from './act-offers.ts';
 import { newsOfBid } from './bid-news.ts';
-import { maxBidOf } from './bids.ts';
+import { stopOfStanding } from './bids.ts';
 import type { LotWorks } from './standing.ts';
 import { stopWords } from './stop-words.ts';
 
@@ -87,13 +87,13 @@ function alertBid(lot: LotState, { of, bids }: LotWorks): AlertBid {
       return bidSentence(bids.open(lot));
     },
     get offer() {
-      return bidOffer(bids.open(lot), maxBidOf(of(lot)));
+      return bidOffer(bids.open(lot), stopOfStanding(of(lot)));
     },
     get news() {
       return newsOfBid(lot, bids.open(lot));
     },
     get price() {
-      return priceSeen(bids.open(lot), maxBidOf(of(lot)));
+      return priceSeen(bids.open(lot), stopOfStanding(of(lot)));
     },
     get at() {
       const state = bids.open(lot);
@@ -101,7 +101,7 @@ function alertBid(lot: LotState, { of, bids }: LotWorks): AlertBid {
     },
     get raisable() {
       const state = bids.open(lot);
-      return state.is === 'standing' && state.bid.cents < (maxBidOf(of(lot)) ?? 0);
+      return state.is === 'standing' && state.bid.cents < (stopOfStanding(of(lot)) ?? 0);
     },
   };
 }

@@ -28,11 +28,11 @@ export function newsOfBid({ id, changedAt }: Pick<LotState, 'id' | 'changedAt'>,
     };
   const { maxBid } = state;
   return {
-    key: `${id} over ${bid.cents} ${maxBid ?? 0}`,
+    key: `${id} over ${state.than === 'plan' ? 'plan ' : ''}${bid.cents} ${maxBid ?? 0}`,
     since: changedAt,
     title,
     urgent: true,
-    body: maxBid === null ? 'Withdraw it or accept the risk.' : `Cut it to ${formatMoney(maxBid)} or accept the risk.`,
+    body: `${maxBid === null ? 'Withdraw it' : `Cut it to ${formatMoney(maxBid)}`} or ${state.than === 'plan' ? 'ignore the plan for it' : 'accept the risk'}.`,
   };
 }
 

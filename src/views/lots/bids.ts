@@ -1,11 +1,13 @@
 import { attempt } from '../../domain/attempt.ts';
 import type { BidGiven, BidState, OpenBid } from '../../domain/bid/bid-state.ts';
 import { bidStateOf, openBid } from '../../domain/bid/bid-state-of.ts';
+import { stopOf } from '../../domain/bid/stop-of.ts';
 import { type Cents, ZERO } from '../../domain/money/cents.ts';
 import type { Increments } from '../../domain/price/increments.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import { bidGiven } from '../../folds/bid-given.ts';
 import type { LotState } from '../../folds/lot-state.ts';
+import { NO_PLAN, type PlannedBids } from './planned-bids.ts';
 import type { Standing } from './standing.ts';
 
 /** What the bids on lots really are, under one setup. Every screen, notice and file asks here. */
@@ -16,8 +18,15 @@ export interface Bids {
   readonly open: (lot: LotState) => OpenBid;
 }
 
-/** @param standingOf where the max bid comes from; asked only for lots of which something hangs on it */
-export function bidsUnder(setup: Pick<Setup, 'venues'>, standingOf: (lot: LotState) => Standing): Bids {
+/**
+ * @param standingOf where the max bid comes from; asked only for lots of which something hangs on it
+ * @param planned what the plan bids
+ */
+export function bidsUnder(
+  setup: Pick<Setup, 'venues'>,
+  standingOf: (lot: LotState) => Standing,
+  planned: PlannedBids = NO_PLAN,
+): Bids {
   const stepsOf = incrementsUnder(setup);
   const given = remembered(
     (lot): BidGiven =>
@@ -25,6 +34,7 @@ export function bidsUnder(setup: Pick<Setup, 'venues'>, standingOf: (lot: LotSta
         get maxBid() {
           return maxBidOf(standingOf(lot));
         },
+        planned: planned.get(lot.id),
         increments: stepsOf(lot),
       }),
   );
@@ -53,6 +63,7 @@ const NOT_WORKED_OUT: OpenBid = {
   loud: true,
   asks: [{ ask: 'no-max-bid' }],
   room: { is: 'unknown' },
+  than: 'max',
   sealed: false,
   own: {},
   mayHaveClosed: false,
@@ -61,6 +72,13 @@ const NOT_WORKED_OUT: OpenBid = {
 /** Null when no price works; undefined when the max bid can't be worked out. */
 export const maxBidOf = ({ maxBid, missing }: Pick<Standing, 'maxBid' | 'missing'>): Cents | null | undefined =>
   missing.length > 0 ? undefined : maxBid;
+
+/**
+ * Where to stop: the max bid, or the plan's bid where there is a plan and that is less. Null when nothing is to be bid;
+ * undefined when the max bid can't be worked out.
+ */
+export const stopOfStanding = (standing: Pick<Standing, 'maxBid' | 'missing' | 'planned'>): Cents | null | undefined =>
+  stopOf({ maxBid: maxBidOf(standing), planned: standing.planned }).at;
 
 /** The steps in which a lot's sale goes: its own, else its venue's; undefined where nobody knows them. */
 export function incrementsUnder({ venues }: Pick<Setup, 'venues'>): (lot: LotState) => Increments | undefined {

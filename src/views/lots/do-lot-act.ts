@@ -25,8 +25,8 @@ export interface LotActStore extends ActStore {
 interface ActPlace {
   readonly setup: Setup;
   readonly now: Instant;
-  /** The standings under that setup, where the door has them. */
-  readonly standings?: Standings;
+  /** The standings under that setup and the plan of now. */
+  readonly standings: Standings;
 }
 
 /**
@@ -34,12 +34,11 @@ interface ActPlace {
  * nothing; what was kept is taken back by undoing its entries.
  */
 export async function doLotAct(store: LotActStore, lot: LotState, act: LotAct, place: ActPlace): Promise<Done> {
-  const standings = place.standings ?? standingsUnder(place.setup);
   const circumstances: Omit<Circumstances, 'author'> = {
     now: place.now,
     setup: place.setup,
     people: peopleOf(lot),
-    work: workUnder(place, standings),
+    work: workUnder(place, place.standings),
     ...(act.do === 'ended' && (await aboutTheEnd(store, lot, place))),
   };
   return doAct(store, lot.id, act, circumstances);
@@ -50,9 +49,8 @@ export async function doLotAct(store: LotActStore, lot: LotState, act: LotAct, p
  * can be let go on, or stopped.
  */
 export function previewAct(lot: LotState, act: LotAct, place: ActPlace): Decision {
-  const standings = place.standings ?? standingsUnder(place.setup);
   const { now, setup } = place;
-  return decide(lot, act, { now, setup, author: '', people: peopleOf(lot), work: workUnder(place, standings) });
+  return decide(lot, act, { now, setup, author: '', people: peopleOf(lot), work: workUnder(place, place.standings) });
 }
 
 /** What is worked out of a lot at a moment. */
@@ -62,6 +60,9 @@ export function workUnder(
 ): Circumstances['work'] {
   const stepsOf = incrementsUnder(setup);
   return (lot) => ({
+    get planned() {
+      return of(lot).planned;
+    },
     get maxBid() {
       return maxBidOf(of(lot));
     },

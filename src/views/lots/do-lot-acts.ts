@@ -6,7 +6,7 @@ import type { Instant } from '../../domain/time/instant.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import type { EntryId } from '../../journal/ids.ts';
 import { bidOffer } from './act-offers.ts';
-import { maxBidOf } from './bids.ts';
+import { stopOfStanding } from './bids.ts';
 import { doLotAct, type LotActStore, previewAct } from './do-lot-act.ts';
 import type { Standings } from './standing.ts';
 
@@ -41,7 +41,7 @@ export function planAtMax(
   for (const lot of lots) {
     const standing = standings.of(lot);
     const state = standings.bids.at(lot, now);
-    const cents = bidOffer(state, maxBidOf(standing))?.cents;
+    const cents = bidOffer(state, stopOfStanding(standing))?.cents;
     if (cents === undefined) left.push({ lot, why: standing.missing[0] ?? bidWords(state) });
     else {
       const decision = previewAct(lot, actAt(cents), place);

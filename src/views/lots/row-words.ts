@@ -10,12 +10,12 @@ import type { Setup } from '../../domain/setup/setup.ts';
 import { lastReading } from '../../domain/time/close-time.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import { bidOffer } from './act-offers.ts';
-import { type Bids, maxBidOf } from './bids.ts';
+import { type Bids, stopOfStanding } from './bids.ts';
 import type { CloseLook } from './close-look.ts';
 import { closeLook } from './close-look.ts';
 import { type RowAct, rowActFor } from './row-act.ts';
 import type { Standing } from './standing.ts';
-import { noStopWords } from './stop-words.ts';
+import { noStopWords, plannedWords } from './stop-words.ts';
 
 /** Everything on a lot's row except the countdown, so that it can be cached. */
 export interface RowWords {
@@ -28,6 +28,8 @@ export interface RowWords {
   readonly close?: CloseLook | undefined;
   readonly price?: string | undefined;
   readonly maxBid: { readonly words: string; readonly as: 'figure' | 'strong' | 'missing' };
+  /** What the plan bids; undefined where there is no plan for the lot. */
+  readonly planned?: string | undefined;
   readonly headroom?: { readonly words: string; readonly past: boolean } | undefined;
   /** The one thing to do next, or what is done; of a lot that has not closed. */
   readonly todo: {
@@ -68,6 +70,7 @@ export function rowWords(lot: LotState, { standing, bids, doubts, setup }: RowFr
     close: facts.close && closeLook(facts.close, setup, lot.addedAt),
     price: facts.priceNow === undefined ? undefined : formatMoney(facts.priceNow),
     maxBid: maxBidWords(standing),
+    planned: plannedWords(standing),
     headroom: headroomWords(standing),
     todo: todoWords(lot, { standing, state: bids.open(lot), doubts }),
     bid: bidWords(bids.open(lot)),
@@ -95,7 +98,7 @@ interface TodoFrom {
 /** A placed bid that needs checking comes before everything that is only unfinished. */
 function todoWords(lot: LotState, from: TodoFrom): RowWords['todo'] {
   const todo = firstTodo(lot, from);
-  const offer = todo.act === 'bid' ? bidOffer(from.state, maxBidOf(from.standing)) : null;
+  const offer = todo.act === 'bid' ? bidOffer(from.state, stopOfStanding(from.standing)) : null;
   return offer === null ? todo : { ...todo, offer: offerWords(offer) };
 }
 

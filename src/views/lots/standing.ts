@@ -1,4 +1,5 @@
 import { attempt } from '../../domain/attempt.ts';
+import type { Cents } from '../../domain/money/cents.ts';
 import type { Outcome } from '../../domain/outcome.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import { type DealProblem, type DealRefusal, incomplete } from '../../domain/worksheet/deal-of.ts';
@@ -7,6 +8,7 @@ import { standingOf, uncappedStandingOf, type Standing as Worked } from '../../d
 import { hasBid } from '../../folds/bid-given.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import { type Bids, bidsUnder } from './bids.ts';
+import { NO_PLAN, type PlannedBids } from './planned-bids.ts';
 
 /** What a list shows of a lot's worksheet: the two figures, and in words whatever is missing for them. */
 export interface Standing extends Worked {
@@ -14,6 +16,8 @@ export interface Standing extends Worked {
   readonly missing: readonly string[];
   /** Why, for each thing that is missing. */
   readonly needs?: readonly DealProblem['reason'][];
+  /** What the plan for the purse bids; null when it leaves the lot out, absent where there is no plan for it. */
+  readonly planned?: Cents | null;
   /** Why it can't be worked out though nothing is missing, to stand behind a colon. */
   readonly why?: string;
 }
@@ -26,7 +30,7 @@ export interface LotWorks {
   readonly bids: Bids;
 }
 
-/** The standings of lots under one setup, each worked out once. */
+/** The standings of lots under one setup and one plan, each worked out once. */
 export interface Standings extends LotWorks {
   /** The same if it is known already, else without that cap: several times quicker, for sorting lots that are out of sight. */
   readonly rough: LotWorks;
@@ -36,34 +40,60 @@ export interface Standings extends LotWorks {
   readonly workAhead: (lots: readonly LotState[], enough: () => boolean) => boolean;
 }
 
-export function standingsUnder(setup: Setup): Standings {
-  // Of a setup that can't be used, each lot says so: none loses its close for it.
-  const context = attempt(() => pricingContext(setup));
-  const under = (lot: LotState, work: typeof standingOf) =>
-    inWords(context.ok ? work(lot.facts, context.value) : incomplete([context]));
+/** @param planned what the plan bids; nothing while there is no plan */
+export function standingsUnder(setup: Setup, planned: PlannedBids = NO_PLAN): Standings {
+  const worked = workedUnder(setup);
   const known = new WeakMap<LotState, Standing>();
   const rough = new WeakMap<LotState, Standing>();
+  const withOwn = (lot: LotState, standing: Standing) => withPlan(standing, planned.get(lot.id));
 
-  const of = (lot: LotState): Standing => remembered(known, lot, () => under(lot, standingOf));
+  const of = (lot: LotState): Standing => remembered(known, lot, () => withOwn(lot, worked.of(lot)));
 
   const soFar = (lot: LotState): Standing =>
-    known.get(lot) ?? remembered(rough, lot, () => under(lot, uncappedStandingOf));
+    worked.isKnown(lot) ? of(lot) : remembered(rough, lot, () => withOwn(lot, worked.soFar(lot)));
 
   return {
     of,
-    bids: bidsUnder(setup, of),
+    bids: bidsUnder(setup, of, planned),
     // A bid that is in is held against nothing less than its max bid: nobody is to be told of an alarm that is none.
-    rough: { of: soFar, bids: bidsUnder(setup, (lot) => (hasBid(lot) ? of(lot) : soFar(lot))) },
-    known: (lot) => known.get(lot),
+    rough: { of: soFar, bids: bidsUnder(setup, (lot) => (hasBid(lot) ? of(lot) : soFar(lot)), planned) },
+    known: (lot) => (worked.isKnown(lot) ? of(lot) : undefined),
     workAhead(lots, enough) {
       for (const lot of lots) {
-        if (known.has(lot)) continue;
+        if (worked.isKnown(lot)) continue;
         if (enough()) return false;
         of(lot);
       }
       return true;
     },
   };
+}
+
+/** The standings without any plan, which take their time: a plan that is made anew leaves them as they are. */
+interface WorkedStandings {
+  readonly of: (lot: LotState) => Standing;
+  readonly soFar: (lot: LotState) => Standing;
+  readonly isKnown: (lot: LotState) => boolean;
+}
+
+const workedBefore = new WeakMap<Setup, WorkedStandings>();
+
+function workedUnder(setup: Setup): WorkedStandings {
+  const before = workedBefore.get(setup);
+  if (before !== undefined) return before;
+  // Of a setup that can't be used, each lot says so: none loses its close for it.
+  const context = attempt(() => pricingContext(setup));
+  const under = (lot: LotState, work: typeof standingOf) =>
+    inWords(context.ok ? work(lot.facts, context.value) : incomplete([context]));
+  const known = new WeakMap<LotState, Standing>();
+  const rough = new WeakMap<LotState, Standing>();
+  const worked: WorkedStandings = {
+    of: (lot) => remembered(known, lot, () => under(lot, standingOf)),
+    soFar: (lot) => known.get(lot) ?? remembered(rough, lot, () => under(lot, uncappedStandingOf)),
+    isKnown: (lot) => known.has(lot),
+  };
+  workedBefore.set(setup, worked);
+  return worked;
 }
 
 /** What to do first, short enough for a row; the worksheet says the rest. */
@@ -91,6 +121,12 @@ function inWords(worked: Outcome<Worked, DealRefusal>): Standing {
     needs: worked.problems.map(({ reason }) => reason),
     ...(why !== undefined && { why }),
   };
+}
+
+/** A plan is made from max bids, so it says nothing of a lot that has none, and never more than a max bid that fell since. */
+function withPlan(standing: Standing, planned: Cents | null | undefined): Standing {
+  if (planned === undefined || standing.maxBid === null) return standing;
+  return { ...standing, planned: planned === null || planned < standing.maxBid ? planned : standing.maxBid };
 }
 
 const missingWords = ({ reason, short }: DealProblem): string =>

@@ -9,6 +9,12 @@ export const LOT_TERMS = {
     from: 'Expected retail, less every cost up to the sale of the car, less the profit you require, rounded down to a bid increment.',
     change: inSetup('rules', 'Money rules'),
   },
+  'planned-bid': {
+    term: 'Planned bid',
+    meaning:
+      'What to bid on the lot so that your cash goes where it earns most: your max bid, or less when the cash is worth more in lots that close later. “Leave out” means that it is. It is an estimate, not advice.',
+    from: 'The max bids of all lots in your purse’s time, your purse, and how your closings ended so far. It is made anew after each change.',
+  },
   headroom: {
     term: 'Headroom',
     meaning:

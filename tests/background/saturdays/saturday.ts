@@ -91,7 +91,11 @@ export class Saturday {
     const state = await store.lot(this.idOf(lot));
     if (state === null) throw new Error(`${lot} is not on the list`);
     const setup = wholeSetup(await store.setup(), BOISE);
-    const done = await doLotAct(store, state, act, { setup, now: this.browser.wallClock() });
+    const done = await doLotAct(store, state, act, {
+      setup,
+      standings: standingsUnder(setup),
+      now: this.browser.wallClock(),
+    });
     store.close();
     if (this.closedUntil === null) await this.browser.wake();
     return done.as;

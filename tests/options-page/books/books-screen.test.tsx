@@ -13,6 +13,7 @@ import type { EntryId } from '../../../src/journal/ids.ts';
 import { ID_RANDOM_BYTES, nextLotId } from '../../../src/journal/sortable-id.ts';
 import type { Store } from '../../../src/store/store.ts';
 import { type Workspace, WorkspaceContext } from '../../../src/ui/workspace.ts';
+import { NO_PLAN } from '../../../src/views/lots/planned-bids.ts';
 import { freshBrowser, openTestStore, testClock, testRandom, value } from '../../store/open-test-store.ts';
 
 const NOW = Date.parse('2026-11-25T18:00Z');
@@ -42,6 +43,8 @@ beforeEach(async () => {
     complete: true,
     setup: scenario.setup,
     setupKept: true,
+    plan: null,
+    planned: NO_PLAN,
     store,
     undo: async (entry) => {
       value(await store.undo(entry));
@@ -49,7 +52,10 @@ beforeEach(async () => {
     },
     say: (sentence, undo) => said.push({ sentence, undo }),
     // The Books screen asks for nothing else.
-    ...({} as Omit<Workspace, 'lots' | 'complete' | 'setup' | 'setupKept' | 'store' | 'undo' | 'say'>),
+    ...({} as Omit<
+      Workspace,
+      'lots' | 'complete' | 'setup' | 'setupKept' | 'plan' | 'planned' | 'store' | 'undo' | 'say'
+    >),
   };
   const Page = () => {
     const [, redraw] = useReducer((count: number) => count + 1, 0);

@@ -9,6 +9,7 @@ import { zone } from '../../../src/domain/time/zone.ts';
 import type { EntryId } from '../../../src/journal/ids.ts';
 import type { Store } from '../../../src/store/store.ts';
 import type { Workspace } from '../../../src/ui/workspace.ts';
+import { NO_PLAN } from '../../../src/views/lots/planned-bids.ts';
 
 const ENTRY = '01J00000000000000000000000' as EntryId;
 
@@ -31,6 +32,8 @@ export async function openPage(part: string, given: Partial<Setup> = {}) {
     complete: true,
     setup: page.setup,
     setupKept: true,
+    plan: null,
+    planned: NO_PLAN,
     saveSetup: async (set) => {
       if (page.refuses) return refuse('full', 'The disk is full. Make room and try again.');
       page.saved.push(set);
@@ -41,7 +44,10 @@ export async function openPage(part: string, given: Partial<Setup> = {}) {
     say: (sentence) => page.said.push(sentence),
     store,
     // The Setup screen asks for nothing else.
-    ...({} as Omit<Workspace, 'lots' | 'complete' | 'setup' | 'setupKept' | 'saveSetup' | 'say' | 'store'>),
+    ...({} as Omit<
+      Workspace,
+      'lots' | 'complete' | 'setup' | 'setupKept' | 'plan' | 'planned' | 'saveSetup' | 'say' | 'store'
+    >),
   });
   let draw = () => {};
   // Drawn anew from inside: a second call of render() would hand out the ids of labels a second time.

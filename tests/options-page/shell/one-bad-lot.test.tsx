@@ -8,6 +8,7 @@ import type { LotState } from '../../../src/folds/lot-state.ts';
 import type { Store } from '../../../src/store/store.ts';
 import { Contained } from '../../../src/ui/contained.tsx';
 import { type Workspace, WorkspaceContext } from '../../../src/ui/workspace.ts';
+import { NO_PLAN } from '../../../src/views/lots/planned-bids.ts';
 import { poisoned } from '../../domain/lot/hostile-facts.ts';
 import { inventedSetup } from '../../domain/worksheet/invented-setup.ts';
 import { freshBrowser, openTestStore, value } from '../../store/open-test-store.ts';
@@ -77,13 +78,18 @@ async function open(
       complete: true,
       setup,
       setupKept: true,
+      plan: null,
+      planned: NO_PLAN,
       store,
       say: () => undefined,
       undo: async (entry) => {
         value(await store.undo(entry));
         return { ok: true, value: { entry } };
       },
-      ...({} as Omit<Workspace, 'lots' | 'complete' | 'setup' | 'setupKept' | 'store' | 'say' | 'undo'>),
+      ...({} as Omit<
+        Workspace,
+        'lots' | 'complete' | 'setup' | 'setupKept' | 'plan' | 'planned' | 'store' | 'say' | 'undo'
+      >),
     };
     await act(() =>
       render(

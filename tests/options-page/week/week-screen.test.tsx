@@ -17,6 +17,7 @@ import type { EntryId } from '../../../src/journal/ids.ts';
 import type { ClockState } from '../../../src/journal/states/clock-state.ts';
 import type { Store } from '../../../src/store/store.ts';
 import { type Workspace, WorkspaceContext } from '../../../src/ui/workspace.ts';
+import { NO_PLAN } from '../../../src/views/lots/planned-bids.ts';
 
 /** A Wednesday morning in Boise, seven hours behind UTC; the demo's Saturday is busy from 10 AM to 5 PM. */
 const NOW = Date.parse('2026-11-25T08:00:00-07:00');
@@ -76,9 +77,11 @@ async function open(
     complete: true,
     setup,
     setupKept: true,
+    plan: null,
+    planned: NO_PLAN,
     // Of the store the screen asks only what was said already; what saves a file is pressed in the real browsers.
     store: { shownAlerts: async () => shown, subscribe: () => () => undefined } as Partial<Store> as Store,
-    ...({} as Omit<Workspace, 'lots' | 'complete' | 'setup' | 'setupKept' | 'store'>),
+    ...({} as Omit<Workspace, 'lots' | 'complete' | 'setup' | 'setupKept' | 'plan' | 'planned' | 'store'>),
   };
   await act(() =>
     render(

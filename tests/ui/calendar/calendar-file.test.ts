@@ -10,6 +10,7 @@ import { zone } from '../../../src/domain/time/zone.ts';
 import type { Store } from '../../../src/store/store.ts';
 import { calendarFile } from '../../../src/ui/calendar/calendar-file.ts';
 import { doLotAct } from '../../../src/views/lots/do-lot-act.ts';
+import { standingsUnder } from '../../../src/views/lots/standing.ts';
 import { readCalendar } from '../../domain/calendar/read-calendar.ts';
 import { freshBrowser, openTestStore, value } from '../../store/open-test-store.ts';
 
@@ -62,7 +63,9 @@ test('a calendar rings at the last call that the lot itself has: its own, put of
   const does = async (wanted: LotAct) => {
     const lot = await store.lot(id);
     if (lot === null) throw new Error('the lot is gone');
-    expect((await doLotAct(store, lot, wanted, { setup, now: instant(now) })).as).toBe('kept');
+    expect(
+      (await doLotAct(store, lot, wanted, { setup, standings: standingsUnder(setup), now: instant(now) })).as,
+    ).toBe('kept');
   };
   const rings = async () => {
     const [event, ...others] = await exported();

@@ -1,0 +1,10 @@
+import type { LotId } from '../../domain/lot/lot.ts';
+import type { Cents } from '../../domain/money/cents.ts';
+
+/**
+ * What the plan bids on each lot that it knows: null where it leaves the lot out. A lot that the plan says nothing about is
+ * not in it, and is bid on as if there were no plan.
+ */
+export type PlannedBids = ReadonlyMap<LotId, Cents | null>;
+
+export const NO_PLAN: PlannedBids = new Map();
