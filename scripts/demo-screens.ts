@@ -43,7 +43,7 @@ export const DEMO_SCREENS: readonly DemoScreen[] = [
   { name: 'books-month', address: `${PAGE}#/books/month` },
   { name: 'books-review', address: `${PAGE}#/books/review` },
   { name: 'backup', address: `${PAGE}#/backup` },
-  ...['store', 'venues', 'fees', 'holding', 'titles', 'busy', 'alerts', 'estimating', 'sites', 'accounts'].map(
+  ...['store', 'venues', 'fees', 'recon', 'holding', 'titles', 'busy', 'alerts', 'estimating', 'sites', 'accounts'].map(
     (part) => ({
       name: `setup-${part}`,
       address: `${PAGE}#/setup/${part}`,

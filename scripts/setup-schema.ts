@@ -14,6 +14,7 @@ const SECTIONS: Record<SetupSection, string> = {
   rules: 'the minimum profit that makes a deal worth doing; the largest of the three counts',
   costs: 'costs of every car',
   undone: 'how often a sale is canceled, and what is not refunded',
+  reconTemplates: 'recon lines by class of car, to be added to a lot; optional',
   carrying: 'what it costs to hold a car: lender, own cash, lot space, days to sell',
   stock: 'how long the dealer’s own cars took to sell, unsold ones included; optional',
   estimation: 'how retail is worked out from comparables and how doubts are counted; optional',

@@ -8,6 +8,7 @@ export const PART_IDS = [
   'fees',
   'rules',
   'costs',
+  'recon',
   'holding',
   'titles',
   'busy',
@@ -33,6 +34,7 @@ export const SETUP_PARTS: readonly SetupPart[] = [
   { id: 'fees', title: 'Buy fees', sections: ['feeSchedules'] },
   { id: 'rules', title: 'Money rules', sections: ['rules'] },
   { id: 'costs', title: 'Costs', sections: ['costs', 'undone'] },
+  { id: 'recon', title: 'Recon templates', sections: ['reconTemplates'] },
   { id: 'holding', title: 'Holding', sections: ['carrying', 'stock'] },
   { id: 'titles', title: 'Titles', sections: ['titles'] },
   { id: 'busy', title: 'Busy hours', sections: ['rush'] },
@@ -60,6 +62,8 @@ export function partState(part: SetupPart, setup: Setup): string {
       return setup.venues.length === 0 ? 'none yet' : String(setup.venues.length);
     case 'fees':
       return setup.feeSchedules.length === 0 ? 'none yet' : String(setup.feeSchedules.length);
+    case 'recon':
+      return setup.reconTemplates?.length ? String(setup.reconTemplates.length) : '';
     case 'titles':
       return String(setup.titles.length);
     default:

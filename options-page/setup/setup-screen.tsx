@@ -9,6 +9,7 @@ import { EstimatingPart } from './estimating-part.tsx';
 import { FeesPart } from './fees/fees-part.tsx';
 import { FilePart } from './file/file-part.tsx';
 import { HoldingPart } from './holding/holding-part.tsx';
+import { ReconPart } from './recon/recon-part.tsx';
 import { RulesPart } from './rules-part.tsx';
 import { SetupEditContext } from './setup-edit.ts';
 import { SetupNav } from './setup-nav.tsx';
@@ -57,6 +58,8 @@ function Part({ part }: { part: SetupPart }) {
       return <RulesPart part={part} />;
     case 'costs':
       return <CostsPart part={part} />;
+    case 'recon':
+      return <ReconPart part={part} />;
     case 'holding':
       return <HoldingPart part={part} />;
     case 'titles':

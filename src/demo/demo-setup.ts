@@ -4,6 +4,7 @@ import { confirmedTitle } from '../domain/setup/title-figure.ts';
 import type { LocalDate } from '../domain/time/local-date.ts';
 import { zone } from '../domain/time/zone.ts';
 import { demoFees } from './demo-fees.ts';
+import { demoReconTemplates } from './demo-recon.ts';
 import { demoStock } from './demo-stock.ts';
 import { DEMO_TERMS } from './demo-terms.ts';
 
@@ -67,6 +68,7 @@ export function demoSetup(today: LocalDate): Setup {
     titles: STARTING_TITLES.map((title) => confirmedTitle(title, title.keepsPpm)),
     rules: { dollarsCents: dollars(1500), shareOfRetailPpm: 60_000, lossChancePpm: 250_000 },
     costs: { packCents: dollars(300), sellingCents: dollars(250), reconCents: dollars(650) },
+    reconTemplates: demoReconTemplates(),
     undone: { chancePpm: 20_000, lostCents: dollars(400) },
     carrying: {
       floorPlan: {

@@ -30,6 +30,7 @@ const SCREENS = [
   '#/setup/fees',
   '#/setup/rules',
   '#/setup/costs',
+  '#/setup/recon',
   '#/setup/holding',
   '#/setup/titles',
   '#/setup/busy',

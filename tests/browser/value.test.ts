@@ -36,6 +36,41 @@ test('says why the number is what it is before anything is opened, and every par
   expect(await page.count('.fold-body')).toBe(0);
 });
 
+test('its stairs are a few flights with their sums, opened by keyboard down to a step and what is behind it', async () => {
+  const page = await browser.pageAt('options-page/index.html');
+  const flights = () =>
+    page.run(() =>
+      [...document.querySelectorAll('.stair-flight > summary .stair-label')].map((one) => one.textContent),
+    );
+  expect((await flights()).join()).toMatch(/Getting it \d lines,.*Holding and selling it \d lines/);
+  const amounts = (css: string) =>
+    page.run(
+      (rows) =>
+        [...document.querySelectorAll(rows)].map((one) =>
+          Math.round(Number((one.textContent ?? '').replace('−', '-').replace(/[^-0-9.]/g, '')) * 100),
+        ),
+      css,
+    );
+  const landings = await amounts('.landing .stair-amount');
+  const sums = await amounts('.stairs > .stairs-list > li > details > summary .stair-amount');
+  // Retail less all the rows that are in sight is the max bid.
+  expect(sums.reduce((left, sum) => left + sum, landings[0] ?? 0)).toBe(landings[1]);
+  expect(await page.count('.stair-steps')).toBe(0);
+  await page.run(() => document.querySelector<HTMLElement>('.stair-flight > summary')?.focus());
+  await page.press('Enter');
+  await page.until(() => document.querySelector('.stair-steps'));
+  const [sum] = await amounts('.stair-flight[open] > summary .stair-amount');
+  const steps = await amounts('.stair-steps .stair-amount');
+  expect(steps.length).toBeGreaterThan(1);
+  expect(steps.reduce((all, step) => all + step, 0)).toBe(sum);
+  await page.press('Tab');
+  await page.press('Enter');
+  await page.until(() => document.querySelector('.stair-steps details[open] .stair-inputs'));
+  await page.run(() => document.querySelector<HTMLElement>('.stair-flight > summary')?.focus());
+  await page.press('Enter');
+  await page.until(() => document.querySelector('.stair-steps') === null);
+});
+
 test('is opened down to its inputs by keyboard, and what is opened stays open on the next lot', async () => {
   const page = await browser.pageAt('options-page/index.html');
   await page.run(() => document.querySelector<HTMLElement>('#part-retail > summary')?.focus());

@@ -1,10 +1,12 @@
 import type { ComponentChildren } from 'preact';
 import { ZERO } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
+import type { ReconTemplate } from '../../../src/domain/setup/recon-template.ts';
 import type { Instant } from '../../../src/domain/time/instant.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
 import { Contained } from '../../../src/ui/contained.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
+import { offerRecon } from '../../../src/views/lots/recon-offers.ts';
 import { SaleLogPart } from '../sale/sale-log.tsx';
 import type { LotEdit } from '../use-lot-edit.ts';
 import { CarInputs } from './car-inputs.tsx';
@@ -12,6 +14,7 @@ import { EstimateInputs } from './estimate-inputs.tsx';
 import { NotesInput } from './notes-input.tsx';
 import { PayingInputs } from './paying-inputs.tsx';
 import { ReconInputs } from './recon-inputs.tsx';
+import { ReconTemplates } from './recon-templates.tsx';
 import { SaleInputs } from './sale-inputs.tsx';
 
 interface LotInputsProps {
@@ -57,7 +60,14 @@ function GuessInputs({ lot, edit }: Omit<LotInputsProps, 'now'>) {
 }
 
 function ReconPart({ lot, edit }: Omit<LotInputsProps, 'now'>) {
-  const { reconCents } = useWorkspace().setup.costs;
+  const { setup, say } = useWorkspace();
+  const { reconCents } = setup.costs;
+  const add = (template: ReconTemplate) => {
+    const { changed, said } = offerRecon([lot], template);
+    const [own] = changed;
+    if (own === undefined) say(`${template.name}: ${said}`);
+    else edit.commit('recon', own.recon, `${template.name}: ${said}`);
+  };
   return (
     <fieldset class="stack">
       <legend>Recon</legend>
@@ -68,6 +78,7 @@ function ReconPart({ lot, edit }: Omit<LotInputsProps, 'now'>) {
         }
         onCommit={(lines) => edit.commit('recon', lines, 'Recon saved.')}
       />
+      <ReconTemplates cars={[lot.facts]} onChoose={add} />
     </fieldset>
   );
 }

@@ -2,7 +2,11 @@ import { useState } from 'preact/hooks';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { parseMoney } from '../../../src/domain/money/parse-money.ts';
 import { PPM, ppm } from '../../../src/domain/money/rate.ts';
+import type { ReconTemplate } from '../../../src/domain/setup/recon-template.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
+import { useWorkspace } from '../../../src/ui/workspace.ts';
+import { offerRecon } from '../../../src/views/lots/recon-offers.ts';
+import { ReconTemplates } from '../../lot/inputs/recon-templates.tsx';
 import { useManyLots } from './use-many-lots.ts';
 
 interface ReconForAllProps {
@@ -12,8 +16,26 @@ interface ReconForAllProps {
 
 const LONGEST = 80;
 
-/** One more recon line on all of them, beside those that they have. */
+/** Recon for all of them, beside the lines that they have: from a template, or one line that is typed. */
 export function ReconForAll({ lots, onDone }: ReconForAllProps) {
+  const { setEach } = useManyLots();
+  const { say } = useWorkspace();
+  const addFrom = async (template: ReconTemplate) => {
+    const { changed, said } = offerRecon(lots, template);
+    if (changed.length === 0) return say(`${template.name}: ${said}`);
+    const sets = changed.map(({ lot, recon }) => ({ lot, facts: { recon } }));
+    if (await setEach(sets, `${template.name}: ${said}`)) onDone();
+  };
+  return (
+    <div class="bulk-panel stack">
+      <ReconTemplates cars={lots.map(({ facts }) => facts)} onChoose={addFrom} />
+      <OneLine lots={lots} onDone={onDone} />
+    </div>
+  );
+}
+
+/** One more recon line on all of them. */
+function OneLine({ lots, onDone }: ReconForAllProps) {
   const { set } = useManyLots();
   const [label, setLabel] = useState('');
   const [amount, setAmount] = useState('');
@@ -30,7 +52,7 @@ export function ReconForAll({ lots, onDone }: ReconForAllProps) {
   };
   return (
     <form
-      class="bulk-panel row"
+      class="row bulk-line"
       onSubmit={(event) => {
         event.preventDefault();
         void add();

@@ -66,12 +66,13 @@ export function LoadPreview({ name, loaded, onDone }: LoadPreviewProps) {
   );
 }
 
-/** A file may leave out how value is estimated; then what holds without a word takes the place of the present figures. */
+/** What a file may leave out: what holds without a word then takes the place of what is there. */
 function withOptional(loaded: Setup, present: Setup): Setup {
   return {
     ...loaded,
     ...(loaded.estimation === undefined && present.estimation !== undefined && { estimation: DEFAULT_ESTIMATION }),
     ...(loaded.corrections === undefined && present.corrections !== undefined && { corrections: {} }),
+    ...(loaded.reconTemplates === undefined && present.reconTemplates !== undefined && { reconTemplates: [] }),
     ...(loaded.books === undefined && present.books !== undefined && { books: STARTING_BOOKKEEPING }),
   };
 }

@@ -26,6 +26,8 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   shareOfRetailPpm: 'minimum % of retail',
   perCashDayPpm: 'minimum daily return on own cash',
   lossChancePpm: 'highest chance of a loss',
+  carClass: 'class of car',
+  chance: 'chance it is needed',
   keepsPpm: '% of clean retail',
   sellingCents: 'selling cost',
   lostCents: 'amount lost',

@@ -83,8 +83,8 @@ const unitKey = (path: readonly PropertyKey[]) => String(path.findLast((key) => 
 
 function typeWords(expected: string, key: string): string {
   if (expected === 'int' || expected === 'number') {
-    if (/Cents|^cents/.test(key)) return 'a whole number of cents, such as 12345 for $123.45';
-    if (key.endsWith('Ppm')) return 'a whole number of parts per million, such as 80000 for 8%';
+    if (/Cents|^cents|^(low|likely|high)$/.test(key)) return 'a whole number of cents, such as 12345 for $123.45';
+    if (key.endsWith('Ppm') || key === 'chance') return 'a whole number of parts per million, such as 80000 for 8%';
     return 'a whole number';
   }
   if (expected === 'boolean') return 'true or false';

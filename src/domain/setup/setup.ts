@@ -7,6 +7,7 @@ import { feeScheduleSchema } from '../fees/fee-schedule.ts';
 import { estimationSchema } from '../retail/estimation.ts';
 import { alertRulesSchema } from './alert-rules.ts';
 import { profitRulesSchema, standingCostsSchema, titleBrandSchema, undoneSchema } from './money-rules.ts';
+import { reconTemplateSchema } from './recon-template.ts';
 import { sitesSchema } from './site.ts';
 import { rushSchema, storeSchema } from './store.ts';
 import { venueSchema } from './venue.ts';
@@ -24,6 +25,8 @@ export const setupSectionsSchema = z.strictObject({
   rules: profitRulesSchema,
   costs: standingCostsSchema,
   undone: undoneSchema,
+  /** What a class of car usually needs; absent until the dealer makes one. */
+  reconTemplates: z.optional(z.array(reconTemplateSchema).check(distinctIds)),
   carrying: carryingSchema,
   /** How long the dealer's own cars took; absent until he enters them. */
   stock: z.optional(stockRecordSchema),

@@ -4,8 +4,8 @@ import type { SetupFault } from './setup-faults.ts';
 import { placeInWords } from './setup-words.ts';
 
 /**
- * What stands twice in a setup and must not: two venues or two titles of one name, of which nobody could tell which a lot
- * means; a fee schedule that a venue lists twice, so that its fees would be charged twice. No rule of the schema, because
+ * What stands twice in a setup and must not: two venues, titles or recon templates of one name, of which nobody could tell which
+ * is meant; a fee schedule that a venue lists twice, so that its fees would be charged twice. No rule of the schema, because
  * what was saved before must still open.
  * @param setup the sections that are checked; names are compared without case, blanks and punctuation
  */
@@ -29,6 +29,9 @@ export function standsTwice(setup: Partial<Setup>): readonly SetupFault[] {
     ),
     ...nameTwice(setup.titles ?? []).map((i) =>
       faultAt(['titles', i, 'name'], 'Another title has this name too. Give one of them another name.'),
+    ),
+    ...nameTwice(setup.reconTemplates ?? []).map((i) =>
+      faultAt(['reconTemplates', i, 'name'], 'Another template has this name too. Give one of them another name.'),
     ),
   ];
 }

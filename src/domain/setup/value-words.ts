@@ -11,8 +11,8 @@ export function valueInWords(key: string, value: unknown): string {
   if (Array.isArray(value)) return value.length === 0 ? 'none' : value.map((each) => String(each)).join(', ');
   if (typeof value === 'string') return textInWords(key, value);
   if (typeof value !== 'number') return JSON.stringify(value);
-  if (/^cents|Cents/.test(key)) return isCents(value) ? formatMoney(value) : `${value} cents`;
-  if (key.endsWith('Ppm')) return percentInWords(value);
+  if (/^cents|Cents|^(low|likely|high)$/.test(key)) return isCents(value) ? formatMoney(value) : `${value} cents`;
+  if (key.endsWith('Ppm') || key === 'chance') return percentInWords(value);
   const figure = value.toLocaleString('en-US');
   return MINUTES.test(key) ? `${figure} ${value === 1 ? 'minute' : 'minutes'}` : figure;
 }
