@@ -40,14 +40,6 @@ export function ClosingRow({ closing, standing, zone, bracket }: ClosingRowProps
       <td class="day-time">
         {sayClock(close, zone)}
         {facts.close !== undefined && facts.close.doubts.length > 0 && '?'}
-        {others.length > 0 && (
-          <span class="small day-or">
-            or{' '}
-            {tellApart([close, ...others], zone)
-              .slice(1)
-              .join(' or ')}
-          </span>
-        )}
       </td>
       <td>
         <a href={`#/lot/${lot.id}`} data-time={time} class="day-car">
@@ -64,6 +56,14 @@ export function ClosingRow({ closing, standing, zone, bracket }: ClosingRowProps
             .join(' · ')}
           {holder !== undefined && <span class="day-holder">{holder} has it</span>}
         </span>
+        {others.length > 0 && (
+          <span class="small day-or">
+            Close in doubt: could also be{' '}
+            {tellApart([close, ...others], zone)
+              .slice(1)
+              .join(' or ')}
+          </span>
+        )}
       </td>
       <td class="number">
         <Stop standing={standing} />

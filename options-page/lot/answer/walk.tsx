@@ -24,7 +24,7 @@ export function Walk({ sheet }: { sheet: Worksheet }) {
       <h2>From retail down to the max bid</h2>
       <Staircase
         from={{ label, cents, ...(range ? { range } : {}), inputs: retailBehind(entered.appraisal.retail) }}
-        flights={stairsOf(walk).map(({ kind, steps, ...sum }) => ({
+        flights={stairsOf(walk, entered.appraisal.risk?.costs).map(({ kind, steps, ...sum }) => ({
           key: kind,
           label: FLIGHT_WORDS[kind],
           ...sum,

@@ -22,7 +22,7 @@ export function TemplateLines({ lines, path, onChange }: TemplateLinesProps) {
     <fieldset class="stack" ref={root}>
       <legend>Recon lines</legend>
       {lines.length > 0 && (
-        <table class="ledger cells cells-wide" onKeyDown={moveBetweenRows}>
+        <table class="ledger cells cells-wide template-lines" onKeyDown={moveBetweenRows}>
           <thead>
             <tr>
               <th scope="col">What</th>

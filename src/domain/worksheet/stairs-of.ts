@@ -1,5 +1,8 @@
 import type { Line, LineGroup } from '../deal/price-breakdown.ts';
-import { type Cents, sumCents } from '../money/cents.ts';
+import { type Cents, cents, sumCents } from '../money/cents.ts';
+import type { UncertainCost } from '../risk/cost-grid.ts';
+import { countedCost } from '../risk/cost-spread.ts';
+import { sumRange } from '../risk/sum-range.ts';
 import type { Walk } from './walk-of.ts';
 
 /** What a flight of the stairs is about, in the order in which they are walked down. */
@@ -12,8 +15,8 @@ export interface Flight {
   /** The sum of its steps; negative where they give more than they take. */
   readonly cents: Cents;
   /**
-   * One in ten below, one in ten above, where a single step has a spread and the others are certain. Spreads of several steps
-   * don't add up, so then there is none.
+   * One in ten below, one in ten above. Of several steps with a spread of their own it is that of their sum, which is narrower
+   * than their spreads added up; where that is not known, there is none.
    */
   readonly range?: { readonly low: Cents; readonly high: Cents };
 }
@@ -43,21 +46,39 @@ const KIND: Readonly<Record<LineGroup, FlightKind>> = {
 
 const ORDER: readonly FlightKind[] = ['value', 'doubt', 'recon', 'getting', 'holding', 'corrections', 'profit'];
 
-/** The steps of a walk in flights: every step once, within a flight in the order of the walk; empty flights are left out. */
-export function stairsOf({ steps }: Pick<Walk, 'steps'>): readonly Flight[] {
-  return ORDER.map((kind) =>
-    flightOf(
-      kind,
-      steps.filter(({ group }) => KIND[group] === kind),
-    ),
-  ).filter((flight) => flight.steps.length > 0);
+/**
+ * The steps of a walk in flights: every step once, within a flight in the order of the walk; empty flights are left out.
+ * @param uncertain what recon and doubts rest on, for the spread of their sums
+ */
+export function stairsOf({ steps }: Pick<Walk, 'steps'>, uncertain: readonly UncertainCost[] = []): readonly Flight[] {
+  return ORDER.map((kind): Flight => {
+    const own = steps.filter(({ group }) => KIND[group] === kind);
+    const cents = sumCents(own.map((step) => step.cents));
+    const range = rangeOf(kind, own, cents, uncertain);
+    return range === undefined ? { kind, steps: own, cents } : { kind, steps: own, cents, range };
+  }).filter((flight) => flight.steps.length > 0);
 }
 
-function flightOf(kind: FlightKind, steps: readonly Line[]): Flight {
-  const cents = sumCents(steps.map((step) => step.cents));
+function rangeOf(
+  kind: FlightKind,
+  steps: readonly Line[],
+  sum: Cents,
+  uncertain: readonly UncertainCost[],
+): Flight['range'] {
   const [unsure, ...others] = steps.filter(({ range }) => range !== undefined);
-  if (unsure?.range === undefined || others.length > 0) return { kind, steps, cents };
-  const rest = sumCents([cents, -unsure.cents as Cents]);
-  const { low, high } = unsure.range;
-  return { kind, steps, cents, range: { low: sumCents([low, rest]), high: sumCents([high, rest]) } };
+  if (unsure?.range === undefined) return undefined;
+  if (others.length === 0) return moved(unsure.range, less(sum, unsure.cents));
+  if (kind !== 'doubt' && kind !== 'recon') return undefined;
+  const costs = uncertain.filter(({ doubt = false }) => doubt === (kind === 'doubt'));
+  if (costs.length === 0) return undefined;
+  // What is certain is counted by its steps and is no uncertain cost.
+  const counted = sumCents(costs.map((cost) => cents(countedCost(cost))));
+  const { low, high } = sumRange(costs);
+  return moved({ low: cents(Math.round(low)), high: cents(Math.round(high)) }, less(sum, counted));
 }
+
+const less = (sum: Cents, part: Cents): Cents => cents(sum - part);
+const moved = ({ low, high }: { readonly low: Cents; readonly high: Cents }, by: Cents) => ({
+  low: cents(low + by),
+  high: cents(high + by),
+});

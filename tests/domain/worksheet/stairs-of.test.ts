@@ -37,7 +37,16 @@ describe('the stairs in flights', () => {
     ]);
   });
 
-  test('say a spread only where one step has it: two spreads do not add up', () => {
+  test('say the spread of the sum where several steps have one, with what is certain beside it', () => {
+    const half = (likely: number) => ({ label: `Job ${likely}`, amount: { likely, high: likely }, chance: 500_000 });
+    const recon = [...Array.from({ length: 10 }, () => half(100_00)), { label: 'Detail', amount: { likely: 50_00 } }];
+    const sheet = sheetOf(van({ recon }), SETUP);
+    const flight = stairsOf(walkOf(sheet), sheet.appraisal.risk?.costs).find(({ kind }) => kind === 'recon');
+    // Ten of $100, each as likely as not, are seldom below three or above seven (binomial), and $50 is certain.
+    expect(flight).toMatchObject({ cents: 550_00, range: { low: 350_00, high: 750_00 } });
+  });
+
+  test('say a spread only where it is known: two spreads do not add up', () => {
     const of = (...steps: Line[]) => stairsOf({ steps })[0];
     expect(of(line('recon', 500, [300, 900]), line('recon', 200))).toMatchObject({
       cents: 700,
