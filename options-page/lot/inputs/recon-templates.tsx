@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import type { LotFacts } from '../../../src/domain/lot/lot.ts';
 import { type ReconTemplate, templatesFor } from '../../../src/domain/setup/recon-template.ts';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
@@ -11,6 +12,7 @@ interface ReconTemplatesProps {
 /** The setup's templates as buttons, those for all of the cars first; the others are folded away behind them. */
 export function ReconTemplates({ cars, onChoose }: ReconTemplatesProps) {
   const { reconTemplates = [] } = useWorkspace().setup;
+  const [open, setOpen] = useState(false);
   const offered = templatesFor(reconTemplates, cars);
   const fitting = offered.filter(({ fits }) => fits);
   const others = offered.filter(({ fits }) => !fits);
@@ -34,9 +36,9 @@ export function ReconTemplates({ cars, onChoose }: ReconTemplatesProps) {
       <p class="small quiet">Add from a template. Lines that are there stay as they are.</p>
       {fitting.length > 0 && buttons(fitting)}
       {fitting.length > 0 && others.length > 0 ? (
-        <details>
+        <details onToggle={(event) => setOpen(event.currentTarget.open)}>
           <summary class="small">Templates for other cars ({others.length})</summary>
-          {buttons(others)}
+          {open && buttons(others)}
         </details>
       ) : (
         others.length > 0 && buttons(others)
