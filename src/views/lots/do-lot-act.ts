@@ -14,7 +14,7 @@ import type { LotState } from '../../folds/lot-state.ts';
 import type { BooksState } from '../../journal/states/books-state.ts';
 import type { Belief } from '../belief-at.ts';
 import { incrementsUnder, maxBidOf } from './bids.ts';
-import { type Standings, standingsUnder } from './standing.ts';
+import { type LotWorks, standingsUnder } from './standing.ts';
 
 /** What acts need of the store beside the lot itself. */
 export interface LotActStore extends ActStore {
@@ -26,7 +26,7 @@ interface ActPlace {
   readonly setup: Setup;
   readonly now: Instant;
   /** The standings under that setup and the plan of now. */
-  readonly standings: Standings;
+  readonly standings: LotWorks;
 }
 
 /**
@@ -56,7 +56,7 @@ export function previewAct(lot: LotState, act: LotAct, place: ActPlace): Decisio
 /** What is worked out of a lot at a moment. */
 export function workUnder(
   { setup, now }: Pick<ActPlace, 'setup' | 'now'>,
-  { of, bids }: Standings,
+  { of, bids }: LotWorks,
 ): Circumstances['work'] {
   const stepsOf = incrementsUnder(setup);
   return (lot) => ({
