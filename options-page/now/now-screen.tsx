@@ -9,7 +9,9 @@ import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { useClockCorrections } from '../../src/ui/hooks/use-shown-alerts.ts';
 import { useStandings } from '../../src/ui/hooks/use-standings.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
-import { peopleHandedTo } from '../../src/views/people.ts';
+import { peopleToHandTo } from '../../src/views/people.ts';
+import { DutyLine } from './duty-line.tsx';
+import { HeldBackPart } from './held-back.tsx';
 import { NoticesNote } from './notices-note.tsx';
 import { NowCard } from './now-card.tsx';
 import { type NowLot, nowLots } from './now-lot.ts';
@@ -27,7 +29,7 @@ export function NowScreen({ id }: { id: string }) {
   const { standings } = useStandings(lots, false);
   const corrections = useClockCorrections();
   const all = useMemo(() => nowLots(lots, standings, corrections), [lots, standings, corrections]);
-  const people = useMemo(() => peopleHandedTo(lots), [lots]);
+  const people = useMemo(() => peopleToHandTo(lots, setup.rush), [lots, setup.rush]);
   // Fifty thousand lots are not gone through every second: a close may move down the page a little after it.
   const slowly = instant(Math.floor(now / LIST_EVERY) * LIST_EVERY);
   const { zone } = setup.store;
@@ -68,6 +70,8 @@ export function NowScreen({ id }: { id: string }) {
     <section class="now" {...press}>
       <h1>Now</h1>
       <NoticesNote />
+      <DutyLine lots={[...hour, ...today]} now={slowly} />
+      <HeldBackPart now={slowly} />
       {part(unanswered.length === 1 ? 'How did it end?' : `How did these ${unanswered.length} end?`, unanswered)}
       {part('Within the hour', hour)}
       {part(unanswered.length + hour.length === 0 ? 'Next' : 'Later today', today)}

@@ -1,3 +1,4 @@
+import { dutyWords } from '../../src/domain/rush/duty.ts';
 import type { RushBand } from '../../src/domain/rush/rush-bands.ts';
 import type { LocalDate } from '../../src/domain/time/local-date.ts';
 import { sayClock, sayTime } from '../../src/domain/time/say-time.ts';
@@ -18,6 +19,10 @@ export function SheetHead({ date, bands }: SheetHeadProps) {
   const rush = bands
     .map(({ from, to, note }) => `${sayClock(from, zone)} to ${sayClock(to, zone)}${note === '' ? '' : ` (${note})`}`)
     .join(' and ');
+  const duty = dutyWords(
+    bands.flatMap((band) => band.duty),
+    zone,
+  );
   return (
     <header class="sheet-head paper-only">
       <p class="sheet-title">
@@ -31,6 +36,11 @@ export function SheetHead({ date, bands }: SheetHeadProps) {
         Store time, {zone}. {rush === '' ? 'No busy hours this day.' : `Busy hours (shaded): ${rush}.`} Brackets: too
         close together for one person.
       </p>
+      {duty !== '' && (
+        <p>
+          On duty: <span class="strong">{duty}</span>.
+        </p>
+      )}
       <p>Printed {sayTime(now, zone)}. Never bid over the stop price. When in doubt, call the buyer.</p>
     </header>
   );

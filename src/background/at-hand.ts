@@ -31,7 +31,7 @@ export async function keepAtHand(world: World, sight: Sight, now: Instant): Prom
   const signature = hashOfText(`${sight.signature} ${lots.map(({ id }) => id).join()} ${shown.join()}`);
   const before = await world.recall<AtHand>(NAME);
   if (before?.signature === signature) return;
-  const { deadlines, setup, people, again, corrections } = sight;
+  const { deadlines, setup, people, again, corrections, spoken } = sight;
   await world.remember<AtHand>(NAME, {
     madeAt: now,
     signature,
@@ -44,6 +44,7 @@ export async function keepAtHand(world: World, sight: Sight, now: Instant): Prom
       shown,
       again,
       corrections,
+      spoken,
     },
   });
 }

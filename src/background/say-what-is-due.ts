@@ -4,6 +4,7 @@ import type { Instant } from '../domain/time/instant.ts';
 import type { Store } from '../store/store.ts';
 import { keepAtHand, sightAtHand } from './at-hand.ts';
 import { badgeFor } from './badge-for.ts';
+import { keepHeldBack } from './held-back.ts';
 import { isAboutOpen } from './notice-id.ts';
 import { planOf, type Sight, sightOf } from './sight.ts';
 import { clearNotices, type Recorder, speak } from './speak.ts';
@@ -51,9 +52,10 @@ interface Circumstances {
 }
 
 async function sayFrom(sight: Sight, world: World, { now, wakeFor, record }: Circumstances) {
-  const { due, next, failed = [] } = planOf(sight, now);
+  const { due, next, held = [], failed = [] } = planOf(sight, now);
   for (const { cause } of failed) world.report(cause);
   await wakeFor(next);
+  await keepHeldBack(world, held, sight.setup.alerts.hourlyMost);
   const allowed = await world.noticesAllowed();
   await world.showBadge(badgeFor({ lots: sight.lots, due, allowed, now }));
   const closed = sight.lots.filter((lot) => lot.ended || lot.done === true || closesBy(lot) <= now).map(({ id }) => id);

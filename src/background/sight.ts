@@ -1,5 +1,6 @@
 import type { AlertPlan } from '../domain/alerts/alert.ts';
 import type { AlertLot } from '../domain/alerts/alert-lot.ts';
+import { withinBudget } from '../domain/alerts/budget.ts';
 import type { Deadline } from '../domain/alerts/deadline.ts';
 import { planAlerts } from '../domain/alerts/plan-alerts.ts';
 import { sayClockChange } from '../domain/alerts/say-clock.ts';
@@ -8,11 +9,11 @@ import type { Setup } from '../domain/setup/setup.ts';
 import { wholeSetup } from '../domain/setup/starting-setup.ts';
 import type { ClockCorrection } from '../domain/time/clock-correction.ts';
 import { type Instant, instant } from '../domain/time/instant.ts';
-import { DAY } from '../domain/time/units.ts';
+import { DAY, HOUR } from '../domain/time/units.ts';
 import type { Store } from '../store/store.ts';
 import { alertLots } from '../views/lots/alert-lots.ts';
 import { standingsUnder } from '../views/lots/standing.ts';
-import { peopleHandedTo } from '../views/people.ts';
+import { peopleToHandTo } from '../views/people.ts';
 import { plannedBids } from '../views/plan/kept-plan.ts';
 import { deadlinesOf } from './deadlines.ts';
 import type { World } from './world.ts';
@@ -31,6 +32,8 @@ export interface Sight {
   readonly people: readonly string[];
   /** The keys of what was said. */
   readonly shown: ReadonlySet<string>;
+  /** When what was said in the last hour was said, each notice once. */
+  readonly spoken: readonly number[];
   /** Those of what was said while the clock stood otherwise, and so is said again. */
   readonly again: readonly string[];
   /** When the clock was put back, the latest first. */
@@ -55,16 +58,18 @@ export async function sightOf(store: Store, world: World, now: Instant): Promise
   const clock = await seeClock(store, world, recorded, now);
   return {
     ...clock,
+    spoken: [...new Set([...recorded].flatMap(([key, at]) => (at > now - HOUR && clock.shown.has(key) ? [at] : [])))],
     lots: alertLots(lots, standingsUnder(setup, planned), clock.corrections),
     deadlines: await deadlinesOf({ store, setup, now }, world.report),
     setup,
-    people: peopleHandedTo(lots),
+    people: peopleToHandTo(lots, setup.rush),
     signature: JSON.stringify([setup, plan?.plan.bids, lots.map(({ id, changedAt }) => [id, changedAt])]),
   };
 }
 
 /** What is due, and when to look again. */
-export function planOf({ lots, deadlines, setup, people, shown, again, corrections }: Sight, now: Instant): AlertPlan {
+export function planOf(sight: Sight, now: Instant): AlertPlan {
+  const { lots, deadlines, setup, people, shown, again, corrections, spoken } = sight;
   const plan = planAlerts({
     lots,
     deadlines,
@@ -82,5 +87,13 @@ export function planOf({ lots, deadlines, setup, people, shown, again, correctio
       ? { ...alert, title: `Again, after the clock was put: ${alert.title}` }
       : alert,
   );
-  return { ...plan, due: clock === null ? due : [...due, clock] };
+  const all = clock === null ? due : [...due, clock];
+  const budget = withinBudget(all, spoken, setup.alerts.hourlyMost, now);
+  const next = Math.min(plan.next ?? Number.POSITIVE_INFINITY, budget.next);
+  return {
+    ...plan,
+    due: budget.due,
+    next: Number.isFinite(next) ? instant(next) : null,
+    ...(budget.held.length > 0 && { held: budget.held }),
+  };
 }

@@ -1,57 +1,12 @@
 import { beforeEach, expect, test } from 'vitest';
-import type { LotAct } from '../../src/acts/act.ts';
-import type { LotFacts, LotId } from '../../src/domain/lot/lot.ts';
-import { estimateSchema } from '../../src/domain/money/estimate.ts';
-import { wholeSetup } from '../../src/domain/setup/starting-setup.ts';
 import { DAY, HOUR, MINUTE } from '../../src/domain/time/units.ts';
 import { readBackup } from '../../src/store/backup/read-backup.ts';
-import { doLotAct } from '../../src/views/lots/do-lot-act.ts';
-import { standingsUnder } from '../../src/views/lots/standing.ts';
 import { freshBrowser, value } from '../store/open-test-store.ts';
 import { InventedBrowser } from './invented-browser.ts';
-import { at, BOISE, closeAt, setUp, VENUE } from './invented-saturday.ts';
-
-const SATURDAY = '2026-11-28';
-const here = (time: string) => at(SATURDAY, time);
+import { at, closeAt, setUp } from './invented-saturday.ts';
+import { does, here, lot, moves, running, since } from './saturday-acts.ts';
 
 beforeEach(() => freshBrowser());
-
-const lot = (name: string, close: string): LotFacts => ({
-  model: name,
-  close: closeAt(here(close)),
-  venueId: VENUE,
-  retail: estimateSchema.parse({ likely: 2_000_000 }),
-});
-
-async function running(from: string, lots: readonly LotFacts[]) {
-  const browser = new InventedBrowser(here(from));
-  const ids = (await setUp(browser, lots)) as readonly LotId[];
-  await browser.wake();
-  return { browser, ids };
-}
-
-async function does(browser: InventedBrowser, id: LotId | undefined, act: LotAct): Promise<void> {
-  const store = await browser.store();
-  const state = id === undefined ? null : await store.lot(id);
-  if (state === null) throw new Error('that lot is not on the list');
-  const setup = wholeSetup(await store.setup(), BOISE);
-  const place = { setup, standings: standingsUnder(setup), now: browser.wallClock() };
-  const done = await doLotAct(store, state, act, place);
-  store.close();
-  expect(done.as).toBe('kept');
-  await browser.wake();
-}
-
-async function moves(browser: InventedBrowser, id: LotId | undefined, close: number): Promise<void> {
-  if (id === undefined) throw new Error('no lot');
-  const store = await browser.store();
-  value(await store.changeLot(id, { set: { close: closeAt(close) } }));
-  store.close();
-  await browser.wake();
-}
-
-const since = (browser: InventedBrowser, from: number) =>
-  browser.appeared.filter(({ at: when }) => when >= from).map(({ notice }) => notice);
 
 test('a close that moved earlier is called at once, and says that it moved', async () => {
   const { browser, ids } = await running('12:00', [lot('Hauler', '15:00')]);

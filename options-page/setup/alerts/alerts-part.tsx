@@ -61,6 +61,26 @@ export function AlertsPart({ part }: { part: SetupPart }) {
           />
         </div>
         <p class="small setup-prose">{callExample(alerts)}</p>
+        <SwitchedField<number>
+          label="Limit reminders by the hour"
+          value={alerts.hourlyMost}
+          atFirst={6}
+          onCommit={(hourlyMost) =>
+            commit({ hourlyMost }, hourlyMost === null ? 'No limit by the hour.' : `At most ${hourlyMost} an hour.`)
+          }
+        >
+          {(value, set) => (
+            <NumberInput
+              label="At most, an hour"
+              value={value}
+              least={1}
+              most={60}
+              required
+              hint="A last reminder with a bid to make always comes. What is held back is on the Now screen"
+              onCommit={(next) => next !== undefined && set(next)}
+            />
+          )}
+        </SwitchedField>
       </fieldset>
       <fieldset class="stack">
         <legend>Around the busy hours</legend>

@@ -15,7 +15,7 @@ export function BusyPart({ part }: { part: SetupPart }) {
   return (
     <PartFrame
       part={part}
-      intro="The hours when everyone is with customers, in store time. For closings in or near them you get a list the evening before and a reminder before they begin."
+      intro="The hours when everyone is with customers, in store time. For closings in or near them you get a list the evening before and a reminder before they begin. Name who is on duty, and the reminders of those hours carry that name; split the hours where somebody else takes over."
     >
       <WeekPicture weekly={rush.weekly} />
       <WeekFields

@@ -1,4 +1,5 @@
 import type { LocalTime } from '../../../src/domain/time/local-date.ts';
+import { TextInput } from '../../../src/ui/inputs/text-input.tsx';
 import { TimeOfDayInput } from '../../../src/ui/inputs/time-of-day-input.tsx';
 import { timeInWords } from '../../../src/views/words/time-of-day-words.ts';
 import { FaultsAt } from '../faults-at.tsx';
@@ -6,6 +7,8 @@ import { FaultsAt } from '../faults-at.tsx';
 export interface Span {
   readonly from: LocalTime;
   readonly to: LocalTime;
+  /** Who is on duty then; absent while nobody is named. */
+  readonly who?: string | undefined;
 }
 
 export interface SpanRowProps {
@@ -34,6 +37,13 @@ export function SpanRow({ span, name, path, focusKey, onChange, onRemove }: Span
         value={span.to}
         required
         onCommit={(to) => to !== undefined && onChange({ ...span, to })}
+      />
+      <TextInput
+        label={`${name} from ${timeInWords(span.from)}, on duty`}
+        value={span.who}
+        longest={80}
+        placeholder="Who is on duty"
+        onCommit={(who) => onChange(who === undefined ? { from: span.from, to: span.to } : { ...span, who })}
       />
       <button
         type="button"

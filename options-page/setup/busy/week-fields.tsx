@@ -53,7 +53,7 @@ function DayFields(props: WeekFieldsProps & { weekday: Weekday; focusNext: (key:
             path={[...path, index]}
             focusKey={`row-${index}`}
             onChange={(span) =>
-              onChange(replaceAt(weekly, index, { ...hours, ...span }), `Busy on ${day} from ${spanInWords(span)}.`)
+              onChange(replaceAt(weekly, index, { weekday, ...span }), `Busy on ${day} from ${spanInWords(span)}.`)
             }
             onRemove={() => {
               focusNext(`add-${weekday}`);

@@ -25,6 +25,8 @@ export interface AlertPlan {
   readonly due: readonly Alert[];
   /** When to look again; null when nothing is ahead. */
   readonly next: Instant | null;
+  /** What is due and waits on the Now screen, because the hour has had as many as the user wants. Absent where nothing does. */
+  readonly held?: readonly Alert[];
   /** What could not be planned, by a mistake of ours; all the rest is. Absent where everything could. */
   readonly failed?: readonly CantWorkOut[];
 }

@@ -1,5 +1,6 @@
 import { attempt, attemptEach, type CantWorkOut } from '../attempt.ts';
 import { closeTogether } from '../rush/collisions.ts';
+import { dutyAt } from '../rush/duty.ts';
 import type { RushCalendar } from '../rush/rush-bands.ts';
 import type { AlertRules } from '../setup/alert-rules.ts';
 import { type Instant, instant } from '../time/instant.ts';
@@ -39,7 +40,7 @@ export interface PlanInput {
  */
 export function planAlerts(input: PlanInput): AlertPlan {
   const { lots, rules, calendar, zone, people, shownKeys, now } = input;
-  const saying: Saying = { zone, now, people };
+  const saying: Saying = { zone, now, people, onDuty: onDutyAt(calendar, now) };
   const { due, next: nextCall, failed } = dueCalls(input);
   // The calls of the lots come first: neither a deadline nor a list of them may take any away.
   const deadlines = attempt(() => planDeadlines(input.deadlines, shownKeys, now));
@@ -69,6 +70,13 @@ export function planAlerts(input: PlanInput): AlertPlan {
     next: Number.isFinite(next) ? instant(next) : null,
     ...(mistakes.length > 0 && { failed: mistakes }),
   };
+}
+
+/** Who gets the reminders now; absent outside busy hours, and where the setup names nobody at all. */
+function onDutyAt(calendar: RushCalendar, now: Instant): string | undefined {
+  const standing = attempt(() => calendar.of(now));
+  const band = standing.ok && standing.value.kind === 'in' ? standing.value.band : undefined;
+  return band === undefined || band.duty.length === 0 ? undefined : (dutyAt(band.duty, now)?.who ?? 'The store');
 }
 
 interface DueCalls {

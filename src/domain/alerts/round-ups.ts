@@ -1,4 +1,5 @@
-import { attemptEach } from '../attempt.ts';
+import { attempt, attemptEach } from '../attempt.ts';
+import type { DutySpan } from '../rush/duty.ts';
 import type { RushBand, RushCalendar, RushStanding } from '../rush/rush-bands.ts';
 import type { AlertRules } from '../setup/alert-rules.ts';
 import { addDays } from '../time/calendar-day.ts';
@@ -21,6 +22,8 @@ export interface RoundUp {
   readonly date: LocalDate;
   /** The first band it is about. */
   readonly band: RushBand;
+  /** Who is on duty when: in these busy hours; for the list of the evening before, in all of that day. */
+  readonly duty: readonly DutySpan[];
   /** All that close that day, the soonest first. */
   readonly ofDay: readonly AlertLot[];
   /** Those in the busy hours or near them. */
@@ -58,7 +61,8 @@ export function roundUps(lots: readonly AlertLot[], { rules, calendar, zone }: R
   return [...days].flatMap(([date, ofDay]) => {
     const placed = ofDay.toSorted((a, b) => a.close - b.close);
     const reminders = remindersOf(date, placed, rules);
-    const digest = digestOf(date, placed, reminders, rules, zone);
+    const duty = attempt(() => calendar.bandsOn(date).flatMap((band) => band.duty));
+    const digest = digestOf(date, placed, { reminders, duty: duty.ok ? duty.value : [] }, rules, zone);
     return digest === null ? reminders : [digest, ...reminders];
   });
 }
@@ -93,6 +97,7 @@ function remindersOf(
     key: `rush ${band.from}`,
     dueAt: dueAt(band),
     staleAt: lastClose(around),
+    duty: band.duty,
     ...listed(date, band, ofDay, around),
   }));
 }
@@ -100,7 +105,7 @@ function remindersOf(
 function digestOf(
   date: LocalDate,
   ofDay: readonly PlacedLot[],
-  reminders: readonly RoundUp[],
+  { reminders, duty }: { readonly reminders: readonly RoundUp[]; readonly duty: readonly DutySpan[] },
   { digestAt }: RushRules['rules'],
   zone: Zone,
 ): RoundUp | null {
@@ -115,6 +120,7 @@ function digestOf(
     key: `digest ${date}`,
     dueAt,
     staleAt: Math.min(lastClose(around), ...followers),
+    duty,
     ...listed(date, band, ofDay, around),
   };
 }

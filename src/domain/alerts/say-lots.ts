@@ -24,7 +24,12 @@ export interface Saying {
   readonly now: number;
   /** To whom lots were handed over before, the last one first; offered on the notice. */
   readonly people: readonly string[];
+  /** Whose reminders these are by the plan of duty. */
+  readonly onDuty?: string | undefined;
 }
+
+/** "The salesperson: ", for who has the lot, else for who is on duty. */
+export const addressed = (who: string | undefined): string => (who === undefined ? '' : `${who}: `);
 
 const NEEDS = { open: 0, openSoft: 2, untold: 3, ended: 5 } as const;
 
@@ -38,7 +43,7 @@ export function sayOne(call: DueCall, others: number, saying: Saying): Alert {
   return {
     about: `${open ? (loud ? 'lot' : 'soon') : 'closed'}-${lot.id}`,
     keys: [call.key, ...call.passed],
-    title: `${lot.handedTo !== undefined && open ? `${lot.handedTo}: ` : ''}${news === null ? plainTitle(call, now) : `${lot.name}: ${news.title}`}`,
+    title: `${open ? addressed(lot.handedTo ?? saying.onDuty) : ''}${news === null ? plainTitle(call, now) : `${lot.name}: ${news.title}`}`,
     body: (open
       ? [
           lot.stop,

@@ -1,3 +1,4 @@
+import { dutyWords, namesOn } from '../rush/duty.ts';
 import { addDays } from '../time/calendar-day.ts';
 import { instant } from '../time/instant.ts';
 import { sayClock, sayDate } from '../time/say-time.ts';
@@ -22,17 +23,36 @@ export function sayRoundUp(round: RoundUp, zone: Zone, now: number): Alert {
     wanting.length > 0 ? wanting : open,
     (lot) => `${clockOf(lot, round, zone)} ${lot.name}. ${lot.stop}${lot.bid.placed ? ` ${lot.bid.words}` : ''}`,
   );
+  const names = namesOn(round.duty);
   return {
     about: round.key.replace(' ', '-'),
     keys: [round.key],
-    title: `${late}${round.kind === 'digest' ? digestTitle(round, zone, now) : rushTitle(round, open.length, now)}; ${proxyWords(wanting, open.length)}`,
-    body: body.join('\n'),
+    title: `${names.length === 0 ? '' : `${names.join(' and ')}: `}${late}${round.kind === 'digest' ? digestTitle(round, zone, now) : rushTitle(round, open.length, now)}; ${proxyWords(wanting, open.length)}`,
+    body: [...dutyLines(round, open, zone), ...body].join('\n'),
     // Before the rush each lot still gets its own last call; the evening before is the time to place bids.
     loudness: wanting.length > 0 && round.kind === 'digest' ? 'loud' : 'quiet',
     route: round.kind === 'digest' ? '#/lots' : '#/now',
     offers: [],
     rank: round.kind === 'rush' ? [1, round.band.from] : [6, round.dueAt],
   };
+}
+
+/** Who is on duty, and what closes while nobody is. */
+function dutyLines(round: RoundUp, open: readonly AlertLot[], zone: Zone): string[] {
+  if (round.duty.length === 0) return [];
+  const gaps = round.duty.filter(({ who }) => who === undefined);
+  if (gaps.length === 0 && namesOn(round.duty).length === 1) return [];
+  return [
+    `On duty: ${dutyWords(round.duty, zone)}.`,
+    ...gaps.map((gap) => {
+      const alone = open.filter((lot) => readingsOf(lot).some((close) => close >= gap.from && close < gap.to));
+      const named = atMost(NAMED, alone, (lot) => `${clockOf(lot, round, zone)} ${lot.name}. ${lot.stop}`);
+      const when = `Nobody is on duty from ${sayClock(gap.from, zone)} to ${sayClock(gap.to, zone)}`;
+      return alone.length === 0
+        ? `${when}; nothing closes then.`
+        : `${when}; then ${alone.length === 1 ? 'closes' : 'close'} ${named.join(' ')}`;
+    }),
+  ];
 }
 
 /** When it closes that day; with a question mark while it can close at another time as well. */

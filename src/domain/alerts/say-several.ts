@@ -3,7 +3,7 @@ import type { Zone } from '../time/zone.ts';
 import type { Alert } from './alert.ts';
 import { type AlertLot, nextClose, wantsAct } from './alert-lot.ts';
 import { atMost, lateWords, roughly } from './say-late.ts';
-import { clockOf, type DueCall, movedWords, rankOf, type Saying, sayOne, todoWords } from './say-lots.ts';
+import { addressed, clockOf, type DueCall, movedWords, rankOf, type Saying, sayOne, todoWords } from './say-lots.ts';
 
 /** As many as a notice has room for; each comes with its number. */
 const NAMED = 8;
@@ -19,7 +19,7 @@ export function sayPressing(calls: readonly DueCall[], others: number, saying: S
   return {
     ...several(soonest, now),
     about: `together-${last.lot.id}`,
-    title: `${late}${count(soonest, 'lot needs a bid', 'lots need a bid')}${when}: they close ${span(first, last, zone)}`,
+    title: `${addressed(saying.onDuty)}${late}${count(soonest, 'lot needs a bid', 'lots need a bid')}${when}: they close ${span(first, last, zone)}`,
     body: atMost(NAMED, soonest, (call) => lineOf(call, saying)).join('\n'),
     loudness: 'loud',
     route: `#/now/${first.lot.id}`,
@@ -45,8 +45,8 @@ export function saySoon(calls: readonly DueCall[], beside: readonly AlertLot[], 
     about: `soons-${last.lot.id}`,
     title:
       until === undefined
-        ? `${late}${count(rest, 'lot closes', 'lots close')} with nothing to do`
-        : `${late}${count(wanting, 'lot needs', 'lots need')} a bid by ${sayClock(until.close, zone)}`,
+        ? `${addressed(saying.onDuty)}${late}${count(rest, 'lot closes', 'lots close')} with nothing to do`
+        : `${addressed(saying.onDuty)}${late}${count(wanting, 'lot needs', 'lots need')} a bid by ${sayClock(until.close, zone)}`,
     body: [
       ...atMost(NAMED, wanting, (call) => lineOf(call, saying)),
       ...atMost(NAMED, rest, ({ lot, close, step }) =>

@@ -6,6 +6,7 @@ import { resolveWallTime } from '../time/resolve-wall-time.ts';
 import { MINUTE } from '../time/units.ts';
 import { dateIn, weekdayOf } from '../time/wall-clock.ts';
 import type { Zone } from '../time/zone.ts';
+import { type DutySpan, dutyOf, hasDuty } from './duty.ts';
 
 /** One stretch of busy hours, as moments: from the first, up to but not including the last. */
 export interface RushBand {
@@ -15,6 +16,8 @@ export interface RushBand {
   readonly to: Instant;
   /** What the exception for this date is called; empty for an ordinary weekday. */
   readonly note: string;
+  /** Who is on duty when, in order and without a gap; empty where the setup names nobody at all. */
+  readonly duty: readonly DutySpan[];
 }
 
 /** How a moment stands to the busy hours; `band` is the one it is in or near. */
@@ -69,15 +72,19 @@ function bandsOf({ weekly, exceptions }: Rush, zone: Zone, date: LocalDate): rea
   const exception = exceptions.find((one) => one.date === date);
   const hours = exception?.hours ?? weekly.filter((one) => one.weekday === weekdayOf(date));
   const bands: RushBand[] = [];
-  for (const { from, to } of hours.toSorted((a, b) => (a.from < b.from ? -1 : 1))) {
+  const named: DutySpan[] = [];
+  for (const { from, to, who } of hours.toSorted((a, b) => (a.from < b.from ? -1 : 1))) {
     const start = resolveWallTime({ date, time: from }, zone).earliest;
     const end = resolveWallTime({ date, time: to }, zone).latest;
+    named.push({ from: start, to: end, who });
     const before = bands.at(-1);
     if (before === undefined || start > before.to)
-      bands.push({ date, from: start, to: end, note: exception?.note ?? '' });
+      bands.push({ date, from: start, to: end, note: exception?.note ?? '', duty: [] });
     else if (end > before.to) bands[bands.length - 1] = { ...before, to: end };
   }
-  return bands;
+  if (!hasDuty({ weekly, exceptions })) return bands;
+  const duty = dutyOf(named);
+  return bands.map((band) => ({ ...band, duty: duty.filter(({ from, to }) => from >= band.from && to <= band.to) }));
 }
 
 /** @param bands in the order of their times */

@@ -43,5 +43,9 @@ export const alertRulesSchema = z.strictObject({
     z.int().check(z.gte(0), z.lte(60), z.describe('closings this near to each other share one reminder')),
     3,
   ),
+  hourlyMost: z._default(
+    z.nullable(z.int().check(z.gte(1), z.lte(60), z.describe('reminders an hour; last reminders come beyond it'))),
+    null,
+  ),
 });
 export type AlertRules = z.infer<typeof alertRulesSchema>;

@@ -13,7 +13,13 @@ export const storeSchema = z.strictObject({
 });
 export type Store = z.infer<typeof storeSchema>;
 
-const span = { from: localTimeSchema, to: localTimeSchema };
+const span = {
+  from: localTimeSchema,
+  to: localTimeSchema,
+  who: z.optional(
+    z.string().check(z.minLength(1), z.maxLength(80), z.describe('who is on duty then, and gets the reminders')),
+  ),
+};
 const endsLater = z.refine<{ from: string; to: string }>((s) => s.from < s.to, {
   error: 'busy hours must end after they begin',
 });
