@@ -91,7 +91,8 @@ export function demoSetup(today: LocalDate): Setup {
     rush: {
       weekly: [
         { weekday: 'fri', from: '16:00', to: '18:30' },
-        { weekday: 'sat', from: '10:00', to: '17:00' },
+        { weekday: 'sat', from: '10:00', to: '13:00', who: 'the manager' },
+        { weekday: 'sat', from: '13:00', to: '17:00', who: 'the salesperson' },
       ],
     },
     alerts: {},
