@@ -6,6 +6,7 @@ import { useWorkspace } from '../../src/ui/workspace.ts';
 import { WatchlistScreen } from '../lots/watchlist-screen.tsx';
 import { CountedFrame } from './counted-frame.tsx';
 import { DemoStrip } from './demo-strip.tsx';
+import { OldZoneNote } from './old-zone-note.tsx';
 import type { Route } from './route.ts';
 import { StoreClock } from './store-clock.tsx';
 import { useRoute } from './use-route.ts';
@@ -66,7 +67,12 @@ export function App() {
     <CountedFrame
       screen={route.screen}
       clock={<StoreClock zone={store.zone} name={store.name} />}
-      note={isDemo() ? <DemoStrip /> : route.screen !== 'start' && <WhoAsks />}
+      note={
+        <>
+          {isDemo() ? <DemoStrip /> : route.screen !== 'start' && <WhoAsks />}
+          <OldZoneNote zone={store.zone} now={Date.now()} />
+        </>
+      }
     >
       <Contained key={route.screen} what="This screen" of={workspace}>
         <Screen route={route} />

@@ -5,7 +5,8 @@ const SENTENCES: Record<CloseDoubt, string> = {
   overlap: 'That night the clocks go back and this time comes twice.',
   abbreviation: 'The zone letters do not fit the date or the venue.',
   'no-zone': 'Nothing says which zone this is in; the store’s was taken.',
-  'zone-data': 'This zone changed its rules lately and this browser may not know it yet.',
+  'zone-data':
+    'This zone changed its clock rules lately and this browser does not know it yet, so it may be an hour off. Update the browser and the system, or type the time with its offset, such as 2:00 PM -07:00.',
   'half-day': 'Nothing says whether it is AM or PM.',
   midnight: 'Midnight can begin or end that day, or the time was left out.',
   'day-order': 'The figures can be month and day, or day and month.',

@@ -2,7 +2,7 @@ import type { CloseDoubt } from './close-time.ts';
 import { type Instant, instant } from './instant.ts';
 import { asIfUtc, resolveWallTime, type WallTime } from './resolve-wall-time.ts';
 import type { Zone } from './zone.ts';
-import { dataIsOld, offsetMissedByOldData } from './zone-data.ts';
+import { missedChange } from './zone-data.ts';
 
 /** The moments that a wall time can mean, earliest first and never none, and why there is more than one. */
 export interface Moments {
@@ -14,9 +14,9 @@ export interface Moments {
 /** What a wall time can mean in one zone: two moments in a gap, in an overlap, or where this runtime's rules are old. */
 export function momentsIn(zone: Zone, wall: WallTime): Moments {
   const { kind, earliest, latest } = resolveWallTime(wall, zone);
-  const missed = dataIsOld(zone, earliest) ? offsetMissedByOldData(zone) : null;
-  if (missed !== null) {
-    const moments = distinct([instant(asIfUtc(wall) - missed), earliest, latest]);
+  const missed = missedChange(zone);
+  if (missed !== null && earliest >= missed.since) {
+    const moments = distinct([instant(asIfUtc(wall) - missed.offset), earliest, latest]);
     return { zone, moments, doubts: moments.length > 1 ? ['zone-data'] : [] };
   }
   return { zone, moments: distinct([earliest, latest]), doubts: kind === 'unique' ? [] : [kind] };

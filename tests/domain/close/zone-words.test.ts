@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { readCloseTime } from '../../../src/domain/close/read-close-time.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
-import { offsetMissedByOldData } from '../../../src/domain/time/zone-data.ts';
+import { missedChange } from '../../../src/domain/time/zone-data.ts';
 
 const hours = (text: string, venue?: string) => {
   const read = readCloseTime(text, {
@@ -111,18 +111,28 @@ describe('places that stopped changing their clocks in November 2026 (tz databas
   ])(
     '%s at 10:00 in December 2026 is %i:00 UTC; with old rules here an hour later is offered and doubted',
     (place, utcHour) => {
-      const old = offsetMissedByOldData(zone(place)) !== null;
+      const old = missedChange(zone(place)) !== null;
       expect(hours('2026-12-15 10:00', place)).toEqual(
         old ? { hours: [utcHour, utcHour + 1], doubts: ['zone-data'] } : { hours: [utcHour], doubts: [] },
       );
     },
   );
 
+  test('Morocco keeps UTC since September 20, 2026 (2026d): 10:00 is 10:00, with old rules also 9:00', () => {
+    for (const place of ['Africa/Casablanca', 'Africa/El_Aaiun']) {
+      const old = missedChange(zone(place)) !== null;
+      expect(hours('2026-12-15 10:00', place)).toEqual(
+        old ? { hours: [9, 10], doubts: ['zone-data'] } : { hours: [10], doubts: [] },
+      );
+      expect(hours('2026-08-15 10:00', place)).toEqual({ hours: [9], doubts: [] });
+    }
+  });
+
   test('were as they had been until then, and places beside them still are', () => {
     expect(hours('2026-10-15 10:00', 'America/Vancouver')).toEqual({ hours: [17], doubts: [] });
     expect(hours('2026-01-15 10:00', 'America/Vancouver')).toEqual({ hours: [18], doubts: [] });
     expect(hours('2026-12-15 10:00', 'America/Toronto')).toEqual({ hours: [15], doubts: [] });
     expect(hours('2026-12-15 10:00', 'America/Regina')).toEqual({ hours: [16], doubts: [] });
-    expect(offsetMissedByOldData(zone('America/Toronto'))).toBeNull();
+    expect(missedChange(zone('America/Toronto'))).toBeNull();
   });
 });
