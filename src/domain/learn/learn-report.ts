@@ -44,7 +44,7 @@ export interface Money {
 
 /** Scores of past lots; the order in which they come changes nothing. */
 export function scoresOf(past: readonly PastLot[], looking: Looking): Scores {
-  return scoresOfCases(casesOf(past, looking.today), looking);
+  return scoresOfCases(casesOf(past), looking);
 }
 
 function scoresOfCases(cases: Cases, looking: Looking): Scores {
@@ -108,9 +108,12 @@ const settledOn = ({ past: { happened } }: WalkedCar): string => happened.bought
 function weeksOf(past: readonly PastLot[], limitsOf: (week: LocalDate) => Limits | undefined): SaleWeek[] {
   const weeks = [...groupBy(past, ({ happened }) => mondayOf(happened.date))].sort(([a], [b]) => (a < b ? 1 : -1));
   return weeks.flatMap(([week, own]): SaleWeek[] => {
-    const lots = own.flatMap(weekLot).toSorted((a, b) => (a.lot < b.lot ? -1 : 1));
+    const decided = own.filter(({ happened: { ended } }) => ended === 'won' || ended === 'lost');
+    const lots = decided.flatMap(weekLot).toSorted((a, b) => (a.lot < b.lot ? -1 : 1));
+    const known = new Set(lots.map(({ lot }) => lot));
+    const unknown = decided.flatMap(({ lot }) => (known.has(lot) ? [] : lot)).sort();
     if (lots.length === 0) return [];
-    return [saleWeek(week, lots, limitsOf(week) ?? { cash: 0, line: 0, places: 0 })];
+    return [saleWeek(week, lots, limitsOf(week) ?? { cash: 0, line: 0, places: 0 }, unknown)];
   });
 }
 
@@ -118,7 +121,7 @@ function weeksOf(past: readonly PastLot[], limitsOf: (week: LocalDate) => Limits
 function weekLot(one: PastLot): WeekLot[] {
   const { lot, forecast, happened } = one;
   const { deal } = forecast;
-  if (deal === null || (happened.ended !== 'won' && happened.ended !== 'lost')) return [];
+  if (deal === null) return [];
   const { cash, financed: line, profit } = deal;
   return [{ lot, won: happened.ended === 'won', cash, line, profit, lost: lostLot(one) }];
 }

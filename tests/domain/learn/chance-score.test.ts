@@ -24,6 +24,9 @@ describe('the score of chances', () => {
     expect(score?.brier).toBeCloseTo(0.09, 12);
     expect(score?.baseRate.chance).toBeCloseTo(1 / 3, 12);
     expect(score?.baseRate.brier).toBeCloseTo(2 / 9, 12);
+    expect(score?.skill).toBeCloseTo(1 - 0.09 / (2 / 9), 12);
+    const lost = Array.from({ length: 30 }, (_, i) => bid(i, 0.1, false));
+    expect(chanceScore(lost, looking).score?.skill).toBeNull();
   });
 
   test('makes at most five bins, and never parts bids that were given the same chance', () => {

@@ -60,6 +60,28 @@ describe('the score of days to sell', () => {
     expect(pace?.high).toBeLessThan(1);
   });
 
+  test('finds the right pace over years of purchases, however much is forgotten', () => {
+    const random = chances(6);
+    const survives = survivalOf(daysBelief(30, [], { priorCars: 4000 }));
+    const cases = Array.from({ length: 500 }, (_, i): DaysCase => {
+      const age = 1 + Math.floor(730 * random());
+      const until = Math.max(1, Math.ceil(30 * (Math.log(1 / (1 - random())) / Math.LN2) ** 0.8));
+      return {
+        lot: `${1000 + i}`,
+        date: daysAgo(age),
+        days: Math.min(until, age),
+        sold: until <= age,
+        survives,
+        median: 30,
+      };
+    });
+    for (const halfLifeDays of [90, 180, 3650]) {
+      const pace = daysScore(cases, { today: TODAY, halfLifeDays }).score?.pace;
+      expect(pace?.low).toBeLessThan(1);
+      expect(pace?.high).toBeGreaterThan(1);
+    }
+  });
+
   test('has no pace where a fixed number of days was set', () => {
     const fixed = Array.from({ length: 9 }, (_, i) => ({
       ...car(i, 20, true),
@@ -90,9 +112,35 @@ describe('the scores of bills', () => {
       missing: 0,
       score: { expected: 360_000, actual: 450_000 },
     });
-    expect(tires?.score?.ratio.value).toBeGreaterThan(1);
-    expect(tires?.score?.ratio.value).toBeLessThan(1.25);
+    expect(tires?.score?.ratio?.value).toBeGreaterThan(1);
+    expect(tires?.score?.ratio?.value).toBeLessThan(1.25);
     expect(paint).toMatchObject({ label: 'Paint', cases: 1, missing: 4, score: null });
+  });
+
+  test('count work that was not needed, or that nobody expected, in the sums and not in the ratio', () => {
+    const cases = [
+      bill(1, 'Glass', 20_000, 0),
+      ...[2, 3, 4, 5].map((lot) => bill(lot, 'Glass', 25_000, 30_000)),
+      bill(6, 'Hitch', 0, 18_000),
+    ];
+    const [glass, hitch] = reconScores(cases, looking);
+    expect(glass).toMatchObject({ cases: 5, score: { expected: 120_000, actual: 120_000, ratio: { cases: 4 } } });
+    expect(hitch).toMatchObject({ cases: 1, score: null });
+    const often = reconScores(
+      [1, 2, 3, 4, 5].map((lot) => bill(lot, 'Hitch', 0, 18_000)),
+      looking,
+    );
+    expect(often[0]?.score).toEqual({ expected: 0, actual: 90_000, ratio: null });
+  });
+
+  test('say how far a venue bills off on average, with a range', () => {
+    // Computed independently: $80, $80 and $75 over are $78.33 on average, from $71.16 to $85.50.
+    const cases = [
+      bill(1, 'Saltgrass', 54_500, 62_500),
+      bill(2, 'Saltgrass', 59_500, 67_500),
+      bill(3, 'Saltgrass', 64_500, 72_000),
+    ];
+    expect(feeScore(cases).score?.venues[0]).toMatchObject({ mean: 7833, range: { low: 7116, high: 8550 } });
   });
 
   test('hold fees to the cent, and name the venue that billed otherwise', () => {
@@ -101,11 +149,14 @@ describe('the scores of bills', () => {
       bill(2, 'Saltgrass', 40_000, 40_000),
       bill(3, 'Foxglove', 30_000, 32_500),
     ];
-    expect(feeScore(cases).score).toEqual({
+    expect(feeScore(cases).score).toMatchObject({
       expected: 112_400,
       actual: 114_900,
       same: 2,
-      venues: [{ venue: 'Foxglove', cars: 1, over: 2500 }],
+      venues: [
+        { venue: 'Foxglove', cars: 1, off: 1, over: 2500, mean: 2500, range: null },
+        { venue: 'Saltgrass', cars: 2, off: 0, over: 0, mean: 0, range: { low: 0, high: 0 } },
+      ],
     });
     expect(feeScore([])).toMatchObject({ missing: 1, score: null });
   });

@@ -36,6 +36,8 @@ export interface SaleWeek {
   /** Achieved of best, 0 to 1; null where the best was nothing. */
   readonly score: number | null;
   readonly rationing: readonly RationingCost[];
+  /** Lots of which the price or an estimate is not known: they are in neither. */
+  readonly unknown: readonly string[];
 }
 
 /**
@@ -44,13 +46,19 @@ export interface SaleWeek {
  */
 export const FAIR_SCORE = { low: 0.86, high: 0.96 } as const;
 
-/** Holds a week against hindsight, under what there was to spend. Lots whose price nobody knows are in neither. */
-export function saleWeek(week: LocalDate, lots: readonly WeekLot[], limits: Limits): SaleWeek {
+/** Holds a week against hindsight, under what there was to spend. */
+export function saleWeek(
+  week: LocalDate,
+  lots: readonly WeekLot[],
+  limits: Limits,
+  unknown: readonly string[] = [],
+): SaleWeek {
   const won = lots.filter((lot) => lot.won);
   const achieved = won.reduce((sum, { profit }) => sum + profit, 0);
   const all = hindsight(lots, enough(limits, won));
   return {
     week,
+    unknown,
     won: won.length,
     achieved: cents(achieved),
     best: cents(all.profit),

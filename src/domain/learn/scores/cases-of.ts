@@ -1,5 +1,4 @@
 import { cents } from '../../money/cents.ts';
-import type { LocalDate } from '../../time/local-date.ts';
 import type { PastLot } from '../happened.ts';
 import type { ChanceCase } from './chance-score.ts';
 import type { CostCase } from './cost-score.ts';
@@ -21,12 +20,12 @@ export interface Cases {
 export const ALL_RECON = 'All recon of a car';
 
 /** What can be scored. A lot that was written down only after its sale had no forecast, so it is in none of them. */
-export function casesOf(past: readonly PastLot[], today: LocalDate): Cases {
+export function casesOf(past: readonly PastLot[]): Cases {
   const timely = past.filter(({ forecast }) => !forecast.late);
   return {
     retail: timely.flatMap(retailCase),
     chances: timely.flatMap(chanceCase),
-    days: timely.flatMap((one) => daysCase(one, today)),
+    days: timely.flatMap(daysCase),
     recon: timely.flatMap(reconCases),
     fees: timely.flatMap(feeCase),
     prices: timely.flatMap(priceCase),
@@ -48,11 +47,11 @@ function chanceCase({ lot, forecast: { plan }, happened: { ended, date, bid } }:
 }
 
 /** A car that was wholesaled had not sold by then, which is all that it says. */
-function daysCase({ lot, forecast: { days }, happened: { bought, canceled } }: PastLot, today: LocalDate): DaysCase[] {
+function daysCase({ lot, forecast: { days }, happened: { bought, canceled, date } }: PastLot): DaysCase[] {
   if (bought === null || canceled) return [];
   const { survives, median } = days;
   const sold = bought.sale !== null && bought.sale.buyer !== 'wholesale';
-  return [{ lot, date: bought.sale?.date ?? today, days: bought.days, sold, survives, median }];
+  return [{ lot, date, days: bought.days, sold, survives, median }];
 }
 
 /** Each line with a bill against it; all recon of a car once it has sold, when no more bills are to come. */

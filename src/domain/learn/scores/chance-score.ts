@@ -23,6 +23,8 @@ export interface ChanceScore {
   readonly brier: number;
   /** The same for always saying the share that won, which knows nothing of the single lot. */
   readonly baseRate: { readonly chance: number; readonly brier: number };
+  /** By how much of the plain share's score the chances do better: 1 is perfect, below 0 is worse; null where that is 0. */
+  readonly skill: number | null;
   /** From the least to the most likely, at most five, with as many bids in each as can be. */
   readonly bins: readonly ReliabilityBin[];
   /** Wins that the chances add up to, and wins there were, each with what it counts for. */
@@ -52,9 +54,12 @@ function scoreOf(cases: readonly ChanceCase[], weightOf: (one: ChanceCase) => nu
   const variance = cases.reduce((so, one) => so + weightOf(one) ** 2 * one.chance * (1 - one.chance), 0);
   const off = wins - expectedWins;
   const clear = Math.abs(off) > CLEARLY * Math.sqrt(variance);
+  const brier = sum(({ chance, won }) => (chance - (won ? 1 : 0)) ** 2) / total;
+  const plain = rate * (1 - rate);
   return {
-    brier: sum(({ chance, won }) => (chance - (won ? 1 : 0)) ** 2) / total,
-    baseRate: { chance: rate, brier: rate * (1 - rate) },
+    brier,
+    baseRate: { chance: rate, brier: plain },
+    skill: plain > 0 ? 1 - brier / plain : null,
     bins: binsOf(cases, weightOf),
     expectedWins,
     wins,

@@ -3,7 +3,10 @@ import { kaplanMeier, medianOf, type SurvivalStep } from '../../carrying/kaplan-
 import { gammaQuantile } from '../../statistics/incomplete-gamma.ts';
 import { type Case, inCaseOrder, type Looking, type Scored, scored, weightedSum, weightOn } from './scored.ts';
 
-/** A car that was bought, sold or still standing. */
+/**
+ * A car that was bought, sold or still standing. Its date is that of the purchase: were older cars forgotten by the day on which
+ * they sold, cars that stand would count for more than the same cars once they have sold, and every lot would look slow.
+ */
 export interface DaysCase extends Case {
   /** Days until it sold, or until today. */
   readonly days: number;
