@@ -9,7 +9,7 @@ import type { Setup } from '../domain/setup/setup.ts';
 import { wholeSetup } from '../domain/setup/starting-setup.ts';
 import type { ClockCorrection } from '../domain/time/clock-correction.ts';
 import { type Instant, instant } from '../domain/time/instant.ts';
-import { DAY, HOUR } from '../domain/time/units.ts';
+import { DAY, HOUR, MINUTE } from '../domain/time/units.ts';
 import type { Store } from '../store/store.ts';
 import { alertLots } from '../views/lots/alert-lots.ts';
 import { standingsUnder } from '../views/lots/standing.ts';
@@ -23,6 +23,9 @@ import { seeClock } from './wrong-clock.ts';
 const LOOK_BACK = 14 * DAY;
 const LOOK_AHEAD = 9 * DAY;
 
+/** Looks follow each other within two minutes: after this much the browser was closed, or the computer asleep. */
+const AWAY = 15 * MINUTE;
+
 /** All that reminders are planned from, as it is at one moment. */
 export interface Sight {
   readonly lots: readonly AlertLot[];
@@ -34,6 +37,8 @@ export interface Sight {
   readonly shown: ReadonlySet<string>;
   /** When what was said in the last hour was said, each notice once. */
   readonly spoken: readonly number[];
+  /** Since when nobody looked, where that was long; then what closed meanwhile is said. */
+  readonly awaySince?: Instant | undefined;
   /** Those of what was said while the clock stood otherwise, and so is said again. */
   readonly again: readonly string[];
   /** When the clock was put back, the latest first. */
@@ -58,6 +63,7 @@ export async function sightOf(store: Store, world: World, now: Instant): Promise
   const clock = await seeClock(store, world, recorded, now);
   return {
     ...clock,
+    ...(clock.lastSeen !== null && now - clock.lastSeen > AWAY && { awaySince: clock.lastSeen }),
     spoken: [...new Set([...recorded].flatMap(([key, at]) => (at > now - HOUR && clock.shown.has(key) ? [at] : [])))],
     lots: alertLots(lots, standingsUnder(setup, planned), clock.corrections),
     deadlines: await deadlinesOf({ store, setup, now }, world.report),
@@ -69,7 +75,7 @@ export async function sightOf(store: Store, world: World, now: Instant): Promise
 
 /** What is due, and when to look again. */
 export function planOf(sight: Sight, now: Instant): AlertPlan {
-  const { lots, deadlines, setup, people, shown, again, corrections, spoken } = sight;
+  const { lots, deadlines, setup, people, shown, again, corrections, spoken, awaySince } = sight;
   const plan = planAlerts({
     lots,
     deadlines,
@@ -78,6 +84,7 @@ export function planOf(sight: Sight, now: Instant): AlertPlan {
     zone: setup.store.zone,
     people,
     shownKeys: shown,
+    awaySince,
     now,
   });
   const clock = sayClockChange(corrections, shown, now);

@@ -16,6 +16,8 @@ export interface ClockSeen {
   /** The keys of what was said while the clock stood otherwise, and so is said again. */
   readonly again: readonly string[];
   readonly corrections: readonly ClockCorrection[];
+  /** What the clock showed when Headroom last looked or, after a start of the browser, last wrote; null when it never did. */
+  readonly lastSeen: Instant | null;
 }
 
 /** What memory holds about the clock. */
@@ -45,14 +47,15 @@ export async function seeClock(
   if (showed > now + TOLERANCE) return putBack(store, world, recorded, { showed: instant(showed), to: now });
   const corrections = correctionsIn(recorded.keys());
   const back = before?.back;
+  const lastSeen = before?.wall ?? written;
   const shown = new Set(recorded.keys());
   if (before === undefined || back === undefined || !isForwardAgain(before.wall, back, now)) {
     await world.remember<Before>(NAME, { wall: now, ...(back && { back }) });
-    return { shown, again: back?.keys ?? [], corrections };
+    return { shown, again: back?.keys ?? [], corrections, lastSeen };
   }
   await store.recordShown(back.keys);
   await world.remember<Before>(NAME, { wall: now });
-  return { shown: new Set([...shown, ...back.keys]), again: [], corrections };
+  return { shown: new Set([...shown, ...back.keys]), again: [], corrections, lastSeen };
 }
 
 async function putBack(
@@ -68,7 +71,7 @@ async function putBack(
   // Where it can't be written down, it is seen again at the next look.
   const written = await store.putClockRight({ ...correction, keys: struck });
   if (written.ok) await world.remember<Before>(NAME, { wall: correction.to, back: { ...correction, keys: struck } });
-  return { shown, again: struck, corrections: [correction, ...correctionsIn(recorded.keys())] };
+  return { shown, again: struck, corrections: [correction, ...correctionsIn(recorded.keys())], lastSeen: null };
 }
 
 const isForwardAgain = (wall: Instant, { showed, to }: ClockCorrection, now: Instant): boolean =>

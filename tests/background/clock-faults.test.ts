@@ -1,10 +1,11 @@
 import { beforeEach, expect, test } from 'vitest';
+import { alertRulesSchema } from '../../src/domain/setup/alert-rules.ts';
 import { DAY, HOUR, MINUTE } from '../../src/domain/time/units.ts';
 import { readBackup } from '../../src/store/backup/read-backup.ts';
 import { freshBrowser, value } from '../store/open-test-store.ts';
 import { InventedBrowser } from './invented-browser.ts';
 import { at, closeAt, setUp } from './invented-saturday.ts';
-import { does, here, lot, moves, running, since } from './saturday-acts.ts';
+import { changeSetup, does, here, lot, moves, running, since } from './saturday-acts.ts';
 
 beforeEach(() => freshBrowser());
 
@@ -119,4 +120,22 @@ test('an answer wins over a put-off of the other window', async () => {
   const from = browser.appeared.length;
   await browser.run(here('13:40'));
   expect(browser.appeared.slice(from).map(({ notice }) => notice.title)).toEqual([]);
+});
+
+test('after the browser was closed, one notice says what closed meanwhile, and that it is asked about later', async () => {
+  const placed = (name: string, close: string) => ({ ...lot(name, close), proxy: 1_780_000 as never });
+  const { browser } = await running('10:20', [
+    placed('First', '11:00'),
+    placed('Second', '11:30'),
+    placed('Third', '12:40'),
+  ]);
+  await changeSetup(browser, { alerts: alertRulesSchema.parse({}) });
+  await browser.run(here('10:45'));
+  await browser.closedUntil(here('11:50'), true);
+  await browser.run(here('12:30'));
+  const [said, ...others] = since(browser, here('11:50')).filter(({ title }) => title.includes('closed'));
+  expect(others).toEqual([]);
+  expect(said?.title).toMatch(/^Late by 50 min: Headroom was not running: 2 lots closed since .* AM$/);
+  expect(said?.body).toMatch(/First.*Second.*asked later/s);
+  expect(said).toMatchObject({ loudness: 'quiet' });
 });

@@ -14,6 +14,7 @@ import { gather, isPressing, SEEN_AHEAD_MINUTES } from './gather.ts';
 import { afterKey, callsOfLot, earliestCall, type LotCall, newsOf } from './lot-calls.ts';
 import { roundUps } from './round-ups.ts';
 import { type DueCall, type Saying, sayBare, sayOne } from './say-lots.ts';
+import { awayKey, sayMeanwhile } from './say-meanwhile.ts';
 import { sayRoundUp } from './say-round-up.ts';
 import { sayClosed, sayPressing, saySoon } from './say-several.ts';
 
@@ -28,6 +29,8 @@ export interface PlanInput {
   /** To whom lots were handed over before, the last one first. */
   readonly people: readonly string[];
   readonly shownKeys: { has(key: string): boolean };
+  /** Since when nobody looked, where that was long: the browser was closed, or the computer asleep. */
+  readonly awaySince?: Instant | undefined;
   readonly now: Instant;
 }
 
@@ -52,6 +55,7 @@ export function planAlerts(input: PlanInput): AlertPlan {
   );
   const alerts: Alert[] = [
     ...sayLots(due, lots, rules, saying),
+    ...closedMeanwhile(input, due, saying),
     ...said.done,
     ...(deadlines.ok ? deadlines.value.due : []),
   ];
@@ -70,6 +74,19 @@ export function planAlerts(input: PlanInput): AlertPlan {
     next: Number.isFinite(next) ? instant(next) : null,
     ...(mistakes.length > 0 && { failed: mistakes }),
   };
+}
+
+/** What closed while nobody looked and is not said by another notice: it is asked about later, and named at once. */
+function closedMeanwhile({ lots, awaySince, shownKeys }: PlanInput, due: readonly DueCall[], saying: Saying): Alert[] {
+  if (awaySince === undefined || shownKeys.has(awayKey(awaySince))) return [];
+  const said = new Set(due.map(({ lot }) => lot.id));
+  const closed = lots.filter((lot) => {
+    const close = closesBy(lot);
+    const open = !lot.ended && lot.done !== true && lot.since < close && !shownKeys.has(afterKey(lot));
+    return open && close > awaySince && close <= saying.now && !said.has(lot.id);
+  });
+  const alert = attempt(() => sayMeanwhile(closed, awaySince, saying));
+  return closed.length > 0 && alert.ok ? [alert.value] : [];
 }
 
 /** Who gets the reminders now; absent outside busy hours, and where the setup names nobody at all. */

@@ -149,8 +149,8 @@ export class Saturday {
         await this.browser.closedUntil(until, true);
       } else if (this.closedUntil === null) {
         await this.browser.run(minute);
-        // The standing alarm, which begins anew with each stretch.
-        if (minute % (30 * MINUTE) === 0) await this.browser.wake();
+        // The standing alarm, less often than it rings, because it begins anew with each stretch.
+        if (minute % (10 * MINUTE) === 0) await this.browser.wake();
       }
       this.browser.time = Math.max(this.browser.time, minute);
       await this.#look();
