@@ -1,3 +1,4 @@
+import { sayLearn } from '../learn/say-learn.ts';
 import { sayNumber } from '../number/say-number.ts';
 import { sayReaderScores } from '../reader/say-scores.ts';
 import { sayVisits } from '../reader/visits/say-visits.ts';
@@ -11,6 +12,7 @@ const SCORES: Readonly<Record<string, (flags: readonly string[], load: Load) => 
   reader: sayReaderScores,
   visits: sayVisits,
   number: sayNumber,
+  learn: sayLearn,
   async saturday(flags, load) {
     const { saySaturdays } = (await load('tests/background/saturdays/say.ts')) as SaturdayScores;
     await saySaturdays(flags);

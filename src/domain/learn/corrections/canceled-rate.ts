@@ -3,9 +3,11 @@ import type { Instant } from '../../time/instant.ts';
 import { type Known, weighted } from './forgetting.ts';
 import { type Learned, learned } from './learned.ts';
 
-/** A purchase, and whether it was canceled in the end. */
+/** A purchase, and when it was known to be canceled, if it was. */
 export interface Purchase extends Known {
-  readonly canceled: boolean;
+  readonly canceledAt?: Instant;
+  /** From when on it can't be canceled any more, as far as that can be told: until then it is in neither count. */
+  readonly settledAt?: Instant;
 }
 
 /** What is believed before any purchase: one canceled in 31. An assumption of this tool. */
@@ -21,9 +23,11 @@ export function canceledRate(
   now: Instant,
   halfLifeDays?: number,
 ): Learned {
-  const cases = weighted(purchases, now, halfLifeDays);
+  const isCanceled = ({ canceledAt }: Purchase) => canceledAt !== undefined && canceledAt <= now;
+  const isSettled = (one: Purchase) => isCanceled(one) || (one.settledAt ?? one.at) <= now;
+  const cases = weighted(purchases.filter(isSettled), now, halfLifeDays);
   const weightOf = (canceled: boolean) =>
-    cases.reduce((sum, { one, weight }) => sum + (one.canceled === canceled ? weight : 0), 0);
+    cases.reduce((sum, { one, weight }) => (isCanceled(one) === canceled ? sum + weight : sum), 0);
   const a = CANCELED_BELIEF.canceled + weightOf(true);
   const b = CANCELED_BELIEF.stood + weightOf(false);
   const prior = CANCELED_BELIEF.canceled + CANCELED_BELIEF.stood;

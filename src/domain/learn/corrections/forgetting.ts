@@ -1,9 +1,12 @@
 import type { Instant } from '../../time/instant.ts';
 import { DAY } from '../../time/units.ts';
 
-/** One thing that happened, and when it became known. */
+/** One thing that happened. */
 export interface Known {
+  /** When the last word on it was written down: before that it counts for nothing. */
   readonly at: Instant;
+  /** When it happened, from which it ages; when it was written down, where that is left out. */
+  readonly on?: Instant;
 }
 
 /** After so many days a case counts for half, unless the dealer says otherwise. */
@@ -15,7 +18,7 @@ export const HALF_LIFE_DAYS = 180;
  * @param halfLifeDays above 0
  */
 export function weightAt(now: Instant, halfLifeDays: number = HALF_LIFE_DAYS): (known: Known) => number {
-  return ({ at }) => (at > now ? 0 : 2 ** (-(now - at) / (halfLifeDays * DAY)));
+  return ({ at, on = at }) => (at > now ? 0 : 2 ** (-Math.max(0, now - on) / (halfLifeDays * DAY)));
 }
 
 /** A case with what it counts for. */

@@ -24,14 +24,16 @@ export const CLEAR = 0.995;
  * A value with its two ranges.
  * @param rangeAt the two ends of a range that holds the truth with so much chance
  * @param neutral the value that changes nothing
+ * @param looks how many figures are looked at side by side: with many, chance alone makes one of them stand out
  */
 export function learned(
   value: number,
   neutral: number,
   rangeAt: (chance: number) => readonly [number, number],
   rest: Pick<Learned, 'cases' | 'weight' | 'priorShare'>,
+  looks = 1,
 ): Learned {
   const [low, high] = rangeAt(SHOWN);
-  const [lowest, highest] = rangeAt(CLEAR);
+  const [lowest, highest] = rangeAt(1 - (1 - CLEAR) / looks);
   return { value, low, high, clear: neutral < lowest || neutral > highest, ...rest };
 }

@@ -25,7 +25,7 @@ export interface RatioBelief {
  * belief anchored so that without a case the ratio is exactly 1. Its range is Cox's (Land 1972; Zhou & Gao 1997), with
  * Student's t. Without end it goes to the maximum-likelihood estimate exp(mean + variance ÷ 2).
  */
-export function ratioLearned(ratios: readonly Ratio[], belief: RatioBelief): Learned {
+export function ratioLearned(ratios: readonly Ratio[], belief: RatioBelief, looks = 1): Learned {
   const { mean, variance, weight, total, freedom } = posterior(ratios, belief);
   const log = mean + variance / 2;
   const error = Math.sqrt(variance / total + variance ** 2 / (2 * freedom));
@@ -37,6 +37,7 @@ export function ratioLearned(ratios: readonly Ratio[], belief: RatioBelief): Lea
       return [Math.exp(log - reach), Math.exp(log + reach)];
     },
     { cases: ratios.length, weight, priorShare: belief.cases / total },
+    looks,
   );
 }
 

@@ -32,7 +32,7 @@ export function reconRatios(
     .map((cases) => {
       const ratios = cases.map(({ one, weight }) => ({ log: Math.log(one.actual / one.expected), weight }));
       const earliest = cases.reduce((first, other) => (isBefore(other.one, first.one) ? other : first));
-      return { label: earliest.one.label, ...ratioLearned(ratios, RECON_BELIEF) };
+      return { label: earliest.one.label, ...ratioLearned(ratios, RECON_BELIEF, lines.size) };
     })
     .sort((a, b) => b.cases - a.cases || (a.label < b.label ? -1 : 1));
 }

@@ -27,6 +27,9 @@ export interface WinCorrection {
   readonly slope: number;
   /** Share of an estimate to take off before bidding; negative where estimates prove too low. */
   readonly haircut: number;
+  /** Standard error of the slope before it is held between 0 and 0.8, and how far above 0 that is, in such errors. */
+  readonly slopeError: number;
+  readonly slopeClears: number;
   /** Standard error of the haircut, and the degrees of freedom that it rests on. */
   readonly error: number;
   readonly freedom: number;
@@ -75,6 +78,8 @@ export function winCorrection(cars: readonly WonAndSold[], usualMargin: number):
     constant,
     slope,
     haircut: 1 - Math.exp(constant / (1 - slope)),
+    slopeError: Math.sqrt(scatter * (fit.inverse[1]?.[1] ?? 0)),
+    slopeClears: fitted / Math.sqrt(scatter * (fit.inverse[1]?.[1] ?? 1)),
     error,
     freedom,
     weight,
@@ -101,8 +106,13 @@ export type WinCase = Known &
 /** The margin that is taken where no car says otherwise. */
 const USUAL_MARGIN = 0.1;
 
+/** The haircut, and whether cars that were got cheap disappointed most. */
+export interface WinLearned extends Learned {
+  readonly byBargain: boolean;
+}
+
 /** The haircut from the cars that were known at `now`, older ones counting for less. */
-export function winHaircut(cases: readonly WinCase[], now: Instant, halfLifeDays?: number): Learned {
+export function winHaircut(cases: readonly WinCase[], now: Instant, halfLifeDays?: number): WinLearned {
   const known = weighted(cases, now, halfLifeDays);
   const weight = known.reduce((sum, one) => sum + one.weight, 0);
   const margin = known.reduce((sum, { one, weight: w }) => sum + w * Math.log(one.stop / one.estimate), 0) / weight;
@@ -111,7 +121,7 @@ export function winHaircut(cases: readonly WinCase[], now: Instant, halfLifeDays
     known.map(({ one, weight: w }) => ({ ...one, weight: w })),
     usual,
   );
-  return learned(
+  const haircut = learned(
     fit.haircut,
     0,
     (chance) => {
@@ -120,4 +130,6 @@ export function winHaircut(cases: readonly WinCase[], now: Instant, halfLifeDays
     },
     { cases: fit.count, weight: fit.weight, priorShare: fit.priorShare },
   );
+  // Two errors: the belief beforehand stands one and a half above 0, so cars must have spoken.
+  return { ...haircut, byBargain: fit.slopeClears > 2 };
 }

@@ -44,7 +44,7 @@ const FIGURES: readonly {
   },
   {
     name: 'canceled sales',
-    one: fc.record({ at, canceled: fc.boolean() }),
+    one: fc.record({ at, canceledAt: at }, { requiredKeys: ['at'] }),
     learn: (cases) => [canceledRate(cases, 0.03, NOW)],
     before: 1 / 31,
   },
@@ -136,7 +136,11 @@ describe('with cases without end', () => {
 
   test('the canceled rate goes to its share', () => {
     expect(
-      canceledRate(many([true, false, false, false].map((canceled) => ({ at: NOW, canceled }))), 0, NOW).value,
+      canceledRate(
+        many([true, false, false, false].map((canceled) => ({ at: NOW, ...(canceled && { canceledAt: NOW }) }))),
+        0,
+        NOW,
+      ).value,
     ).toBeCloseTo(0.25, 3);
   });
 });
