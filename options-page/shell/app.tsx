@@ -2,6 +2,7 @@ import { useEffect } from 'preact/hooks';
 import { Contained } from '../../src/ui/contained.tsx';
 import { isDemo } from '../../src/ui/demo-mode.ts';
 import { Lazy } from '../../src/ui/lazy.tsx';
+import { LongRunNote } from '../../src/ui/long-run.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { WatchlistScreen } from '../lots/watchlist-screen.tsx';
 import { CountedFrame } from './counted-frame.tsx';
@@ -69,6 +70,7 @@ export function App() {
       clock={<StoreClock zone={store.zone} name={store.name} />}
       note={
         <>
+          <LongRunNote hash={`#/${route.screen}`} />
           {isDemo() ? <DemoStrip /> : route.screen !== 'start' && <WhoAsks />}
           <OldZoneNote zone={store.zone} now={Date.now()} />
         </>

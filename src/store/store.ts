@@ -32,6 +32,7 @@ import type { Views } from './connection/schema.ts';
 import type { JournalCheck } from './journal/check-journal.ts';
 import type { Evidence as LotEvidence } from './journal/evidence.ts';
 import type { HistoryItem } from './journal/history.ts';
+import type { LongWork } from './journal/slices.ts';
 import type { FirstRowsOptions } from './views/first-rows.ts';
 import type { PlanInputs, PlanNow } from './views/kept-plan.ts';
 import type { ByCloseOptions } from './views/read-lots.ts';
@@ -166,8 +167,8 @@ export interface Store {
   noteBackup(file: BackupFile): Promise<Outcome<null>>;
   /** The keys that devices are known to sign with, this browser's own among them. */
   knownKeys(): Promise<readonly DeviceKey[]>;
-  /** What `restore` would do with a backup that readBackup found good. */
-  previewRestore(backup: Backup): Promise<RestorePreview>;
+  /** What `restore` would do with a backup that readBackup found good. Rejects with Refused when it was stopped. */
+  previewRestore(backup: Backup, work?: LongWork): Promise<RestorePreview>;
   /** All of a backup, or nothing. */
   restore(backup: Backup, options: RestoreOptions): Promise<Outcome<Restored>>;
 

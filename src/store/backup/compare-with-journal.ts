@@ -3,11 +3,13 @@ import type { Refusal } from '../../domain/outcome.ts';
 import { canonicalJson } from '../../journal/canonical-json.ts';
 import { linksByDevice } from '../../journal/check-noted.ts';
 import type { EntryId } from '../../journal/ids.ts';
-import { type Envelope, readEntry } from '../../journal/read-entry.ts';
+import { type Envelope, type ReadEntry, readEntry } from '../../journal/read-entry.ts';
 import type { ReadTransaction } from '../connection/schema.ts';
 import { eachEntry } from '../journal/each-entry.ts';
+import { type LongWork, Slices } from '../journal/slices.ts';
 import type { Session } from '../write/session.ts';
 import type { Backup } from './read-backup.ts';
+import { type RestoreChanges, WhatChanges } from './what-changes.ts';
 
 interface Comparison {
   /** Entries that are in both. */
@@ -16,6 +18,8 @@ interface Comparison {
   readonly onlyHere: number;
   /** Why the two cannot be one journal; null when they can. */
   readonly conflict: Refusal | null;
+  /** What a merge changes here. */
+  readonly changes: RestoreChanges;
 }
 
 /** What a restore would do, for the question before it. */
@@ -29,14 +33,24 @@ export interface RestorePreview {
   readonly onlyHere: number;
   /** Why a merge would be refused; null when it would not. */
   readonly conflict: Refusal | null;
+  /** What a merge would change here. */
+  readonly changes: RestoreChanges;
 }
 
-export function previewRestore(session: Session, backup: Backup): Promise<RestorePreview> {
+/** @throws Refused when it was stopped */
+export function previewRestore(session: Session, backup: Backup, work: LongWork = {}): Promise<RestorePreview> {
   return session.connection.read(async (tx) => {
-    const { same, onlyHere, conflict } = await compareWithJournal(tx, backup);
+    const total = (await tx.objectStore('entries').count()) + backup.entries.length;
+    const slices = slicesIn(tx, { ...work, total });
+    const { same, onlyHere, conflict, changes } = await compareWithJournal(tx, backup, slices);
     const added = backup.entries.filter(({ id }) => !same.has(id));
-    return { added: added.length, same: same.size, newPlaces: spans(added), onlyHere, conflict };
+    return { added: added.length, same: same.size, newPlaces: spans(added), onlyHere, conflict, changes };
   });
+}
+
+/** Slices of work in a transaction, which lasts only while there are requests. */
+export function slicesIn(tx: ReadTransaction, work: LongWork & { readonly total: number }): Slices {
+  return new Slices({ ...work, stepAside: () => tx.objectStore('meta').getKey('head') });
 }
 
 function spans(entries: readonly Envelope[]): string {
@@ -50,33 +64,40 @@ function spans(entries: readonly Envelope[]): string {
 }
 
 /** Holds a backup against the journal here, entry by entry. */
-export async function compareWithJournal(tx: ReadTransaction, backup: Backup): Promise<Comparison> {
+export async function compareWithJournal(tx: ReadTransaction, backup: Backup, slices: Slices): Promise<Comparison> {
+  const whatChanges = new WhatChanges();
   const inFile = new Map(backup.entries.map((entry) => [entry.id, entry]));
   const placesInFile = new Set(backup.entries.map(placeOf));
   const same = new Set<EntryId>();
   let onlyHere = 0;
   let conflict: Refusal | null = null;
-  await eachEntry(tx, (here) => {
+  const compare = (here: Envelope): void => {
     const there = inFile.get(here.id);
     if (there !== undefined && canonicalJson(there) === canonicalJson(here)) same.add(here.id);
     else if (there !== undefined) conflict ??= different(here);
     else {
       onlyHere += 1;
+      const read = readEntry(here);
+      if (read.as === 'known') whatChanges.addHere(read.entry);
       if (placesInFile.has(placeOf(here))) conflict ??= forked(here);
-      const lot = lotBornAgain(here, backup.births);
+      const lot = lotBornAgain(read, backup.births);
       if (lot !== null) conflict ??= bornTwice(lot);
     }
-  });
-  return { same, onlyHere, conflict };
+  };
+  await eachEntry(tx, compare, slices);
+  for (const raw of backup.entries) {
+    const read = same.has(raw.id) ? null : readEntry(raw);
+    if (read?.as === 'known') whatChanges.addIncoming(read.entry);
+    if (slices.took()) await slices.turn();
+  }
+  return { same, onlyHere, conflict, changes: whatChanges.changes() };
 }
 
 function placeOf({ device, sequence }: Envelope): string {
   return `${device} ${sequence}`;
 }
 
-function lotBornAgain(here: Envelope, births: ReadonlySet<LotId>): LotId | null {
-  if (here.happening.kind !== 'lots-added') return null;
-  const read = readEntry(here);
+function lotBornAgain(read: ReadEntry, births: ReadonlySet<LotId>): LotId | null {
   if (read.as !== 'known' || read.entry.happening.kind !== 'lots-added') return null;
   return read.entry.happening.lots.find(({ id }) => births.has(id))?.id ?? null;
 }

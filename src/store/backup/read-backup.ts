@@ -8,6 +8,8 @@ import { NOTHING_NOTED, type Noted } from '../../journal/noted.ts';
 import { type Envelope, firstIssue, type ReadEntry, readEntry } from '../../journal/read-entry.ts';
 import { valueOfLine } from '../../journal/strict-json.ts';
 import { type ChainFinding, type ChainLink, checkLinks, linkOf } from '../../journal/verify-chain.ts';
+import { type LongWork, Slices } from '../journal/slices.ts';
+import { Refused } from '../write/refused.ts';
 import {
   BACKUP_FORMAT,
   BACKUP_VERSION,
@@ -48,26 +50,38 @@ export type BackupReason =
   | 'bad-file'
   | 'respelled'
   | 'altered'
-  | 'lot-twice';
+  | 'lot-twice'
+  | 'stopped';
 
 const anyHeaderSchema = z.looseObject({ format: z.literal(BACKUP_FORMAT), version: z.number() });
 
 /**
  * Reads a backup file to its end and checks all of it. Touches nothing. Each refusal says which line, where one is at fault.
+ * @param pause lets the page draw and answer, where one waits
  * @param noted fingerprints and keys from elsewhere, to hold it against before anything is restored
  */
 export async function readBackup(
   file: Blob,
   noted: Noted = NOTHING_NOTED,
+  { pause = noPause, ...work }: LongWork & { readonly pause?: () => Promise<void> } = {},
 ): Promise<Outcome<Backup, Refusal & { readonly reason: BackupReason }>> {
   if (file.size === 0) return refuse('empty', 'This file is empty.');
   const reading = new Reading();
-  for await (const line of linesOf(file)) {
-    const refusal = reading.take(line);
-    if (refusal !== null) return { ok: false, ...refusal };
+  const slices = new Slices({ ...work, total: file.size, stepAside: pause });
+  try {
+    for await (const line of linesOf(file)) {
+      const refusal = reading.take(line);
+      if (refusal !== null) return { ok: false, ...refusal };
+      if (slices.took(line.length + 1)) await slices.turn();
+    }
+  } catch (error) {
+    if (error instanceof Refused) return refuse('stopped', error.message);
+    throw error;
   }
   return reading.finish(noted);
 }
+
+const noPause = async () => undefined;
 
 type BackupRefusal = Refusal & { readonly reason: BackupReason };
 

@@ -2,6 +2,7 @@ import { type Outcome, refuse } from '../../domain/outcome.ts';
 import type { EntryId } from '../../journal/ids.ts';
 import { DEVICE_RANDOM_BYTES, newDeviceId } from '../../journal/sortable-id.ts';
 import type { Head, WriteTransaction } from '../connection/schema.ts';
+import type { LongWork, Slices } from '../journal/slices.ts';
 import { keepSignedHeads, wellSigned } from '../signing/signed-heads.ts';
 import { foldIntoViews } from '../views/fold-into-views.ts';
 import { changePlanBasis } from '../views/kept-plan.ts';
@@ -10,11 +11,12 @@ import { Refused } from '../write/refused.ts';
 import type { Session } from '../write/session.ts';
 import { EVERYTHING } from '../write/touched.ts';
 import { tryWrite } from '../write/try-write.ts';
-import { addAll } from '../write/write-all.ts';
-import { compareWithJournal } from './compare-with-journal.ts';
+import { addInSlices } from '../write/write-all.ts';
+import { compareWithJournal, slicesIn } from './compare-with-journal.ts';
 import type { Backup } from './read-backup.ts';
+import type { RestoreChanges } from './what-changes.ts';
 
-export interface RestoreOptions {
+export interface RestoreOptions extends LongWork {
   /**
    * `merge` adds the entries that are not here and loses nothing; into an empty store it is a plain restore.
    * `replace` throws away what is only here: the caller has shown the user how much that is (previewRestore tells), and asked.
@@ -34,10 +36,12 @@ export interface Restored {
   readonly files: number;
   /** Entries that were only here, and were thrown away; always 0 for a merge. */
   readonly removed: number;
+  /** What a merge changed; for a replacement, what the file had that was not here. */
+  readonly changes: RestoreChanges;
 }
 
 /**
- * Brings a backup into the store: all of it, or nothing at all. What is added keeps its author, device and hash; this
+ * Brings a backup into the store: all of it, or nothing at all, also when it is stopped. What is added keeps its author, device and hash; this
  * browser keeps its own device id and continues its own chain where the restored journal leaves it.
  *
  * One exception keeps chains from forking: when a replacement throws away entries of this browser's own chain, another
@@ -46,7 +50,7 @@ export interface Restored {
 export async function restore(
   session: Session,
   backup: Backup,
-  { mode, despiteFindings = false }: RestoreOptions,
+  { mode, despiteFindings = false, ...work }: RestoreOptions,
 ): Promise<Outcome<Restored>> {
   const unacceptable = backup.findings.find(({ fault }) => !despiteFindings || fault === 'twice' || fault === 'forked');
   if (unacceptable !== undefined)
@@ -57,7 +61,10 @@ export async function restore(
   const signed = await wellSigned(backup.header.heads);
   const restored = await tryWrite(session, async (tx) => {
     await keepSignedHeads(tx, signed);
-    return restoreIn(session, tx, backup, mode);
+    const here = await tx.objectStore('entries').count();
+    // Each entry here is compared and folded, each of the file is compared, written and folded.
+    const slices = slicesIn(tx, { ...work, total: 2 * here + 3 * backup.entries.length });
+    return restoreIn(session, tx, backup, { mode, slices });
   });
   if (restored.ok) session.feed.announce(EVERYTHING);
   return restored;
@@ -67,21 +74,22 @@ async function restoreIn(
   session: Session,
   tx: WriteTransaction,
   backup: Backup,
-  mode: RestoreOptions['mode'],
+  { mode, slices }: { readonly mode: RestoreOptions['mode']; readonly slices: Slices },
 ): Promise<Restored> {
-  const { same, onlyHere, conflict } = await compareWithJournal(tx, backup);
+  const { same, onlyHere, conflict, changes } = await compareWithJournal(tx, backup, slices);
   const entries = tx.objectStore('entries');
   if (mode === 'merge' && conflict !== null) throw new Refused(conflict.reason, conflict.message);
   if (mode === 'replace') await entries.clear();
   const kept: ReadonlySet<EntryId> = mode === 'merge' ? same : new Set();
-  addAll(
+  await addInSlices(
     entries,
     backup.entries.filter(({ id }) => !kept.has(id)),
+    slices,
   );
   await bringFiles(tx, backup, mode);
   const head = await headAfter(session, tx, backup, mode);
   writeHead(tx, head);
-  await foldIntoViews(tx);
+  await foldIntoViews(tx, slices);
   // A plan that is being made just now is of what was here before.
   changePlanBasis(tx, `restored ${await tx.objectStore('entries').count()}`);
   return {
@@ -89,6 +97,7 @@ async function restoreIn(
     same: same.size,
     files: backup.files.size,
     removed: mode === 'replace' ? onlyHere : 0,
+    changes,
   };
 }
 

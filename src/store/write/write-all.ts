@@ -1,5 +1,6 @@
 import { type IDBPObjectStore, type StoreNames, type StoreValue, unwrap } from 'idb';
 import type { HeadroomSchema, STORE_NAMES } from '../connection/schema.ts';
+import type { Slices } from '../journal/slices.ts';
 
 type WritableStore<Name extends StoreNames<HeadroomSchema>> = IDBPObjectStore<
   HeadroomSchema,
@@ -18,6 +19,19 @@ export function addAll<Name extends StoreNames<HeadroomSchema>>(
 ): void {
   const plain = unwrap(store);
   for (const value of values) plain.add(value);
+}
+
+/** As addAll, for so many that the page wants to draw meanwhile. */
+export async function addInSlices<Name extends StoreNames<HeadroomSchema>>(
+  store: WritableStore<Name>,
+  values: Iterable<StoreValue<HeadroomSchema, Name>>,
+  slices: Slices,
+): Promise<void> {
+  const plain = unwrap(store);
+  for (const value of values) {
+    plain.add(value);
+    if (slices.took()) await slices.turn();
+  }
 }
 
 /** Puts these values in the place of all that a store holds. As addAll. */
