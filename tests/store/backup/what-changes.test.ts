@@ -77,11 +77,11 @@ test('a restore that is stopped leaves everything as it was, and so does a readi
     const stop = new AbortController();
     const onShare = (share: number) => {
       shares.push(share);
-      if (share > 0.3) stop.abort();
+      stop.abort();
     };
     expect(await here.restore(backup, { mode, signal: stop.signal, onShare })).toMatchObject({ reason: 'stopped' });
-    expect(shares.length).toBeGreaterThan(1);
-    expect(shares).toEqual([...shares].sort((a, b) => a - b));
+    expect(shares).toHaveLength(1);
+    expect(shares[0]).toBeLessThan(1);
     expect(await dump('here')).toEqual(before);
   }
   await expect(here.previewRestore(backup, { signal: AbortSignal.abort() })).rejects.toMatchObject({ name: 'Refused' });
