@@ -77,9 +77,9 @@ export function momentsOf(belief: Belief): Moments {
  * What other groups' closings let one expect of a group: their common belief, widened by how much groups differ. It leaves the
  * group's own closings out, or they would count twice.
  */
-export function priorFrom(others: LogTable | undefined): Prior {
-  if (others === undefined) return STARTING_PRIOR;
-  const { median, medianVar, lnSpread, lnSpreadVar } = momentsOf(beliefAfter(STARTING_PRIOR, others));
+export function priorFrom(starting: Prior, others: LogTable | undefined): Prior {
+  if (others === undefined) return starting;
+  const { median, medianVar, lnSpread, lnSpreadVar } = momentsOf(beliefAfter(starting, others));
   return {
     median: Math.max(-MEDIANS * STEP, Math.min(MEDIANS * STEP, median)),
     medianSd: Math.sqrt(medianVar + GROUP_SD ** 2),

@@ -1,6 +1,6 @@
 import { groupBy } from '../group-by.ts';
 import type { Instant } from '../time/instant.ts';
-import { type Belief, beliefAfter, normalized, priorFrom } from './belief.ts';
+import { type Belief, beliefAfter, normalized, type Prior, priorFrom, STARTING_PRIOR } from './belief.ts';
 import type { Closing } from './closing.ts';
 import { addReading, emptyTable, LEVELS, type LogTable, ROWS, SPREADS, STEP } from './limit-grid.ts';
 import { groupKey, type MarketGroup } from './market-group.ts';
@@ -51,15 +51,16 @@ interface Group {
  * What closings teach of the rivals.
  * @param closings in any order
  * @param weekendFrom closings from then on are this weekend's: they also tell how high its prices run
+ * @param prior what is thought of a group before any closing
  */
-export function marketOf(closings: readonly Closing[], weekendFrom: Instant): Market {
+export function marketOf(closings: readonly Closing[], weekendFrom: Instant, prior: Prior = STARTING_PRIOR): Market {
   const groups = new Map<string, Group>();
   for (const [key, list] of groupBy(closings, ({ group }) => groupKey(group)))
     groups.set(key, tabled(list, weekendFrom));
   const none: Group = { history: emptyTable(), weekend: emptyTable(), closings: 0, seenNow: 0 };
   const groupOf = (key: string): Group => groups.get(key) ?? none;
 
-  const beliefs = remember((key) => beliefAfter(priorFrom(historyWithout(groups, key)), groupOf(key).history));
+  const beliefs = remember((key) => beliefAfter(priorFrom(prior, historyWithout(groups, key)), groupOf(key).history));
   const evidence = [...groups].flatMap(([key, group]) =>
     group.seenNow === 0 ? [] : [[key, evidenceOf(beliefs(key), group.weekend)] as const],
   );
@@ -91,10 +92,13 @@ export function marketOf(closings: readonly Closing[], weekendFrom: Instant): Ma
 }
 
 /** The belief of one group from readings alone, its median and spread: what the learning screens show. */
-export function rivalsOf(readings: readonly Reading[]): { readonly belief: Belief; readonly curve: RivalCurve } {
+export function rivalsOf(
+  readings: readonly Reading[],
+  prior: Prior = STARTING_PRIOR,
+): { readonly belief: Belief; readonly curve: RivalCurve } {
   const table = emptyTable();
   for (const reading of readings) addReading(table, reading);
-  const belief = beliefAfter(priorFrom(undefined), table);
+  const belief = beliefAfter(prior, table);
   return { belief, curve: rivalCurve(belief) };
 }
 

@@ -14,6 +14,8 @@ export type PlanReason =
   /** Money is held for a lot that the user wants. */
   | { readonly is: 'held-for-pinned' }
   | { readonly is: 'pinned' }
+  /** The proxy that is in binds us: the plan alone would bid less. */
+  | { readonly is: 'proxy' }
   | { readonly is: 'plan-ignored' }
   | { readonly is: 'skipped' }
   /** Too few closings of its group to ration cash by: its max bid stands. */
@@ -48,6 +50,11 @@ export interface PlanRow {
   readonly maxBid: Cents | null;
   /** What to bid with the purse as it is now, on the lot's own increments; null for no bid. Never above the max bid. */
   readonly plannedBid: Cents | null;
+  /**
+   * What would be planned if the proxy that is in could be lowered; absent where that is no less. The planned bid is never
+   * below the proxy, because its money is promised.
+   */
+  readonly withoutProxy?: Cents | null;
   readonly reason: PlanReason;
   /** The reason in one sentence. */
   readonly sentence: string;
@@ -81,7 +88,10 @@ export interface FanPoint {
 }
 
 export interface Bounds {
-  /** Nobody who follows the plan does worse on average than this, if the beliefs about prices are right. */
+  /**
+   * Following the plan earns at least this on average, if the beliefs about prices are right. Where lots close together it is
+   * near and not exact.
+   */
   readonly low: Cents;
   /** Nobody does better on average than this. */
   readonly high: Cents;
@@ -89,7 +99,7 @@ export interface Bounds {
 
 /** Something that is wrong with what the plan was made from, as a sentence that says what to do. */
 export interface PlanFault {
-  readonly about: 'purse' | 'proxies' | 'lot' | 'close' | 'pinned' | 'closings';
+  readonly about: 'purse' | 'proxies' | 'lot' | 'close' | 'pinned' | 'closings' | 'level';
   /** The lot that it is about. */
   readonly lotId?: string;
   readonly sentence: string;
@@ -106,7 +116,9 @@ export interface Plan {
   readonly fan: readonly FanPoint[];
   /** What one more $1,000 of own cash would add to the expected profit. */
   readonly worthOfThousand: Cents;
-  /** What one more place on the lot would add. */
+  /** What $1,000 more on the floor line would add; 0 without a line. */
+  readonly worthOfLineThousand: Cents;
+  /** What one more place on the lot would add; 0 where there are always enough. */
   readonly worthOfPlace: Cents;
   /** Expected profit of the plan made for prices that run 5% higher, and 5% lower. */
   readonly ifPricesHigher: Cents;

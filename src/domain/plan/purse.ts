@@ -18,6 +18,8 @@ export interface FloorLine {
 export interface DatedMoney {
   readonly at: Instant;
   readonly cents: Cents;
+  /** Places on the lot that come free with it, as a car that is sold leaves one; 0 where left out. */
+  readonly places?: number;
   /** What it is, in the user's words. */
   readonly what: string;
 }
@@ -41,4 +43,6 @@ export interface Purse {
    * rule: they never can.
    */
   readonly overChance: number;
+  /** What a dollar of cash left at the end is worth, 0 to 1; 0 where left out. */
+  readonly keptDollar?: number;
 }

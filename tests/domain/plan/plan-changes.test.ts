@@ -19,6 +19,7 @@ function planOfBids(bids: Readonly<Record<string, number | null>>): Plan {
     cars: 0,
     fan: [],
     worthOfThousand: nothing,
+    worthOfLineThousand: nothing,
     worthOfPlace: nothing,
     ifPricesHigher: nothing,
     ifPricesLower: nothing,
