@@ -31,9 +31,6 @@ export function rivalCurve(belief: Float64Array): RivalCurve {
   return { below: (x) => between(values, (x / STEP) * 2 + HALVES) };
 }
 
-/** The same prices, all higher by `by` (0.05 is about 5%). */
-export const shiftedCurve = (curve: RivalCurve, by: number): RivalCurve => ({ below: (x) => curve.below(x - by) });
-
 /** A value between two of the curve: the cubic through four points, held between its neighbors so that it never falls. */
 function between(values: Float64Array, at: number): number {
   const last = values.length - 1;

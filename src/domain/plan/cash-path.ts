@@ -33,3 +33,8 @@ export function cashPath({ cash, flows }: Purse, now: Instant): readonly CashSte
   }
   return path.reverse().filter((step, i, all) => i === 0 || step.cents > (all[i - 1]?.cents ?? 0));
 }
+
+/** What a path lets one promise at a moment; whole cents. */
+export function cashBy(path: readonly CashStep[], at: number): number {
+  return path.filter((step, i) => i === 0 || step.at <= at).at(-1)?.cents ?? 0;
+}

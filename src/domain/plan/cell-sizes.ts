@@ -22,8 +22,8 @@ export interface Fineness {
 
 /** Cells of cash where nothing else limits them. */
 const MOST_CELLS = 2_000;
-/** Steps of the recursion: lots × price points × states. About a third of a second. */
-const MOST_STEPS = 2e8;
+/** Steps of the recursion: lots × price points × ways × states. Up to about a third of a second. */
+const MOST_STEPS = { onePool: 2e8, twoPools: 1e8 } as const;
 /** Steps up to which money is counted in cells that divide every amount, so that nothing is rounded. */
 const MOST_EXACT = 3e7;
 const NICE = [1, 2, 5, 10, 25, 50]
@@ -52,7 +52,7 @@ export function cellSizes(lots: readonly PricePoints[], means: Means, coarser = 
   const everyPrice = lots.every(({ prices }) => prices.length <= points);
   if (everyPrice && steps(exact) <= MOST_EXACT / coarser) return sized(means, exact, points);
   let cells: Cells = { cash: roundCell(means.cash, exact.cash), line: roundCell(means.line, exact.line) };
-  while (steps(cells) > MOST_STEPS / coarser) {
+  while (steps(cells) > MOST_STEPS[pools] / coarser) {
     const cashFirst = countOf(means.cash, cells.cash) >= countOf(means.line, cells.line);
     cells = cashFirst ? { ...cells, cash: larger(cells.cash) } : { ...cells, line: larger(cells.line) };
   }

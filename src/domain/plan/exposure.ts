@@ -11,9 +11,13 @@ export interface Exposure {
   readonly cars: number;
 }
 
-/** What a bid takes at its own price: by the way with the most profit of those that the line still reaches. */
-export function takesAt(lot: PlanLot, price: Cents, lineLeft: number): PayWay | undefined {
-  const ways = lot.waysAt(price).filter(({ line }) => line <= lineLeft);
+/** What a bid takes at its own price: by the way with the most profit of those that cash and line reach. */
+export function takesAt(
+  lot: PlanLot,
+  price: Cents,
+  left: { readonly cash: number; readonly line: number },
+): PayWay | undefined {
+  const ways = lot.waysAt(price).filter(({ cash, line }) => cash <= left.cash && line <= left.line);
   return ways.reduce<PayWay | undefined>(
     (best, way) => (best === undefined || way.profit > best.profit ? way : best),
     undefined,
@@ -25,7 +29,8 @@ export function exposureOf(lots: readonly PlanLot[], line: number): Exposure {
   let [cash, drawn, cars] = [0, 0, 0];
   for (const lot of lots) {
     if (lot.proxy === undefined || lot.proxy <= 0) continue;
-    const way = takesAt(lot, lot.proxy, line - drawn) ?? lot.waysAt(lot.proxy)[0];
+    const way =
+      takesAt(lot, lot.proxy, { cash: Number.POSITIVE_INFINITY, line: line - drawn }) ?? lot.waysAt(lot.proxy)[0];
     if (way === undefined) continue;
     cash += way.cash;
     drawn += way.line;

@@ -21,31 +21,37 @@ type Figures = Pick<
 
 /** How much coarser figures are worked out that nothing is bid by. */
 const COARSER = 8;
+/** Levels less likely than this are left out of what is shown. */
+const SELDOM = 0.005;
 /** "If prices run 5% higher", in logarithms. */
 const RUN = Math.log(1.05);
 
 /** The figures of a whole plan. */
 export function figuresOf({ taking, batches, worked, bids }: Run, means: PlanMeans, market: Market): Figures {
-  const value = Math.max(0, worked.value);
-  const coarse = planValue(batches, means, COARSER);
-  // Two coarse figures err alike, so what counts is how far they are apart.
-  const ifRun = (by: number) => {
-    const other = taking.map((batch) => shifted(batch, market, by));
-    return roundedCents(Math.max(0, value + planValue(batchesOf(other), means, COARSER) - coarse));
-  };
+  const levels = market
+    .levels()
+    .filter(({ chance }) => chance > SELDOM)
+    .map(({ chance, curveOf }) => ({
+      chance,
+      batches: batchesOf(taking.map((batch): readonly Prepared[] => shifted(batch, { curveOf }, 0))),
+    }));
   const fan = fanOf(
     taking.map((batch) => batch.map(({ lot }) => lot)),
     batches,
     means,
-    market.levels().map(({ chance, curveOf }) => ({
-      chance,
-      batches: batchesOf(taking.map((batch): readonly Prepared[] => shifted(batch, { curveOf }, 0))),
-    })),
+    levels,
     taking.map((batch) => batch.map((each) => bids.get(each)?.at ?? -1)),
   );
+  const high = levels.reduce((sum, level) => sum + level.chance * planCeiling(level.batches, means, COARSER), 0);
+  const low = fan.at(-1)?.profit ?? roundedCents(0);
+  const coarse = planValue(batches, means, COARSER);
+  const ifRun = (by: number) => {
+    const other = taking.map((batch) => shifted(batch, market, by));
+    return roundedCents(coarse > 0 ? Math.max(0, low * (planValue(batchesOf(other), means, COARSER) / coarse)) : 0);
+  };
   return {
-    profit: roundedCents(value),
-    bounds: { low: roundedCents(value), high: roundedCents(Math.max(value, planCeiling(batches, means, 2))) },
+    profit: low,
+    bounds: { low, high: roundedCents(Math.max(low, high)) },
     cars: fan.at(-1)?.cars ?? 0,
     fan,
     worthOfThousand: roundedCents(worked.worths.thousand),

@@ -2,7 +2,7 @@ import { attempt } from '../attempt.ts';
 import { ENOUGH_CLOSINGS, type Market } from '../market/market.ts';
 import { roundedCents } from '../money/cents.ts';
 import type { Instant } from '../time/instant.ts';
-import { cashPath } from './cash-path.ts';
+import { cashBy, cashPath } from './cash-path.ts';
 import { closingOrder } from './closing-order.ts';
 import { exposureOf, purseFaults } from './exposure.ts';
 import type { Plan, PlanFault } from './plan.ts';
@@ -39,7 +39,7 @@ export function planOf(lots: readonly PlanLot[], purse: Purse, market: Market, n
     order.batches.map((batch) => batch.map((lot) => prepare(lot, market))),
     means,
   );
-  const rows = planRows(run, { purse, cash, standing });
+  const rows = planRows(run, { purse, cash, cashAt: (at) => cashBy(path, at), standing });
   return {
     rows: [
       ...order.closed.map((lot) => rowOutside(lot, { is: 'closed' })),

@@ -15,6 +15,8 @@ export interface RowAgainst {
   readonly purse: Purse;
   /** Cash that may be promised now; whole cents. */
   readonly cash: number;
+  /** Cash that may be promised by a moment; whole cents. */
+  readonly cashAt: (at: number) => number;
   /** What every proxy that is in would take together. */
   readonly standing: Exposure;
 }
@@ -60,7 +62,7 @@ function rowOf(prepared: Prepared, bid: Bid | undefined, around: Around): PlanRo
   const plannedBid = priceOf(bidding.points, bid.at);
   const reason = reasonOf(prepared, bid, around);
   const line = Math.max(0, around.purse.line?.free ?? 0);
-  const takes = plannedBid === null ? null : takesOf(lot, plannedBid, line);
+  const takes = plannedBid === null ? null : takesOf(lot, plannedBid, { cash: around.cashAt(lot.close), line });
   const own = exposureOf([lot], line);
   const { standing } = around;
   const others = { cash: standing.cash - own.cash, line: standing.line - own.line, cars: standing.cars - own.cars };
@@ -81,8 +83,8 @@ function rowOf(prepared: Prepared, bid: Bid | undefined, around: Around): PlanRo
   };
 }
 
-function takesOf(lot: PlanLot, price: Cents, line: number): Takes | null {
-  const way = takesAt(lot, price, line);
+function takesOf(lot: PlanLot, price: Cents, left: { readonly cash: number; readonly line: number }): Takes | null {
+  const way = takesAt(lot, price, left);
   return way === undefined ? null : { cash: roundedCents(way.cash), line: roundedCents(way.line) };
 }
 

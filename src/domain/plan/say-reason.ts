@@ -65,11 +65,11 @@ const others = (lots: number): string => (lots === 2 ? 'one other lot' : `${lots
 const ENDS = {
   cash: 'The cash reaches no further',
   line: 'The floor line reaches no further, nor does the cash',
-  places: 'No place on the lot is left',
+  places: 'No space on the lot is left',
 } as const;
 
 const NO_ROOM = {
   cash: 'The cash does not reach for it.',
   line: 'Neither the floor line nor the cash reaches for it.',
-  places: 'No place on the lot is left for it.',
+  places: 'No space on the lot is left for it.',
 } as const;

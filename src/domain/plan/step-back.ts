@@ -14,14 +14,13 @@ export function stepBack(out: Float64Array, next: Float64Array, space: Space, st
   out.set(next);
   const plane = planeOf(space);
   const limited = space.places !== null;
-  const plain = stage.rule === 'best' && stage.falling && stage.bound < 0 && stage.ways.length === 1;
-  const step = plain ? bestOfOne : anyRule;
-  if (limited && stage.bound >= 0) out.fill(NEVER_WORTH, 0, plane);
+  const step = stage.falling && stage.rule !== 'sealed' ? (stage.ways.length === 1 ? oneWay : anyWays) : anyRule;
   for (let k = limited ? 1 : 0; k <= (space.places ?? 0); k++) {
     const here = k * plane;
     const after = limited ? here - plane : here;
     for (let l = 0; l < space.lines; l++) step(out, next, space, stage, { here: here + l * space.cash, after, l });
   }
+  if (stage.bound >= 0) holdMoney(out, next, space, stage);
 }
 
 /** All cells of cash at one count of places and one cell of the line. */
@@ -33,7 +32,11 @@ interface Row {
   readonly l: number;
 }
 
-function bestOfOne(out: Float64Array, next: Float64Array, space: Space, stage: Stage, { here, after, l }: Row): void {
+/** What a gain must be above for its price to be taken: nothing, or, where the bid is not a choice, what can be paid at all. */
+const thresholdAt = ({ rule, bound }: Stage, j: number): number => (rule === 'max' || j <= bound ? UNPAYABLE : 0);
+
+/** Where a price that is taken means that every lower one is, each price can be asked about on its own, all cells at once. */
+function oneWay(out: Float64Array, next: Float64Array, space: Space, stage: Stage, { here, after, l }: Row): void {
   const [way] = stage.ways;
   if (way === undefined) return;
   const width = space.cash;
@@ -47,9 +50,48 @@ function bestOfOne(out: Float64Array, next: Float64Array, space: Space, stage: S
     const low = next.subarray(from, from + width);
     const profit = way.profit[j] as number;
     const chance = stage.chance[j] as number;
+    const above = thresholdAt(stage, j);
     for (let b = cost; b < width; b++) {
       const gain = profit + (low[b - cost] as number) - (cur[b] as number);
-      if (gain > 0) into[b] = (into[b] as number) + chance * gain;
+      if (gain > above) into[b] = (into[b] as number) + chance * gain;
+    }
+  }
+}
+
+/** The same with several ways to pay: the better one at each price and state. */
+function anyWays(out: Float64Array, next: Float64Array, space: Space, stage: Stage, { here, after, l }: Row): void {
+  const width = space.cash;
+  const cur = next.subarray(here, here + width);
+  const into = out.subarray(here, here + width);
+  const best = new Float64Array(width);
+  for (let j = 0; j < stage.chance.length; j++) {
+    let least = width;
+    for (const way of stage.ways) {
+      const cost = way.cash[j] as number;
+      const line = way.line[j] as number;
+      if (line > l || cost >= width) continue;
+      const from = after + (l - line) * width;
+      const low = next.subarray(from, from + width);
+      const profit = way.profit[j] as number;
+      // Cells that only this way reaches take it; the others take the better of the two.
+      if (least === width) {
+        for (let b = cost; b < width; b++) best[b] = profit + (low[b - cost] as number);
+        least = cost;
+      } else {
+        for (let b = Math.max(cost, least); b < width; b++) {
+          const value = profit + (low[b - cost] as number);
+          if (value > (best[b] as number)) best[b] = value;
+        }
+        for (let b = cost; b < least; b++) best[b] = profit + (low[b - cost] as number);
+        least = Math.min(least, cost);
+      }
+    }
+    if (least === width) break;
+    const chance = stage.chance[j] as number;
+    const above = thresholdAt(stage, j);
+    for (let b = least; b < width; b++) {
+      const gain = (best[b] as number) - (cur[b] as number);
+      if (gain > above) into[b] = (into[b] as number) + chance * gain;
     }
   }
 }
@@ -77,7 +119,7 @@ function anyRule(out: Float64Array, next: Float64Array, { cash: width }: Space, 
       if (best < UNPAYABLE) break;
       gains[known] = best;
     }
-    out[row.here + b] = stage.bound >= known ? NEVER_WORTH : cur + worthOf(stage, gains, known);
+    out[row.here + b] = cur + worthOf(stage, gains, known);
   }
 }
 
@@ -95,4 +137,24 @@ export function worthOf({ chance, rule, falling, bound }: Stage, gains: Float64A
     else if (rule === 'best' && falling && gain < 0) break;
   }
   return rule === 'max' ? sum : best;
+}
+
+/**
+ * Takes the worth from states that can't pay for what binds us, or could not pay for what binds us later if they did.
+ */
+export function holdMoney(out: Float64Array, next: Float64Array, space: Space, { ways, bound }: Stage): void {
+  const plane = planeOf(space);
+  const limited = space.places !== null;
+  for (let at = 0; at < out.length; at++) {
+    const after = limited ? at - plane : at;
+    const line = Math.floor((at % plane) / space.cash);
+    const cash = at % space.cash;
+    const pays =
+      after >= 0 &&
+      ways.some((way) => {
+        const [c, l] = [way.cash[bound] as number, way.line[bound] as number];
+        return c <= cash && l <= line && (next[after - l * space.cash - c] as number) > UNPAYABLE;
+      });
+    if (!pays) out[at] = NEVER_WORTH;
+  }
 }

@@ -1,5 +1,6 @@
 import { choicesOf, everyChoice, triesOf } from './fixed-bids.ts';
 import { indexOf, NEVER_WORTH, planeOf, type Space, type Stage, UNPAYABLE } from './space.ts';
+import { holdMoney } from './step-back.ts';
 
 /** How many prices of a car's money the values are worked out for; between them they are interpolated. */
 const RATES = 4;
@@ -33,7 +34,7 @@ export function stepTogether(out: Float64Array, next: Float64Array, space: Space
     const [below, above] = [tables[low]?.[at] ?? 0, tables[low + 1]?.[at] ?? 0];
     out[at] = (next[at] as number) + Math.max(0, below + (above - below) * (along - low));
   }
-  for (const stage of stages) if (stage.bound >= 0) holdIn(out, space, stage);
+  for (const stage of stages) if (stage.bound >= 0) holdMoney(out, next, space, stage);
 }
 
 interface Car {
@@ -132,16 +133,4 @@ function bidWorths({ chance, ways, rule }: Stage, car: Car, rate: number): Float
     }
   }
   return worths;
-}
-
-/** Takes the worth from states that can't pay for what we are bound to. */
-function holdIn(out: Float64Array, space: Space, { ways, bound }: Stage): void {
-  for (let at = 0; at < out.length; at++) {
-    const places = Math.floor(at / planeOf(space));
-    const line = Math.floor((at % planeOf(space)) / space.cash);
-    const cash = at % space.cash;
-    const room = space.places === null || places > 0;
-    const pays = ways.some((way) => cash >= (way.cash[bound] as number) && line >= (way.line[bound] as number));
-    if (!(room && pays)) out[at] = NEVER_WORTH;
-  }
 }

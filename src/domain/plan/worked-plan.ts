@@ -1,6 +1,6 @@
 import { againstAt, type Bid, bidAt } from './bid-at.ts';
 import { bidsTogether } from './bids-together.ts';
-import type { CashStep } from './cash-path.ts';
+import { type CashStep, cashBy } from './cash-path.ts';
 import { cellSizes, type Fineness, type Means } from './cell-sizes.ts';
 import { type StagedBatch, solve } from './solve.ts';
 import { indexOf, type Stage, type State, UNPAYABLE } from './space.ts';
@@ -96,12 +96,11 @@ export function settingOf(
   const last = batches.at(-1)?.at ?? 0;
   const lots = batches.flatMap((batch) => batch.lots);
   const freedBy = (at: number) => means.freed.reduce((sum, each) => (each.at <= at ? sum + each.places : sum), 0);
-  const cashBy = (at: number) =>
-    Math.max(0, means.path.filter((step, i) => i === 0 || step.at <= at).at(-1)?.cents ?? 0);
+  const cash = (at: number) => Math.max(0, cashBy(means.path, at));
   // With a place for each lot they limit nothing, but one more could be worth something only if they do.
   const places = means.places === null || means.places >= lots.length ? null : Math.max(0, means.places);
   const all: Means = {
-    cash: cashBy(last) + THOUSAND,
+    cash: cash(last) + THOUSAND,
     line: means.line > 0 ? means.line + THOUSAND : 0,
     places: places === null ? null : Math.min(lots.length, places + freedBy(last) + 1),
     marks: {
@@ -117,7 +116,7 @@ export function settingOf(
   const { cells, space } = fineness;
   const whole = way === 'within' ? Math.floor : Math.ceil;
   const stateAt = (at: number): State => ({
-    cash: Math.min(space.cash - 1, whole(cashBy(at) / cells.cash)),
+    cash: Math.min(space.cash - 1, whole(cash(at) / cells.cash)),
     line: Math.min(space.lines - 1, whole(means.line / cells.line)),
     places: places === null ? 0 : Math.min(space.places ?? 0, places + freedBy(at)),
   });
