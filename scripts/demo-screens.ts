@@ -36,6 +36,7 @@ export const DEMO_SCREENS: readonly DemoScreen[] = [
   { name: 'week', address: `${PAGE}#/week` },
   { name: 'day', address: `${PAGE}#/week/${FULL_DAY}` },
   { name: 'add', address: `${PAGE}#/add` },
+  { name: 'books-monday', address: `${PAGE}#/books/monday` },
   { name: 'books', address: `${PAGE}#/books` },
   { name: 'books-folder', address: `${PAGE}#/books`, follow: ['main a[href^="#/books/0"]'] },
   { name: 'books-invoices', address: `${PAGE}#/books/invoices` },

@@ -2,6 +2,7 @@ import { LotsApartNote } from '../../src/ui/lots-apart-note.tsx';
 import { FolderScreen } from './folder/folder-screen.tsx';
 import { FolderList } from './folder-list.tsx';
 import { InvoicesPart } from './invoices/invoices-part.tsx';
+import { MondayPart } from './monday/monday-part.tsx';
 import { MonthPart } from './month/month-part.tsx';
 import { ReviewPart } from './review/review-part.tsx';
 import { SharePart } from './share/share-part.tsx';
@@ -16,6 +17,7 @@ interface BooksScreenProps {
 }
 
 const PARTS = [
+  { part: 'monday', label: 'Monday list' },
   { part: '', label: 'Folders' },
   { part: 'invoices', label: 'Invoices' },
   { part: 'share', label: 'Split a bill' },
@@ -58,6 +60,8 @@ function Part({ part, more }: BooksScreenProps) {
   switch (part) {
     case '':
       return <FolderList />;
+    case 'monday':
+      return <MondayPart />;
     case 'share':
       return <SharePart />;
     case 'month':

@@ -34,7 +34,7 @@ export const DAILY: readonly PlaceGroup[] = [
       { hash: '#/disputes', label: 'Disputes', screens: ['disputes', 'dispute', 'open-dispute'] },
     ],
   },
-  { name: 'Bookkeeping', places: [{ hash: '#/books', label: 'Books', screens: ['books'] }] },
+  { name: 'Bookkeeping', places: [{ hash: '#/books/monday', label: 'Books', screens: ['books'], counts: 'books' }] },
 ];
 
 /** Where one goes now and then. They stand apart, so that the days' own row stays short. */

@@ -3,6 +3,7 @@ import { type Instant, instant } from '../../src/domain/time/instant.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import type { Store } from '../../src/store/store.ts';
 import { type AfterLot, afterLotsUnder } from '../../src/views/after-sale/after-lot.ts';
+import { mondayList } from '../../src/views/books/monday-list.ts';
 import { type ScreenCounts, screenCounts } from '../../src/views/counts/screen-counts.ts';
 import { eachLot } from '../../src/views/lots-apart.ts';
 import { bookedLots } from '../../src/views/sold/booked-lot.ts';
@@ -23,5 +24,6 @@ export async function readCounts(
     after.push(...eachLot(sold.slice(from, from + AT_A_TIME), workOut).done);
     await new Promise((resolve) => setTimeout(resolve));
   }
-  return (now) => screenCounts(lots, after, now);
+  const open = { watched: lots, after, books, zone: setup.store.zone };
+  return (now) => screenCounts(lots, after, mondayList(open, now), now);
 }

@@ -16,6 +16,7 @@ const SCREENS = [
   '#/now',
   '#/add',
   '#/books',
+  '#/books/monday',
   '#/books/invoices',
   '#/books/share',
   '#/books/month',

@@ -2,6 +2,7 @@ import { dueAt } from '../../domain/after-sale/due.ts';
 import type { Instant } from '../../domain/time/instant.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import type { AfterLot } from '../after-sale/after-lot.ts';
+import type { MondayGroup } from '../books/monday-list.ts';
 import { isOpenClosing } from '../results/open-closings.ts';
 
 /** How much waits on a screen, as its link in the navigation shows it. */
@@ -15,7 +16,7 @@ export interface CountMark {
 }
 
 /** What waits, by screen; a screen on which nothing waits has no mark. */
-export type ScreenCounts = Readonly<Partial<Record<'results' | 'todo', CountMark>>>;
+export type ScreenCounts = Readonly<Partial<Record<'results' | 'todo' | 'books', CountMark>>>;
 
 /** A number with three digits is as wide as a word, and tells nobody more than that there is a lot. */
 const MOST = 99;
@@ -24,17 +25,22 @@ const MOST = 99;
  * What waits at a moment, on the same terms as the screens themselves list it.
  * @param watched every lot that is not dropped
  * @param after every lot that was won or disputed, dropped ones too
+ * @param monday the bookkeeper's list
  */
 export function screenCounts(
   watched: readonly LotState[],
   after: readonly Pick<AfterLot, 'toDos'>[],
+  monday: readonly MondayGroup[],
   now: Instant,
 ): ScreenCounts {
   const missing = watched.reduce((count, lot) => count + (isOpenClosing(lot, now) ? 1 : 0), 0);
   const toDos = after.flatMap((lot) => lot.toDos);
   const overdue = toDos.filter(({ due }) => (dueAt(due) ?? Number.POSITIVE_INFINITY) < now).length;
   const open = `${inFull(toDos.length)} open`;
+  const lines = monday.flatMap((group) => group.lines);
+  const late = lines.some((line) => line.late);
   return {
+    ...(lines.length > 0 && { books: mark(lines.length, `${inFull(lines.length)} to settle`, late) }),
     ...(missing > 0 && { results: mark(missing, `${inFull(missing)} without a result`, false) }),
     ...(toDos.length > 0 && {
       todo: mark(toDos.length, overdue > 0 ? `${open}, ${inFull(overdue)} overdue` : open, overdue > 0),

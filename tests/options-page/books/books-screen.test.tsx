@@ -6,6 +6,7 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { BooksScreen } from '../../../options-page/books/books-screen.tsx';
 import { loadDemoBooks } from '../../../options-page/demo-load/demo-books-load.ts';
 import { loadDemo } from '../../../options-page/demo-load/load-demo.ts';
+import { readRoute } from '../../../options-page/shell/route.ts';
 import { demoScenario } from '../../../src/demo/demo-scenario.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
@@ -275,4 +276,13 @@ test('one bill is shared among cars to the cent', async () => {
   await sees(() => said.some(({ sentence }) => sentence === '$1,000 split among 3 cars.'));
   const shared = (await store.books()).costs.slice(-3).map(({ cents }) => cents);
   expect(shared).toEqual([33_334, 33_333, 33_333]);
+});
+
+test('the Monday list names what is open in the demo, and each line leads to where it is settled', async () => {
+  await show('monday');
+  await sees(has('Results missing'));
+  const lines = [...document.querySelectorAll<HTMLAnchorElement>('.monday-lines a')];
+  expect(lines.length).toBeGreaterThan(0);
+  for (const { hash } of lines) expect(readRoute(hash).screen).not.toBe('unknown');
+  expect(document.body.textContent).toContain(`${lines.length} things to settle.`);
 });

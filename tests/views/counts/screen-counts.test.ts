@@ -39,20 +39,20 @@ const toDo = (dueIn: number | null): ToDo => ({
 });
 
 test('where nothing waits nothing is shown', () => {
-  expect(screenCounts([], [], NOW)).toEqual({});
-  expect(screenCounts([lot(1), lot(-1, { ended: 'lost' })], [{ toDos: [] }], NOW)).toEqual({});
+  expect(screenCounts([], [], [], NOW)).toEqual({});
+  expect(screenCounts([lot(1), lot(-1, { ended: 'lost' })], [{ toDos: [] }], [], NOW)).toEqual({});
 });
 
 test('a lot that closed without a result counts, and so does one that waits for the seller', () => {
   const lots = [lot(-1), lot(-30), lot(-2, { ended: 'pending' }), lot(-3, { ended: 'lost' }), lot(2)];
-  expect(screenCounts(lots, [], NOW)).toEqual({
+  expect(screenCounts(lots, [], [], NOW)).toEqual({
     results: { figure: '3', words: '3 without a result', presses: false },
   });
 });
 
 test('what is to be done counts with or without a date, and what is overdue is said and marked', () => {
   const marked = (dues: readonly (number | null)[]) =>
-    screenCounts([], [{ toDos: dues.map(toDo) }, { toDos: [] }], NOW).todo;
+    screenCounts([], [{ toDos: dues.map(toDo) }, { toDos: [] }], [], NOW).todo;
   expect(marked([5, null])).toEqual({ figure: '2', words: '2 open', presses: false });
   expect(marked([5, -1, null])).toEqual({ figure: '3!', words: '3 open, 1 overdue', presses: true });
   // Due this very moment is not late yet, as on the screen itself.
@@ -61,8 +61,8 @@ test('what is to be done counts with or without a date, and what is overdue is s
 
 test('more than 99 are shown as such and said in full', () => {
   const many = (count: number) => [{ toDos: Array.from({ length: count }, () => toDo(-1)) }];
-  expect(screenCounts([], many(99), NOW).todo?.figure).toBe('99!');
-  expect(screenCounts([], many(1200), NOW).todo).toEqual({
+  expect(screenCounts([], many(99), [], NOW).todo?.figure).toBe('99!');
+  expect(screenCounts([], many(1200), [], NOW).todo).toEqual({
     figure: '99+!',
     words: '1,200 open, 1,200 overdue',
     presses: true,
@@ -72,9 +72,21 @@ test('more than 99 are shown as such and said in full', () => {
 test('however much waits, the figure has at most four characters', () => {
   fc.assert(
     fc.property(fc.array(fc.option(fc.integer({ min: -50, max: 50 })), { maxLength: 300 }), (dues) => {
-      const { todo } = screenCounts([], [{ toDos: dues.map(toDo) }], NOW);
+      const { todo } = screenCounts([], [{ toDos: dues.map(toDo) }], [], NOW);
       expect(todo === undefined).toBe(dues.length === 0);
       if (todo !== undefined) expect(todo.figure.length).toBeLessThanOrEqual(4);
     }),
   );
+});
+
+test('the lines of the Monday list count for the books, and press where one of them is overdue', () => {
+  const line = { key: '', what: '', more: '', hash: '', late: false };
+  const group = (lines: readonly (typeof line)[]) => ({ title: '', none: '', lines });
+  expect(screenCounts([], [], [group([]), group([])], NOW)).toEqual({});
+  expect(screenCounts([], [], [group([line]), group([line, line])], NOW).books).toEqual({
+    figure: '3',
+    words: '3 to settle',
+    presses: false,
+  });
+  expect(screenCounts([], [], [group([{ ...line, late: true }])], NOW).books?.figure).toBe('1!');
 });

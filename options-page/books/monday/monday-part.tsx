@@ -1,0 +1,70 @@
+import { useMemo } from 'preact/hooks';
+import { instant } from '../../../src/domain/time/instant.ts';
+import { sayDate } from '../../../src/domain/time/say-time.ts';
+import { MINUTE } from '../../../src/domain/time/units.ts';
+import { useAfterLots } from '../../../src/ui/hooks/use-after-lots.ts';
+import { useNow } from '../../../src/ui/hooks/use-now.ts';
+import { StillReading } from '../../../src/ui/still-reading.tsx';
+import { useWorkspace } from '../../../src/ui/workspace.ts';
+import { type MondayGroup, mondayList } from '../../../src/views/books/monday-list.ts';
+import { countWords } from '../../../src/views/words/count-words.ts';
+import { useBooks } from '../use-books.ts';
+import './monday.css';
+
+const QUARTER_HOUR = 15 * MINUTE;
+
+/** What the bookkeeper settles first: one list of what is open, each line leading to where it is settled. */
+export function MondayPart() {
+  const { lots, setup } = useWorkspace();
+  const { state, today } = useBooks();
+  const now = instant(Math.floor(useNow(MINUTE) / QUARTER_HOUR) * QUARTER_HOUR);
+  const after = useAfterLots(now);
+  const groups = useMemo(
+    () => after && mondayList({ watched: lots, after: after.done, books: state, zone: setup.store.zone }, now),
+    [lots, after, state, setup.store.zone, now],
+  );
+  if (groups === null) return <StillReading title="Monday list" words="Reading what was won…" />;
+  const open = groups.reduce((sum, { lines }) => sum + lines.length, 0);
+  return (
+    <div class="stack loose monday">
+      <header class="row apart">
+        <div>
+          <h1>Monday list</h1>
+          <p class="quiet">
+            {sayDate(today)}. {open === 0 ? 'Nothing is open.' : `${countWords(open, 'thing', 'things')} to settle.`}
+          </p>
+        </div>
+        <button type="button" class="no-print" onClick={() => print()}>
+          Print
+        </button>
+      </header>
+      {groups.map((group) => (
+        <Group key={group.title} group={group} />
+      ))}
+    </div>
+  );
+}
+
+function Group({ group: { title, none, lines } }: { group: MondayGroup }) {
+  return (
+    <section class="stack">
+      <h2>
+        {title} <span class="quiet small">{lines.length > 0 && lines.length.toLocaleString('en-US')}</span>
+      </h2>
+      {lines.length === 0 ? (
+        <p class="quiet">{none}</p>
+      ) : (
+        <ul class="monday-lines">
+          {lines.map(({ key, what, more, hash, late }) => (
+            <li key={key}>
+              <span class="monday-box" aria-hidden="true" />
+              <a href={hash}>{what}</a>
+              <span class="quiet small">{more}</span>
+              {late && <span class="tag act">overdue</span>}
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
