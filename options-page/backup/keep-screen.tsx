@@ -9,6 +9,7 @@ import { NotePart } from './note-part.tsx';
 import { PromiseNote } from './promise-note.tsx';
 import { RestorePart } from './restore-part.tsx';
 import { RoomNote } from './room-note.tsx';
+import { StampPart } from './stamp-part.tsx';
 
 /** Everything out in one file, the same file in, and a look at whether the journal is whole. */
 export function KeepScreen() {
@@ -89,6 +90,7 @@ export function KeepScreen() {
       <section class="panel stack">
         <NotePart heads={about?.heads ?? []} />
       </section>
+      <StampPart head={about?.heads.find(({ device }) => device === about.device)} />
     </div>
   );
 }

@@ -5,6 +5,7 @@ import { canonical, sha256 } from './hashes.mjs';
 import { checkLot } from './lot.mjs';
 import { checkNoted, checkSigned, readNoted } from './noted.mjs';
 import { hasOnly, headFault, isObject, kindOf } from './shapes.mjs';
+import { checkStamps } from './stamp.mjs';
 import { TAIL, takeApart } from './take-apart.mjs';
 
 /**
@@ -34,7 +35,18 @@ function check({ page, lines: all, texts, tail, inPage, places }, noted) {
   const head = all[0];
   const fault = headFault(head);
   if (fault !== null) return { refused: fault };
-  const it = { head, own: `lot:${head.lot}`, wrong: [], told: [], links: [], files: [], kept: [], signed: [], noted };
+  const it = {
+    head,
+    own: `lot:${head.lot}`,
+    wrong: [],
+    told: [],
+    links: [],
+    files: [],
+    kept: [],
+    signed: [],
+    stamped: [],
+    noted,
+  };
   const seal = all.at(-1);
   if (!isObject(seal) || !hasOnly(seal, ['seal']) || !isObject(seal.seal) || !hasOnly(seal.seal, ['page', 'data']))
     it.wrong.push('The seal at the end of the data is missing: the file is cut short, or was changed.');
@@ -55,7 +67,7 @@ function check({ page, lines: all, texts, tail, inPage, places }, noted) {
     else if (it.files.length > 0) it.wrong.push(`Line ${i + 2} of the data stands behind the files.`);
     else it.links.push({ kind, ...line[kind] });
   }
-  for (const part of [checkLines, checkChains, checkLot, checkNoted, checkSigned]) part(it);
+  for (const part of [checkLines, checkChains, checkLot, checkNoted, checkSigned, checkStamps]) part(it);
   checkFiles(it, inPage, places);
   return it;
 }
@@ -78,7 +90,7 @@ function entriesOf({ own, links }) {
 }
 
 /** What a check that found nothing has shown, and what it can't show. */
-function proved({ own, links, files, kept, signed }) {
+function proved({ own, links, files, kept, signed, stamped }) {
   const said = [];
   const ofLot = links.filter(({ kind, subject }) => kind === 'entry' || kind === 'batch' || subject === own);
   const held = ofLot.filter(({ kind }) => kind === 'held').length;
@@ -99,6 +111,10 @@ function proved({ own, links, files, kept, signed }) {
   for (const { device, sequence, isKnown } of signed)
     said.push(
       `Number ${sequence} of device ${device} is signed, ${isKnown ? 'with the key you noted' : 'but with a key that only this file names, which proves nothing by itself'}.`,
+    );
+  for (const { device, sequence, at, authority, issuer } of stamped)
+    said.push(
+      `Number ${sequence} of device ${device} was there before ${new Date(at).toISOString()}, by the word of ${authority}, whose certificate names ${issuer} as its maker. Whether to trust that authority is for you to say.`,
     );
   said.push(
     'Whoever holds the whole journal can write it anew from any entry on, and sign it in his own browser: only a fingerprint or a key that left his hands before shows that.',

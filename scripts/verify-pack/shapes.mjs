@@ -16,7 +16,7 @@ export function headFault(head) {
     return 'The first line of the data is not the head of a pack.';
   if (typeof head.version === 'number' && head.version > 2)
     return 'A newer Headroom made this pack; get its own script.';
-  const names = ['format', 'version', 'madeAt', 'lot', 'heads', ...(head.version === 2 ? ['shows'] : [])];
+  const names = ['format', 'version', 'madeAt', 'lot', 'heads', ...(head.version === 2 ? ['shows', 'stamps'] : [])];
   const sound =
     (head.version === 1 || head.version === 2) &&
     hasOnly(head, names) &&
@@ -25,8 +25,20 @@ export function headFault(head) {
     (head.version === 1 || ['sale', 'dispute', 'everything'].includes(head.shows)) &&
     Array.isArray(head.heads) &&
     head.heads.length > 0 &&
-    head.heads.every((one) => isHead(one, head.version));
+    head.heads.every((one) => isHead(one, head.version)) &&
+    (head.stamps === undefined || (Array.isArray(head.stamps) && head.stamps.every(isStamp)));
   return sound ? null : 'The first line of the data is damaged.';
+}
+
+function isStamp(one) {
+  return (
+    isObject(one) &&
+    hasOnly(one, ['device', 'sequence', 'hash', 'token']) &&
+    DEVICE.test(one.device) &&
+    isCount(one.sequence) &&
+    HASH.test(one.hash) &&
+    isText(one.token, 64_000)
+  );
 }
 
 function isHead(one, version) {

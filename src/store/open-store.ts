@@ -16,6 +16,7 @@ import { evidenceOf } from './journal/evidence.ts';
 import { historyOfLot, historyOfSubject, lifeOfLot } from './journal/history.ts';
 import { watchJournal } from './journal/watch-journal.ts';
 import { knownKeys } from './signing/signed-heads.ts';
+import { addStamp, headWithImprint, knownStamps } from './signing/stamps.ts';
 import type { Store, StoreOptions } from './store.ts';
 import { readBeliefAt, readBeliefs, readBooks, readEntriesOf } from './views/books.ts';
 import { keepFirstRows } from './views/first-rows.ts';
@@ -119,6 +120,9 @@ function storeOf(session: Session, stopWatching: () => void): Store {
     backup: () => writeBackup(session),
     noteBackup: (file) => noteBackup(session, file.header),
     knownKeys: () => knownKeys(session),
+    stamps: () => knownStamps(session),
+    headWithImprint: (imprint) => headWithImprint(session, imprint),
+    addStamp: (stamp) => addStamp(session, stamp),
     previewRestore: (backup, work) => previewRestore(session, backup, work),
     restore: (backup, how) => restore(session, backup, how),
     about: () => about(session),

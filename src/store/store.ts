@@ -7,6 +7,7 @@ import type { Instant } from '../domain/time/instant.ts';
 import type { LotRevisions } from '../folds/lot-revisions.ts';
 import type { LotState } from '../folds/lot-state.ts';
 import type { GoneLot } from '../folds/taken-up.ts';
+import type { ChainHead } from '../journal/chain-head.ts';
 import type { Entry } from '../journal/entry.ts';
 import type { Happening } from '../journal/happening.ts';
 import type { BookedHappening } from '../journal/happenings/books.ts';
@@ -15,6 +16,7 @@ import type { EntryId } from '../journal/ids.ts';
 import type { Change } from '../journal/make-entry.ts';
 import type { Noted } from '../journal/noted.ts';
 import type { DeviceKey } from '../journal/signed-head.ts';
+import type { Stamp } from '../journal/stamp/stamp-format.ts';
 import type { BooksState } from '../journal/states/books-state.ts';
 import type { KeptAttachment } from '../journal/states/kept-attachment.ts';
 import type { SetupState } from '../journal/states/setup-state.ts';
@@ -167,6 +169,12 @@ export interface Store {
   noteBackup(file: BackupFile): Promise<Outcome<null>>;
   /** The keys that devices are known to sign with, this browser's own among them. */
   knownKeys(): Promise<readonly DeviceKey[]>;
+  /** The time stamps of entries here, unchecked. */
+  stamps(): Promise<readonly Stamp[]>;
+  /** The entry whose noted line has this SHA-256, in hex: what a time stamp is of. */
+  headWithImprint(imprint: string): Promise<ChainHead | null>;
+  /** Keeps a time stamp that was checked, for backups and packs. */
+  addStamp(stamp: Stamp): Promise<Outcome<null>>;
   /** What `restore` would do with a backup that readBackup found good. Rejects with Refused when it was stopped. */
   previewRestore(backup: Backup, work?: LongWork): Promise<RestorePreview>;
   /** All of a backup, or nothing. */

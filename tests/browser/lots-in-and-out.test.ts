@@ -1,4 +1,8 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { Authority } from '../journal/stamp-authority.ts';
 import { goTo, openDemo } from './demo.ts';
 import { useBrowser } from './drivers/use-browser.ts';
 
@@ -94,3 +98,45 @@ async function openSheet() {
   await page.until(() => document.querySelector('.stairs'));
   return page;
 }
+
+test('a time-stamp request goes out, OpenSSL answers it, and what is stamped is told with its time and its authority', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'office-'));
+  try {
+    const offices = (['rsa', 'ec'] as const).map((key) => new Authority(folder, { name: `Office ${key}`, key }));
+    const page = await browser.pageAt('options-page/index.html');
+    await goTo(page, '#/backup');
+    await page.sees('Nothing is stamped yet.');
+    await page.run(() => {
+      const make = URL.createObjectURL;
+      URL.createObjectURL = (blob: Blob) => {
+        void blob.arrayBuffer().then((bytes) => {
+          document.body.dataset.saved = [...new Uint8Array(bytes)].join(' ');
+        });
+        return make.call(URL, blob);
+      };
+    });
+    const take = (bytes: readonly number[]) =>
+      page.run((all) => {
+        const box = document.querySelector<HTMLInputElement>('input[accept=".tsr,.tst,.der"]');
+        const picked = new DataTransfer();
+        picked.items.add(new File([new Uint8Array(all)], 'answer.tsr'));
+        if (box === null) throw new Error('no box for an answer');
+        box.files = picked.files;
+        box.dispatchEvent(new Event('change', { bubbles: true }));
+      }, bytes);
+    await page.click({ button: 'Save a time-stamp request' });
+    const saved = await page.until(() => document.body.dataset.saved);
+    const request = Uint8Array.from(saved.split(' ').map(Number));
+    await take([...request]);
+    await page.sees('Nothing was changed.');
+    for (const office of offices) {
+      await take([...office.answer(request)]);
+      await page.sees(`${office.name}, Invented`);
+    }
+    expect(await page.count('.stamps tbody tr')).toBe(2);
+    expect(await page.count('.keep [role="alert"]')).toBe(0);
+    expect(await page.text('.stamps tbody tr')).toMatch(/^entry [\d,]+ of this browser/);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+});

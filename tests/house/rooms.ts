@@ -65,7 +65,14 @@ export type Room = keyof typeof ROOMS;
 /** Packages that the pure rooms may use: each computes, and none touches a browser, a clock or chance. */
 export const PURE_PACKAGES = {
   'src/domain': ['zod', 'd3-array', 'chrono-node', 'date-fns-tz'],
-  'src/journal': ['zod', '@noble/hashes'],
+  'src/journal': [
+    'zod',
+    '@noble/hashes',
+    '@peculiar/asn1-cms',
+    '@peculiar/asn1-schema',
+    '@peculiar/asn1-tsp',
+    '@peculiar/asn1-x509',
+  ],
   'src/folds': ['zod'],
   'src/acts': ['zod'],
   'src/views': ['zod'],

@@ -6,6 +6,7 @@ import { chainHeadSchema } from '../chain-head.ts';
 import { deviceIdSchema, entryIdSchema, hashSchema, rowsSchema, saltSchema } from '../ids.ts';
 import { envelopeSchema } from '../read-entry.ts';
 import { signedHeadSchema } from '../signed-head.ts';
+import { stampsSchema } from '../stamp/stamp-format.ts';
 
 /**
  * The data of an evidence pack: JSON Lines inside a page that anyone can read. First the head, then for every device that
@@ -44,6 +45,8 @@ export const packHeadSchema = z.discriminatedUnion('version', [
     shows: z.enum(['sale', 'dispute', 'everything']),
     /** The last entry of each device in it. */
     heads: z.array(signedHeadSchema).check(z.minLength(1)),
+    /** Time stamps of entries in it, by outside authorities. */
+    stamps: z.optional(stampsSchema),
   }),
 ]);
 export type PackHead = z.infer<typeof packHeadSchema>;

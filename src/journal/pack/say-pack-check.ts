@@ -1,14 +1,16 @@
+import { sayStamp } from '../stamp/check-stamps.ts';
 import type { ChainFound, PackCheck } from './verify-pack.ts';
 
 /** What a check that found nothing wrong has shown, a sentence each, and no word more. Call it only where it found nothing. */
 export function sayProved(check: PackCheck): string[] {
-  const { counts, chains, files, noted } = check;
+  const { counts, chains, files, noted, stamps } = check;
   return [
     `${count(counts.shown, 'entry', 'entries')} about this lot shown, ${counts.heldOfLot} held back; ${count(counts.held + counts.bare, 'line', 'lines')} of other matters, held back.`,
     `Every shown entry has the fingerprint it states, and every line follows the one before it: ${chains.map(span).join('; ')}.`,
     ...(files.size > 0 ? [`${count(files.size, 'file has', 'files have')} the bytes that an entry named.`] : []),
     ...noted.flatMap(({ noted: head, as }) => (as === 'kept' ? sayKept(head, chains) : [])),
     ...chains.flatMap(saySigner),
+    ...stamps.map(sayStamp),
   ];
 }
 

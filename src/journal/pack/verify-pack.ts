@@ -5,6 +5,7 @@ import { checkSignatures, type SignerFound } from '../check-signatures.ts';
 import { hashOfText } from '../entry-hash.ts';
 import { NOTHING_NOTED, type Noted } from '../noted.ts';
 import { firstIssue } from '../read-entry.ts';
+import { checkStamps, type StampSeen } from '../stamp/check-stamps.ts';
 import { valueOfLine } from '../strict-json.ts';
 import { checkChains } from './check-chains.ts';
 import { checkFiles, type PackedFile } from './check-files.ts';
@@ -38,6 +39,7 @@ export interface PackCheck {
   /** The files that are right, by their SHA-256. */
   readonly files: ReadonlyMap<string, PackedFile>;
   readonly noted: readonly NotedFound[];
+  readonly stamps: readonly StampSeen[];
   /** A sentence for everything that is wrong; empty when nothing was found. */
   readonly findings: readonly string[];
   /** A sentence for everything that a pack which fits has to own up to. */
@@ -72,6 +74,10 @@ export async function verifyPack(html: string, noted: Noted = NOTHING_NOTED): Pr
   const signers = await checkSignatures(head.value.heads, noted.keys);
   const byDevice = linksByDevice(links);
   const heads = noted.heads.map((one) => checkNoted(one, byDevice.get(one.device)));
+  const stamps = await checkStamps(
+    'stamps' in head.value ? (head.value.stamps ?? []) : [],
+    (device, sequence) => byDevice.get(device)?.find((link) => link.sequence === sequence)?.hash,
+  );
   const chains = chainsOf(links, signers);
   return ok({
     head: head.value,
@@ -80,6 +86,7 @@ export async function verifyPack(html: string, noted: Noted = NOTHING_NOTED): Pr
     lines,
     files: files.files,
     noted: heads,
+    stamps: stamps.stamps,
     findings: [
       ...unread,
       ...checkSeal(opened.value),
@@ -87,6 +94,7 @@ export async function verifyPack(html: string, noted: Noted = NOTHING_NOTED): Pr
       ...lot.findings,
       ...files.findings,
       ...signers.findings,
+      ...stamps.findings,
       ...heads.flatMap(({ as, message }) => (as === 'broken' ? message : [])),
     ],
     told: [
@@ -94,7 +102,7 @@ export async function verifyPack(html: string, noted: Noted = NOTHING_NOTED): Pr
       ...lot.told,
       ...files.told,
       ...chains.flatMap(toldOfChain),
-      ...(head.value.version === PACK_VERSION ? signers.told : []),
+      ...(head.value.version === PACK_VERSION ? [...signers.told, ...stamps.told] : []),
       ...heads.flatMap(({ as, message }) => (as === 'not there' ? message : [])),
     ],
   });

@@ -3,6 +3,7 @@ import { instantSchema } from '../../domain/time/instant.ts';
 import { chainHeadSchema } from '../../journal/chain-head.ts';
 import { hashSchema } from '../../journal/ids.ts';
 import { signedHeadSchema } from '../../journal/signed-head.ts';
+import { stampsSchema } from '../../journal/stamp/stamp-format.ts';
 
 /**
  * A backup is text in UTF-8, a JSON value a line (JSON Lines): this header, then every entry as it is stored in the order
@@ -30,6 +31,8 @@ export const backupHeaderSchema = z.discriminatedUnion('version', [
     counts: z.strictObject({ entries: count, lots: count, files: count }),
     /** The last entry of each device. */
     heads: z.array(signedHeadSchema),
+    /** Time stamps of entries in it, by outside authorities. */
+    stamps: z.optional(stampsSchema),
   }),
 ]);
 export type BackupHeader = z.infer<typeof backupHeaderSchema>;

@@ -3,6 +3,7 @@ import { checkNoted, linksByDevice, type NotedFound } from '../../journal/check-
 import { checkSignatures, type SignerFound } from '../../journal/check-signatures.ts';
 import type { Noted } from '../../journal/noted.ts';
 import type { Envelope } from '../../journal/read-entry.ts';
+import { checkStamps, type StampSeen } from '../../journal/stamp/check-stamps.ts';
 import type { ChainLink } from '../../journal/verify-chain.ts';
 import { BACKUP_VERSION, type BackupHeader } from './backup-format.ts';
 import type { NamedEntries } from './named-entries.ts';
@@ -17,6 +18,7 @@ export interface BackupProof {
   readonly told: readonly string[];
   readonly noted: readonly NotedFound[];
   readonly signers: ReadonlyMap<string, SignerFound>;
+  readonly stamps: readonly StampSeen[];
 }
 
 interface ReadBackup {
@@ -36,10 +38,15 @@ export async function checkBackup(read: ReadBackup): Promise<BackupProof> {
   const byDevice = linksByDevice([...links].sort((a, b) => a.sequence - b.sequence));
   const heads = noted.heads.map((one) => checkNoted(one, byDevice.get(one.device)));
   const signatures = await checkSignatures(header.heads, noted.keys);
+  const hashes = new Map(links.map(({ device, sequence, hash }) => [`${device} ${sequence}`, hash]));
+  const stamps = await checkStamps('stamps' in header ? (header.stamps ?? []) : [], (device, sequence) =>
+    hashes.get(`${device} ${sequence}`),
+  );
   return {
     faults: [
       ...(unknown > 0 ? [] : checkLots(mentions.lotsThatCount(), header)),
       ...signatures.findings,
+      ...stamps.findings,
       ...heads.flatMap(({ as, message }) => (as === 'broken' ? message : [])),
     ],
     told: [
@@ -52,11 +59,12 @@ export async function checkBackup(read: ReadBackup): Promise<BackupProof> {
       ...(unknown > 0
         ? [`A newer Headroom wrote ${unknown} of its entries: they are taken along, and not read here.`]
         : []),
-      ...(header.version === BACKUP_VERSION ? signatures.told : []),
+      ...(header.version === BACKUP_VERSION ? [...signatures.told, ...stamps.told] : []),
       ...heads.flatMap(({ as, message }) => (as === 'not there' ? message : [])),
     ],
     noted: heads,
     signers: signatures.signers,
+    stamps: stamps.stamps,
   };
 }
 

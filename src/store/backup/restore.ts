@@ -4,6 +4,7 @@ import { DEVICE_RANDOM_BYTES, newDeviceId } from '../../journal/sortable-id.ts';
 import type { Head, WriteTransaction } from '../connection/schema.ts';
 import type { LongWork, Slices } from '../journal/slices.ts';
 import { keepSignedHeads, wellSigned } from '../signing/signed-heads.ts';
+import { keepStamps } from '../signing/stamps.ts';
 import { foldIntoViews } from '../views/fold-into-views.ts';
 import { changePlanBasis } from '../views/kept-plan.ts';
 import { freshHead, lastIdOf, readHead, writeHead } from '../write/head.ts';
@@ -64,7 +65,10 @@ export async function restore(
     const here = await tx.objectStore('entries').count();
     // Each entry here is compared and folded, each of the file is compared, written and folded.
     const slices = slicesIn(tx, { ...work, total: 2 * here + 3 * backup.entries.length });
-    return restoreIn(session, tx, backup, { mode, slices });
+    const restored = await restoreIn(session, tx, backup, { mode, slices });
+    const { header } = backup;
+    await keepStamps(tx, 'stamps' in header ? (header.stamps ?? []) : []);
+    return restored;
   });
   if (restored.ok) session.feed.announce(EVERYTHING);
   return restored;

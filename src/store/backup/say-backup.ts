@@ -1,8 +1,9 @@
+import { sayStamp } from '../../journal/stamp/check-stamps.ts';
 import { countWords } from '../../views/words/count-words.ts';
 import type { Backup } from './read-backup.ts';
 
 /** What the check of a backup that was read whole has shown, a sentence each, and no word more. */
-export function sayProvedOfBackup({ header, findings, files, noted, signers }: Backup): string[] {
+export function sayProvedOfBackup({ header, findings, files, noted, signers, stamps }: Backup): string[] {
   const { counts, heads } = header;
   return [
     `It holds what its first line counts: ${countWords(counts.entries, 'entry', 'entries')}, ${countWords(counts.lots, 'lot', 'lots')}.`,
@@ -20,6 +21,7 @@ export function sayProvedOfBackup({ header, findings, files, noted, signers }: B
         : [],
     ),
     ...[...signers].flatMap(([device, signer]) => saySigner(device, signer)),
+    ...stamps.map(sayStamp),
   ];
 }
 

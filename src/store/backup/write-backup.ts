@@ -6,6 +6,7 @@ import { fileHash } from '../attachments/file-hash.ts';
 import type { StoredFile } from '../connection/schema.ts';
 import { eachEntry } from '../journal/each-entry.ts';
 import { readWithSignedHeads } from '../signing/signed-heads.ts';
+import { stampsIn } from '../signing/stamps.ts';
 import type { Session } from '../write/session.ts';
 import { BACKUP_FORMAT, BACKUP_VERSION, type BackupHeader, FILE_PART, type FileHeader } from './backup-format.ts';
 
@@ -29,6 +30,7 @@ const CHUNK = 1_000_000;
 export async function writeBackup(session: Session): Promise<BackupFile> {
   const { header, files, text } = await readWithSignedHeads(session, async (tx, signedHeads) => {
     const text = hashedLines();
+    const stamps = await stampsIn(tx);
     const header = {
       format: BACKUP_FORMAT,
       version: BACKUP_VERSION,
@@ -39,6 +41,7 @@ export async function writeBackup(session: Session): Promise<BackupFile> {
         files: await tx.objectStore('files').count(),
       },
       heads: [...(await signedHeads(tx))],
+      ...(stamps.length > 0 && { stamps: [...stamps] }),
     } as const satisfies BackupHeader;
     text.add(JSON.stringify(header));
     await eachEntry(tx, (raw) => text.add(JSON.stringify(raw)));

@@ -8,6 +8,7 @@ import type { LotState } from '../../folds/lot-state.ts';
 import { authorSchema, deviceIdSchema, entryIdSchema, hashSchema } from '../../journal/ids.ts';
 import type { Envelope } from '../../journal/read-entry.ts';
 import type { SignedHead } from '../../journal/signed-head.ts';
+import type { Stamp } from '../../journal/stamp/stamp-format.ts';
 import type { KeptPlan } from '../../views/plan/kept-plan.ts';
 
 /** Where this browser continues its chain, and in whose name. */
@@ -49,7 +50,7 @@ export interface StoredFile {
  * The journal is `entries` and is the only truth. `lots`, `setup` and `alerts` are views: what the entries fold to, and
  * can be made again from them at any time. `files` holds the bytes of attachments, each
  * under its SHA-256, by which the journal names it; it is in every backup. `meta` is about this browser alone and is in none,
- * but for the signed ends of chains; this browser's own key can't be taken out.
+ * but for signatures and time stamps; this browser's own key can't be taken out.
  */
 export interface HeadroomSchema extends DBSchema {
   entries: {
@@ -74,9 +75,20 @@ export interface HeadroomSchema extends DBSchema {
       | 'author-given'
       | 'signing-key'
       | 'signed-heads'
+      | 'stamps'
       | 'plan'
       | 'plan-basis';
-    value: Head | Views | LastBackup | FirstRows | true | CryptoKeyPair | readonly SignedHead[] | KeptPlan | string;
+    value:
+      | Head
+      | Views
+      | LastBackup
+      | FirstRows
+      | true
+      | CryptoKeyPair
+      | readonly SignedHead[]
+      | readonly Stamp[]
+      | KeptPlan
+      | string;
   };
 }
 

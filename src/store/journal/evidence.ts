@@ -5,6 +5,7 @@ import { PACK_FORMAT, PACK_VERSION } from '../../journal/pack/pack-format.ts';
 import { isAbout, packLineOf } from '../../journal/pack/pack-lines.ts';
 import { showsUnder } from '../../views/history/pack-choice.ts';
 import { readWithSignedHeads } from '../signing/signed-heads.ts';
+import { stampsIn } from '../signing/stamps.ts';
 import type { Session } from '../write/session.ts';
 import { eachEntry } from './each-entry.ts';
 
@@ -26,14 +27,24 @@ export function evidenceOf(session: Session, lot: LotId, shows: PackShows): Prom
     const choice = { lot, bornIn: state.bornIn, shows: showsUnder(shows) };
     const begun = new Set<string>();
     const lines: PackLine[] = [];
+    const hashes = new Set<string>();
     await eachEntry(tx, (raw) => {
       if (isAbout(raw, choice)) begun.add(raw.device);
-      if (begun.has(raw.device)) lines.push(packLineOf(raw, choice));
+      if (!begun.has(raw.device)) return;
+      hashes.add(raw.hash);
+      lines.push(packLineOf(raw, choice));
     });
     const heads = (await signedHeads(tx)).filter(({ device }) => begun.has(device));
-    return {
-      head: { format: PACK_FORMAT, version: PACK_VERSION, madeAt: session.now(), lot, shows, heads: [...heads] },
-      lines,
+    const stamps = (await stampsIn(tx)).filter(({ hash }) => hashes.has(hash));
+    const head: PackHead = {
+      format: PACK_FORMAT,
+      version: PACK_VERSION,
+      madeAt: session.now(),
+      lot,
+      shows,
+      heads: [...heads],
+      ...(stamps.length > 0 && { stamps }),
     };
+    return { head, lines };
   });
 }

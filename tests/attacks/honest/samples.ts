@@ -8,6 +8,7 @@ import type { Store } from '../../../src/store/store.ts';
 import { value } from './machine.ts';
 import { oldJournal } from './old-journal.ts';
 import { type Signed, tellStory } from './story.ts';
+import { otherStamps } from './time-office.ts';
 
 /** What is known of a sample beside its text. */
 export interface About {
@@ -18,6 +19,8 @@ export interface About {
   readonly noted: Readonly<Record<string, string>>;
   /** True signatures by the devices' own keys, over other texts than the head that the file ends with. */
   readonly signed?: Readonly<Record<string, Signed>>;
+  /** Stamps other than the true one, in base 64, by what is odd about them. */
+  readonly stamps?: Readonly<Record<string, string>>;
 }
 
 /** Honest files to start from, by name. */
@@ -39,29 +42,35 @@ export async function honestSamples(): Promise<Samples> {
     about[name] = facts;
   };
   const told = await tellStory({ files: true });
+  const stamps = await otherStamps(told.noted['buyer-friday'] ?? '');
   for (const shows of ['everything', 'dispute', 'sale'] as const)
     await save(`pack-single-${shows}.html`, await packOf(told.buyer, told.single, shows), {
       target: 'pack',
       lot: told.single,
       noted: told.noted,
       signed: told.signed,
+      stamps,
     });
   await save('pack-batch-everything.html', await packOf(told.buyer, told.fromBatch, 'everything'), {
     target: 'pack',
     lot: told.fromBatch,
     noted: told.noted,
     signed: told.signed,
+    stamps,
   });
   await save('backup-files.jsonl', (await told.buyer.backup()).blob, {
     target: 'backup',
     noted: told.noted,
     signed: told.signed,
+    stamps,
   });
   const plain = await tellStory({ files: false });
+  const plainStamps = await otherStamps(plain.noted['buyer-friday'] ?? '');
   await save('backup-plain.jsonl', (await plain.buyer.backup()).blob, {
     target: 'backup',
     noted: plain.noted,
     signed: plain.signed,
+    stamps: plainStamps,
   });
   const old = await oldJournal();
   await save('pack-old-everything.html', await packOf(old.store, old.lot, 'everything'), {

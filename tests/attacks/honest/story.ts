@@ -8,6 +8,7 @@ import type { Store } from '../../../src/store/store.ts';
 import { carFromFile, carFromPage, dollars, EVIDENCE } from './cars.ts';
 import { Clock, carry, computer, freshMachine, only, seededBytes, signedElsewhere, value } from './machine.ts';
 import { png } from './pictures.ts';
+import { stamped } from './time-office.ts';
 
 export interface Story {
   readonly buyer: Store;
@@ -122,6 +123,7 @@ export async function tellStory({ files }: { readonly files: boolean }): Promise
     value(await buyer.changeLot(lot, { set: { priceNow: dollars(9500 + 50 * i) } }));
   }
   await note('buyer-friday', buyer);
+  await stamped(buyer, noted['buyer-friday'] ?? '');
   await carry(buyer, manager);
 
   // Saturday, the manager.

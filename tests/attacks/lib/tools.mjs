@@ -2,7 +2,7 @@ import { generateKeyPairSync, sign } from 'node:crypto';
 import { rootOf, sha256 } from './hash.mjs';
 
 /** What the forger needs of the format beyond the chains: its signatures, and the row of a batch that is shown. */
-export const tools = { signatures, shownRow, signAnew };
+export const tools = { signatures, stamps, shownRow, signAnew };
 
 const { publicKey, privateKey } = generateKeyPairSync('ed25519');
 const OWN_KEY = publicKey.export({ format: 'der', type: 'spki' }).subarray(-32).toString('hex');
@@ -53,6 +53,25 @@ function signatures(it) {
 
 const of = (signed) =>
   signed && { earlier: Buffer.from(signed.earlier, 'hex'), elsewhere: Buffer.from(signed.elsewhere, 'hex') };
+
+/** The stamps of outside authorities, and others that could stand in their place. */
+function stamps(it) {
+  const [part, name] = it.target === 'pack' ? [it.pack, 'head'] : [it.backup, 'header'];
+  const all = () => part[name].value.stamps ?? [];
+  const put = (changed) => {
+    const { stamps: _, ...value } = part[name].value;
+    part[name] = { value: changed.length > 0 ? { ...value, stamps: changed } : value };
+  };
+  const others = Object.fromEntries(
+    Object.entries(it.about.stamps ?? {}).map(([how, token]) => [how, Buffer.from(token, 'base64')]),
+  );
+  return all().map((stamp, at) => ({
+    token: Buffer.from(stamp.token, 'base64'),
+    set: (token) => put(all().map((one, i) => (i === at ? { ...one, token: token.toString('base64') } : one))),
+    remove: () => put(all().filter((_, i) => i !== at)),
+    others,
+  }));
+}
 
 /** The row of the lot in a batch; its tree has one leaf more than the batch has rows. */
 function shownRow(it) {
