@@ -3,6 +3,7 @@ import { rowOf } from '../journal/happening.ts';
 import type { BooksDraft, BooksState } from '../journal/states/books-state.ts';
 import { notedBy } from './noted-by.ts';
 import { countingInOrder } from './undo.ts';
+import { undoneBookings } from './undone-bookings.ts';
 
 export const EMPTY_BOOKS: BooksState = {
   costs: [],
@@ -12,10 +13,12 @@ export const EMPTY_BOOKS: BooksState = {
   papers: [],
   mappings: new Map(),
   closes: [],
+  undone: [],
 };
 
 /** As foldLots: the entries may come in any order, from any number of devices, and twice. */
 export function foldBooks(entries: Iterable<Entry>): BooksState {
+  const all = [...entries];
   const books: BooksDraft = {
     costs: [],
     payments: [],
@@ -25,9 +28,9 @@ export function foldBooks(entries: Iterable<Entry>): BooksState {
     mappings: new Map(),
     closes: [],
   };
-  for (const entry of countingInOrder(entries)) {
+  for (const entry of countingInOrder(all)) {
     const row = rowOf(entry.happening);
     if (row.about === 'books') row.fold(books, entry.happening, notedBy(entry));
   }
-  return { ...books, papers: [...books.papers.values()] };
+  return { ...books, papers: [...books.papers.values()], undone: undoneBookings(all) };
 }

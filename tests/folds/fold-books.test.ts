@@ -64,7 +64,8 @@ test('an undone booking is as if it had never been, and months close in their or
     fc.property(story, booked, (happenings, extra) => {
       const without = foldBooks(written(happenings.filter((one) => one !== 'undo')));
       const taken = foldBooks(written([...happenings.filter((one) => one !== 'undo'), extra, 'undo']));
-      expect(taken).toEqual(without);
+      // But for the list of what was undone, from which it can be brought back.
+      expect({ ...taken, undone: [] }).toEqual(without);
       const months = without.closes.map(({ month }) => month);
       expect(months).toEqual([...new Set(months)].sort());
     }),

@@ -158,6 +158,12 @@ export const HAPPENINGS: { readonly [Kind in HappeningKind]: fc.Arbitrary<Tellin
     costs: [{ lot, cost: 'hammer', label: 'Vehicle', cents: of, date: DATE, number: '7' }],
     payments: [{ lot, cents: of, date: DATE }],
   })),
+  'line-corrected': fc.option(amount).map((of) => ({ lot, dispute }) => ({
+    kind: 'line-corrected',
+    lot,
+    line: `${dispute}/0`,
+    to: of === null ? null : { cents: of, number: '8' },
+  })),
   'settlement-booked': amount.map((of) => ({ lot, dispute }) => ({
     kind: 'settlement-booked',
     dispute,

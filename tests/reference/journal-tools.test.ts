@@ -12,7 +12,9 @@ import { plainTextJournal } from '../../src/domain/books/out/plain-text-journal.
 import { type CarBookings, lotTransactions } from '../../src/domain/books/post/lot-transactions.ts';
 import { balances, postMonths, toClose } from '../../src/domain/books/post/post-months.ts';
 import type { Transaction } from '../../src/domain/books/post/transaction.ts';
-import { randomCar } from '../domain/books/random-car.ts';
+import { cents } from '../../src/domain/money/cents.ts';
+import type { LocalDate } from '../../src/domain/time/local-date.ts';
+import { lotNumber, randomCar } from '../domain/books/random-car.ts';
 
 // Real programs from Debian's packages read what the books write, and their totals are compared with ours.
 const { accounts, treatment } = STARTING_BOOKKEEPING;
@@ -107,6 +109,30 @@ test('beancount accepts its own format, and balances that are asserted to be our
   expect(asserted.length).toBeGreaterThan(5);
   const off = check('off.beancount', text.value + asserted.join('').replace(/(\d)\.(\d\d) USD/, '$19.$2 USD'));
   expect(off.status).not.toBe(0);
+});
+
+test('numbers of bills and checks, and vendors, are where each program looks for them', () => {
+  const lot = lotNumber(1);
+  const paid = { date: '2026-11-30' as LocalDate, cents: cents(45_000), payee: 'Bluff Haulers', key: 'p' };
+  const transactions = lotTransactions(
+    { lot, name: 'Hauler', costs: [], floor: [], payments: [{ ...paid, document: { number: '1002' } }] },
+    treatment,
+  );
+  const file = written(transactions, 'numbers.journal');
+  const printed = execFileSync(tools.hledger, ['-f', file, 'print', '-O', 'csv'], { encoding: 'utf8' });
+  expect(printed).toMatch(/"2026-11-30","","\*","1002","Bluff Haulers: Payment/);
+  const tagged = execFileSync(tools.hledger, ['-f', file, 'print', 'tag:vendor=Bluff', 'tag:number=1002'], {
+    encoding: 'utf8',
+  });
+  expect(tagged).toContain('(1002)');
+  const code = execFileSync(tools.ledger, ['-f', file, 'register', '--format', '%(code)|%(tag("vendor"))\n'], {
+    encoding: 'utf8',
+  });
+  expect(code.split('\n')[0]).toBe('1002|Bluff Haulers');
+  const text = beancountJournal(transactions, accounts, carsOf(transactions), HEAD);
+  if (!text.ok) throw new Error(text.message);
+  expect(text.value).toContain('2026-11-30 * "Bluff Haulers" "Bluff Haulers: Payment');
+  expect(text.value).toContain('  number: "1002"');
 });
 
 test('account names that the user chose are written as each program takes them, or refused with the name', () => {

@@ -5,10 +5,10 @@ import { sumCents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import type { NotedCost } from '../../../src/journal/states/books-state.ts';
 import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
-import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { dateInWords } from '../../../src/views/words/date-words.ts';
 import { useBook } from '../use-book.ts';
 import { useBooks } from '../use-books.ts';
+import { BookedLineActs } from './booked-line-acts.tsx';
 
 /** Expected beside actual, with the difference and why. */
 export function FolderLines({ folder }: { folder: PurchaseFolder }) {
@@ -122,29 +122,14 @@ function Line({ line, folder }: { line: ComparedLine; folder: PurchaseFolder }) 
 const bookedLine = (folder: PurchaseFolder, key: string): NotedCost | undefined =>
   (folder.costs as readonly NotedCost[]).find((cost) => cost.key === key);
 
-/** Where an amount comes from, and the way to take it back. */
+/** Where an amount comes from, and what can be done about it. */
 function Bill({ bill }: { bill: NotedCost | undefined }) {
-  const { undo, say } = useWorkspace();
   if (bill === undefined) return null;
   const paper = bill.document?.number ?? bill.document?.file;
-  const words = [dateInWords(bill.date), bill.payee, paper].filter(Boolean).join(' · ');
+  const words = [dateInWords(bill.date), bill.payee, paper, bill.corrected && 'corrected'].filter(Boolean).join(' · ');
   return (
     <span class="small quiet block">
-      {words}{' '}
-      <button
-        type="button"
-        class="plain small no-print"
-        aria-label={`Undo ${bill.label}, ${formatMoney(bill.cents)}, and everything recorded with it`}
-        onClick={async () => {
-          const taken = await undo(bill.entry);
-          say(
-            taken.ok ? 'Undone, with everything recorded with it.' : taken.message,
-            taken.ok ? taken.value.entry : undefined,
-          );
-        }}
-      >
-        Undo
-      </button>
+      {words} <BookedLineActs line={bill} what={bill.label} />
     </span>
   );
 }

@@ -6,6 +6,7 @@ import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import type { StepPayment } from '../../../src/views/books/after-sale-of.ts';
 import { dateInWords } from '../../../src/views/words/date-words.ts';
+import { BookedLineActs } from './booked-line-acts.tsx';
 
 /** What was paid, by whom and when. */
 export function PaymentsTable({ folder }: { folder: PurchaseFolder }) {
@@ -65,19 +66,22 @@ export function PaymentsTable({ folder }: { folder: PurchaseFolder }) {
                 label: 'Undo',
                 quietHead: true,
                 class: 'no-print',
-                cell: (one) => (
-                  <button
-                    type="button"
-                    class="plain small"
-                    aria-label={`Undo: ${one.what}, ${formatMoney(one.cents)}`}
-                    onClick={async () => {
-                      const taken = await undo(one.entry);
-                      say(taken.ok ? 'Undone.' : taken.message, taken.ok ? taken.value.entry : undefined);
-                    }}
-                  >
-                    Undo
-                  </button>
-                ),
+                cell: (one) =>
+                  'move' in one || one.tapped ? (
+                    <button
+                      type="button"
+                      class="plain small"
+                      aria-label={`Undo: ${one.what}, ${formatMoney(one.cents)}`}
+                      onClick={async () => {
+                        const taken = await undo(one.entry);
+                        say(taken.ok ? 'Undone.' : taken.message, taken.ok ? taken.value.entry : undefined);
+                      }}
+                    >
+                      Undo
+                    </button>
+                  ) : (
+                    <BookedLineActs line={one} what={one.what} />
+                  ),
               },
             ]}
           />

@@ -10,6 +10,7 @@ import { FieldFrame } from '../../../src/ui/inputs/field.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { useBooks } from '../use-books.ts';
 import { InvoiceReview } from './invoice-review.tsx';
+import { UndonePart } from './undone-part.tsx';
 
 interface Opened {
   readonly table: Table;
@@ -143,6 +144,7 @@ export function InvoicesPart() {
           }}
         />
       )}
+      <UndonePart />
     </>
   );
 }

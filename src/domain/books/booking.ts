@@ -51,6 +51,16 @@ export const paymentSchema = z.strictObject({
   lines: z.array(z.strictObject({ lot: lotIdSchema, cents: amountSchema })).check(z.minLength(1)),
 });
 
+/** What a booked line really is. What is left out stays as it was booked. */
+export const lineChangeSchema = z.strictObject({
+  cents: z.optional(amountSchema),
+  date: z.optional(localDateSchema),
+  label: z.optional(shortText),
+  cost: z.optional(costKindSchema),
+  number: z.optional(z.string().check(z.minLength(1), z.maxLength(120))),
+});
+export type LineChange = z.infer<typeof lineChangeSchema>;
+
 /** The lender pays the sale for a car (`draw`), or is paid back, wholly or in part (`payoff`). */
 export const floorMoveSchema = z.strictObject({
   lot: lotIdSchema,

@@ -1,4 +1,5 @@
 import type { AccountNames } from '../../domain/accounts/accounts.ts';
+import type { BookedDocument } from '../../domain/books/booking.ts';
 import type { ComparedLine } from '../../domain/books/folder/compare-lines.ts';
 import type { PurchaseFolder } from '../../domain/books/folder/folder.ts';
 import type { Posting, Transaction } from '../../domain/books/post/transaction.ts';
@@ -20,6 +21,11 @@ const date = (value: string | undefined | null): CsvCell | undefined =>
   value === undefined || value === null ? undefined : { text: value, kind: 'date' };
 const money = (value: number | undefined | null): CsvCell | undefined =>
   value === undefined || value === null ? undefined : { text: (value / 100).toFixed(2), kind: 'number' };
+
+const unique = (words: readonly (string | undefined)[]): string =>
+  [...new Set(words.flatMap((word) => word ?? []))].join('; ');
+const numbersOf = (papers: readonly { readonly document?: BookedDocument | undefined }[]): string =>
+  unique(papers.map(({ document }) => document?.number));
 
 const carColumns = <Row>(factsOf: (row: Row) => LotFacts | undefined): readonly OutColumn<Row>[] => [
   { heading: 'VIN', means: 'As shown on the lot.', cell: (row) => text(factsOf(row)?.vin) },
@@ -81,6 +87,16 @@ export const FOLDER_COLUMNS: readonly OutColumn<PurchaseFolder>[] = [
   },
   { heading: 'Gross', means: 'Price less actual cost, dollars.', cell: ({ gross }) => money(gross) },
   {
+    heading: 'Bill numbers',
+    means: 'Numbers of all its bills and invoices, as printed.',
+    cell: ({ costs }) => text(numbersOf(costs)),
+  },
+  {
+    heading: 'Payment numbers',
+    means: 'Numbers of checks and transfers, also to and from the lender.',
+    cell: ({ payments, floor }) => text(numbersOf([...payments, ...floor])),
+  },
+  {
     heading: 'Missing',
     means: 'What is still missing from the folder.',
     cell: ({ missing }) => text(missing.join('; ')),
@@ -109,6 +125,20 @@ export const LINE_COLUMNS: readonly OutColumn<FolderLineRow>[] = [
   },
   { heading: 'Difference', means: 'Actual less expected, dollars.', cell: ({ line }) => money(line.difference) },
   { heading: 'Why', means: 'What explains the difference.', cell: ({ line }) => text(line.why) },
+  {
+    heading: 'Bill numbers',
+    means: 'Numbers of the bills for it, as printed.',
+    cell: ({ folder, line }) =>
+      text(numbersOf(folder.costs.filter(({ key }) => line.actual.some((one) => one.key === key)))),
+  },
+  {
+    heading: 'Vendors',
+    means: 'Who sent those bills.',
+    cell: ({ folder, line }) =>
+      text(
+        unique(folder.costs.filter(({ key }) => line.actual.some((one) => one.key === key)).map(({ payee }) => payee)),
+      ),
+  },
 ];
 
 export interface PostingRow {
@@ -146,6 +176,12 @@ export const POSTING_COLUMNS: readonly OutColumn<PostingRow>[] = [
     cell: ({ posting }) => (posting.cents < 0 ? money(-posting.cents) : undefined),
   },
   { heading: 'Text', means: 'What happened.', cell: ({ transaction }) => text(transaction.text) },
+  { heading: 'Vendor', means: 'Who sent the bill or was paid.', cell: ({ transaction }) => text(transaction.payee) },
+  {
+    heading: 'Number',
+    means: 'Of the bill, invoice, check or transfer.',
+    cell: ({ transaction }) => text(transaction.number),
+  },
   {
     heading: 'Corrects',
     means: 'The closed month where it would have belonged, year-month.',

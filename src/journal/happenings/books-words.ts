@@ -1,3 +1,4 @@
+import type { LineChange } from '../../domain/books/booking.ts';
 import { PAPER_WORDS } from '../../domain/books/folder/missing-papers.ts';
 import { monthInWords } from '../../domain/books/month.ts';
 import { type Cents, cents } from '../../domain/money/cents.ts';
@@ -18,6 +19,7 @@ export const BOOKS_WORDS: WordsFor<typeof BOOKS> = {
   },
   'payment-booked': ({ lines, payee, date }) =>
     `Recorded: ${lines.map((one) => payment(one.cents)).join(', ')}${payee === undefined ? '' : `, ${payee}`}, ${sayDate(date)}`,
+  'line-corrected': ({ to }) => (to === null ? 'One line undone' : `One line corrected: ${changeWords(to).join(', ')}`),
   'settlement-booked': ({ label, cents: amount }) => `Recorded from a dispute: ${label}, ${credit(amount)}`,
   'floor-booked': ({ cents: amount, move, date }) =>
     `Recorded: ${move === 'draw' ? 'floor-plan advance' : 'floor-plan payoff'} of ${formatMoney(amount)}, ${sayDate(date)}`,
@@ -31,6 +33,14 @@ export const BOOKS_WORDS: WordsFor<typeof BOOKS> = {
   'month-closed': ({ month, by }) => `${monthInWords(month)} was closed by ${by}`,
 };
 
+const changeWords = ({ label, cost, cents: amount, date, number }: LineChange): string[] =>
+  [
+    label,
+    cost,
+    amount === undefined ? undefined : credit(amount),
+    date === undefined ? undefined : sayDate(date),
+    number === undefined ? undefined : `no. ${number}`,
+  ].flatMap((word) => word ?? []);
 const from = (payee: string | undefined): string => (payee === undefined ? '' : ` from ${payee}`);
 const credit = (amount: Cents): string =>
   amount < 0 ? `a credit of ${formatMoney(cents(-amount))}` : formatMoney(amount);

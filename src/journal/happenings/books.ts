@@ -1,9 +1,12 @@
 import * as z from 'zod/mini';
 import {
+  type BookedDocument,
   costLineSchema,
   costsSchema,
   documentSchema,
   floorMoveSchema,
+  type LineChange,
+  lineChangeSchema,
   outcomeSchema,
   paperSchema,
   paymentSchema,
@@ -14,7 +17,7 @@ import { transactionSchema } from '../../domain/books/post/transaction.ts';
 import { type LotId, lotIdSchema } from '../../domain/lot/lot.ts';
 import { centsSchema } from '../../domain/money/cents.ts';
 import { localDateSchema } from '../../domain/time/local-date.ts';
-import { entryIdSchema } from '../ids.ts';
+import { type EntryId, entryIdSchema } from '../ids.ts';
 import { aboutBooks, type ToldBy } from './row.ts';
 
 const payee = z.optional(z.string().check(z.minLength(1), z.maxLength(120)));
@@ -93,6 +96,26 @@ export const BOOKS = [
     undo: 'where made',
     pack: 'everything',
   }),
+  /** One line of a bill, an invoice or a payment that was booked: taken out alone, or corrected. A later one counts. */
+  aboutBooks(
+    'line-corrected',
+    {
+      lot: lotIdSchema,
+      /** Its key, which stands for it also after a month was closed with it. */
+      line: z.string().check(z.minLength(1), z.maxLength(60)),
+      /** Null takes it out. */
+      to: z.nullable(lineChangeSchema),
+    },
+    {
+      fold(books, { lot, line, to }, { entry }) {
+        correctLine(books.costs, { lot, line, to, entry });
+        correctLine(books.payments, { lot, line, to, entry });
+      },
+      ofLot: wholeIfOf,
+      undo: 'where made',
+      pack: 'everything',
+    },
+  ),
   aboutBooks('floor-booked', floorMoveSchema.shape, {
     fold({ floor }, { kind: _, ...move }, noted) {
       floor.push({ ...move, ...noted, key: noted.entry });
@@ -168,4 +191,32 @@ function withLinesOf<Line extends { readonly lot: LotId }, Told extends { readon
 
 function wholeIfOf<Told extends { readonly lot: LotId }>(told: Told, lot: LotId): Told | null {
   return told.lot === lot ? told : null;
+}
+
+interface LineBooked {
+  readonly key: string;
+  readonly lot: LotId;
+  readonly document?: BookedDocument | undefined;
+}
+
+interface Correction {
+  readonly lot: LotId;
+  readonly line: string;
+  readonly to: LineChange | null;
+  readonly entry: EntryId;
+}
+
+/** Of a payment there is no label and no kind to correct. A line that is not there is left alone: its entry was undone. */
+function correctLine<Line extends LineBooked>(lines: Line[], { lot, line, to, entry }: Correction): void {
+  const at = lines.findIndex((one) => one.key === line && one.lot === lot);
+  const booked = lines[at];
+  if (booked === undefined) return;
+  if (to === null) {
+    lines.splice(at, 1);
+    return;
+  }
+  const { number: no, label, cost, ...more } = to;
+  const words = 'cost' in booked ? { ...(label !== undefined && { label }), ...(cost !== undefined && { cost }) } : {};
+  const document = no === undefined ? booked.document : { ...booked.document, number: no };
+  lines[at] = { ...booked, ...more, ...words, ...(document !== undefined && { document }), corrected: entry };
 }

@@ -3,7 +3,9 @@ import type { InvoiceMapping } from '../../domain/books/invoice/invoice-mapping.
 import type { ClosedMonth } from '../../domain/books/post/post-months.ts';
 import type { LotId } from '../../domain/lot/lot.ts';
 import type { Cents } from '../../domain/money/cents.ts';
+import type { Instant } from '../../domain/time/instant.ts';
 import type { LocalDate } from '../../domain/time/local-date.ts';
+import type { Happening } from '../happening.ts';
 import type { EntryId } from '../ids.ts';
 import type { Noted } from './noted.ts';
 
@@ -17,6 +19,8 @@ export interface NotedCost extends CostLineBooked, Noted {
   readonly document?: BookedDocument | undefined;
   /** Of the money by which a dispute ended: the entry that opened it. */
   readonly dispute?: EntryId | undefined;
+  /** The entry that corrected it last. */
+  readonly corrected?: EntryId | undefined;
 }
 
 export interface NotedPayment extends Noted {
@@ -26,6 +30,8 @@ export interface NotedPayment extends Noted {
   readonly date: LocalDate;
   readonly payee?: string | undefined;
   readonly document?: BookedDocument | undefined;
+  /** The entry that corrected it last. */
+  readonly corrected?: EntryId | undefined;
 }
 
 export type NotedFloorMove = FloorMove & Noted & { readonly key: string };
@@ -35,6 +41,17 @@ export type NotedPaper = PaperNote & Noted;
 export interface NotedClose extends ClosedMonth, Noted {
   /** By his own word, who may be another than the one whose browser it is. */
   readonly by: string;
+}
+
+/** A bill, an invoice or a payment that was undone as a whole. */
+export interface UndoneBooking {
+  readonly entry: EntryId;
+  /** Undoing this one brings it back. */
+  readonly undoneBy: EntryId;
+  readonly undoneAt: Instant;
+  /** Who undid it. */
+  readonly author: string;
+  readonly happening: Extract<Happening, { readonly kind: 'costs-booked' | 'invoice-confirmed' | 'payment-booked' }>;
 }
 
 /** The books as the journal leaves them. */
@@ -47,6 +64,8 @@ export interface BooksState {
   readonly mappings: ReadonlyMap<string, InvoiceMapping>;
   /** In the order in which they were closed. A month that was closed twice, on two devices, counts as it was first. */
   readonly closes: readonly NotedClose[];
+  /** What was undone as a whole, the last one first. */
+  readonly undone: readonly UndoneBooking[];
 }
 
 /** The same while they are folded: a copy of it all for each of thousands of bookings would take too long. */

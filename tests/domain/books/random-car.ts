@@ -20,6 +20,12 @@ const words = fc.oneof(
   fc.string({ minLength: 1, maxLength: 24 }),
 );
 
+/** The number of a bill or a check, as it may be printed. */
+const paper = fc.option(
+  fc.record({ number: fc.oneof(fc.constantFrom('40117', '1002 (copy)', 'A;7: "x"', '  '), words) }),
+  { nil: undefined },
+);
+
 /** The life of one car in the books, in whatever order and however foolish. */
 export const randomCar = (n: number): fc.Arbitrary<CarBookings> =>
   fc
@@ -33,15 +39,18 @@ export const randomCar = (n: number): fc.Arbitrary<CarBookings> =>
           date,
           paid: fc.constantFrom('owed' as const, 'bank' as const),
           payee: fc.option(words, { nil: undefined }),
+          document: paper,
         }),
         { maxLength: 7 },
       ),
-      payments: fc.array(fc.record({ cents: either, date, payee: fc.option(words, { nil: undefined }) }), {
-        maxLength: 3,
-      }),
-      floor: fc.array(fc.record({ move: fc.constantFrom('draw' as const, 'payoff' as const), cents: size, date }), {
-        maxLength: 3,
-      }),
+      payments: fc.array(
+        fc.record({ cents: either, date, payee: fc.option(words, { nil: undefined }), document: paper }),
+        { maxLength: 3 },
+      ),
+      floor: fc.array(
+        fc.record({ move: fc.constantFrom('draw' as const, 'payoff' as const), cents: size, date, document: paper }),
+        { maxLength: 3 },
+      ),
       outcome: fc.option(
         fc.record({
           date,

@@ -1,101 +1,12 @@
 // @vitest-environment jsdom
-import { render } from 'preact';
-import { useReducer } from 'preact/hooks';
 import { act } from 'preact/test-utils';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { BooksScreen } from '../../../options-page/books/books-screen.tsx';
-import { loadDemoBooks } from '../../../options-page/demo-load/demo-books-load.ts';
-import { loadDemo } from '../../../options-page/demo-load/load-demo.ts';
+import { expect, test } from 'vitest';
 import { readRoute } from '../../../options-page/shell/route.ts';
-import { demoScenario } from '../../../src/demo/demo-scenario.ts';
-import { instant } from '../../../src/domain/time/instant.ts';
-import type { LotState } from '../../../src/folds/lot-state.ts';
-import type { EntryId } from '../../../src/journal/ids.ts';
-import { ID_RANDOM_BYTES, nextLotId } from '../../../src/journal/sortable-id.ts';
-import type { Store } from '../../../src/store/store.ts';
-import { type Workspace, WorkspaceContext } from '../../../src/ui/workspace.ts';
-import { NO_PLAN } from '../../../src/views/lots/planned-bids.ts';
-import { freshBrowser, openTestStore, testClock, testRandom, value } from '../../store/open-test-store.ts';
+import { cents } from '../../../src/domain/money/cents.ts';
+import { value } from '../../store/open-test-store.ts';
+import { button, demoBooksPages, has, lots, press, rowsOf, said, sees, show, store } from './demo-books-page.tsx';
 
-const NOW = Date.parse('2026-11-25T18:00Z');
-let store: Store;
-let lots: readonly LotState[];
-let said: { sentence: string; undo?: EntryId | undefined }[];
-let show: (part: string, more?: string) => Promise<void>;
-
-beforeEach(async () => {
-  vi.useFakeTimers({ now: NOW, toFake: ['Date'] });
-  freshBrowser();
-  store = await openTestStore({ now: testClock(NOW).now, channel: false });
-  const random = testRandom(3);
-  let last: ReturnType<typeof nextLotId> | null = null;
-  const scenario = demoScenario(instant(NOW), () => {
-    last = nextLotId(instant(NOW), last, random(ID_RANDOM_BYTES));
-    return last;
-  });
-  expect(await loadDemo(store, scenario)).toBeNull();
-  expect(await loadDemoBooks(store, scenario.setup, instant(NOW))).toBeNull();
-  lots = await store.allLots();
-  said = [];
-  const place = { part: '', more: '' };
-  let draw = () => {};
-  const workspace: Workspace = {
-    lots,
-    complete: true,
-    setup: scenario.setup,
-    setupKept: true,
-    plan: null,
-    planned: NO_PLAN,
-    store,
-    undo: async (entry) => {
-      value(await store.undo(entry));
-      return { ok: true, value: { entry } };
-    },
-    say: (sentence, undo) => said.push({ sentence, undo }),
-    // The Books screen asks for nothing else.
-    ...({} as Omit<
-      Workspace,
-      'lots' | 'complete' | 'setup' | 'setupKept' | 'plan' | 'planned' | 'store' | 'undo' | 'say'
-    >),
-  };
-  const Page = () => {
-    const [, redraw] = useReducer((count: number) => count + 1, 0);
-    draw = () => redraw(undefined);
-    return (
-      <WorkspaceContext.Provider value={workspace}>
-        <BooksScreen part={place.part} more={place.more} />
-      </WorkspaceContext.Provider>
-    );
-  };
-  act(() => render(<Page />, document.body));
-  show = async (part, more = '') => {
-    act(() => {
-      Object.assign(place, { part, more });
-      draw();
-    });
-    await sees(() => document.querySelector('h1') !== null && document.querySelector('[aria-busy]') === null);
-  };
-});
-
-afterEach(() => {
-  act(() => render(null, document.body));
-  store.close();
-  vi.useRealTimers();
-});
-
-/** Waits until the page is as it should be: the store answers in its own time. */
-async function sees(is: () => boolean): Promise<void> {
-  for (let i = 0; i < 400 && !is(); i++) await act(() => new Promise((resolve) => setTimeout(resolve, 10)));
-  if (!is()) throw new Error(`not seen: ${is}\n${document.body.textContent?.slice(0, 3000)}`);
-}
-const has = (words: string) => () => document.body.textContent?.includes(words) === true;
-const button = (words: string) => {
-  const found = [...document.querySelectorAll('button')].find((each) => each.textContent?.startsWith(words));
-  if (found === undefined) throw new Error(`no button “${words}”`);
-  return found;
-};
-const press = (words: string) => act(() => button(words).click());
-const rowsOf = (selector: string) => [...document.querySelectorAll(`${selector} tbody tr`)];
+demoBooksPages();
 
 test('the folders of the demo are listed with their totals, sorted by a press, and narrowed down', async () => {
   await show('');

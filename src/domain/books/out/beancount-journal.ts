@@ -34,12 +34,14 @@ export function beancountJournal(
     const tags = [
       ...(car?.vin ? [`  vin: ${quoted(car.vin)}\n`] : []),
       ...(car?.lotNumber ? [`  lot: ${quoted(car.lotNumber)}\n`] : []),
+      ...(transaction.number ? [`  number: ${quoted(transaction.number)}\n`] : []),
       ...(transaction.corrects === undefined ? [] : [`  corrects: ${quoted(transaction.corrects)}\n`]),
     ];
     const lines = [...transaction.postings]
       .sort((a, b) => b.cents - a.cents)
       .map(({ account, cents }) => `  ${names.get(account)}  ${dollars(cents)} USD\n`);
-    return `\n${transaction.date} * ${quoted(transaction.text)}\n${tags.join('')}${lines.join('')}`;
+    const payee = transaction.payee ? `${quoted(transaction.payee)} ` : '';
+    return `\n${transaction.date} * ${payee}${quoted(transaction.text)}\n${tags.join('')}${lines.join('')}`;
   });
   return ok(
     [

@@ -16,7 +16,7 @@ export interface JournalHead {
 
 /**
  * Transactions as a plain-text double-entry journal in the syntax that ledger and hledger share: account and commodity
- * directives first, then one paragraph a transaction, debits before credits, a VIN and a lot number as tags. Dates are
+ * directives first, then one paragraph a transaction, debits before credits, the number of the bill or check as its code, and VIN, lot number, vendor and number as tags. Dates are
  * calendar dates of the store. Credits are negative.
  */
 export function* plainTextJournal(
@@ -29,17 +29,19 @@ export function* plainTextJournal(
   yield `; US dollars; days in the store's own zone, ${inLine(head.zone)}\n\n`;
   // In two lines, which both programs take; one of them knows no other way.
   yield 'commodity $\n    format $1,000.00\n\n';
-  for (const tag of ['vin', 'lot', 'corrects']) yield `tag ${tag}\n`;
+  for (const tag of ['vin', 'lot', 'vendor', 'number', 'corrects']) yield `tag ${tag}\n`;
   yield '\n';
   for (const name of new Set(Object.values(accounts))) yield `account ${name}\n`;
   for (const transaction of transactions) yield `\n${paragraph(transaction, accounts, cars.get(transaction.lot))}`;
 }
 
 function paragraph(transaction: Transaction, accounts: AccountNames, car: JournalCar | undefined): string {
-  const { date, text, postings, corrects } = transaction;
+  const { date, text, postings, corrects, payee, number } = transaction;
   const tags = [
     ...(car?.vin ? [`vin: ${inTag(car.vin)}`] : []),
     ...(car?.lotNumber ? [`lot: ${inTag(car.lotNumber)}`] : []),
+    ...(payee ? [`vendor: ${inTag(payee)}`] : []),
+    ...(number ? [`number: ${inTag(number)}`] : []),
     ...(corrects === undefined ? [] : [`corrects: ${corrects}`]),
   ];
   const notes = tags.map((tag) => `    ; ${tag}\n`).join('');
@@ -47,7 +49,9 @@ function paragraph(transaction: Transaction, accounts: AccountNames, car: Journa
   const lines = [...postings]
     .sort((a, b) => b.cents - a.cents)
     .map(({ account, cents }) => `    ${accounts[account].padEnd(width)}  ${dollars(cents).padStart(14)}\n`);
-  return `${date} * ${description(text)}\n${notes}${lines.join('')}`;
+  // What stands in parentheses is the code of the transaction: the number of its check or bill.
+  const code = number ? `(${inLine(number).replace(/[()]/g, '')}) ` : '';
+  return `${date} * ${code}${description(text)}\n${notes}${lines.join('')}`;
 }
 
 /** "$1234.50", "$-1234.50": no thousands separator, so that no tool has to guess. */

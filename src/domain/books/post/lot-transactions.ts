@@ -3,7 +3,7 @@ import type { CostKind } from '../../accounts/cost-kind.ts';
 import type { LotId } from '../../lot/lot.ts';
 import { type Cents, cents, sumCents } from '../../money/cents.ts';
 import type { LocalDate } from '../../time/local-date.ts';
-import type { CarOutcome } from '../booking.ts';
+import type { BookedDocument, CarOutcome } from '../booking.ts';
 import type { Posting, Transaction } from './transaction.ts';
 
 /** One cost of a car, with what it stands for in the journal. */
@@ -15,6 +15,7 @@ export interface CarCost {
   readonly date: LocalDate;
   readonly paid: 'owed' | 'bank';
   readonly payee?: string | undefined;
+  readonly document?: BookedDocument | undefined;
 }
 
 /** Money that went to (or came back from) those who sent bills for a car. */
@@ -23,6 +24,7 @@ export interface CarPayment {
   readonly cents: Cents;
   readonly date: LocalDate;
   readonly payee?: string | undefined;
+  readonly document?: BookedDocument | undefined;
 }
 
 export interface CarFloorMove {
@@ -30,6 +32,7 @@ export interface CarFloorMove {
   readonly move: 'draw' | 'payoff';
   readonly cents: Cents;
   readonly date: LocalDate;
+  readonly document?: BookedDocument | undefined;
 }
 
 /** Everything that was booked for one car. */
@@ -114,10 +117,19 @@ function undone(car: CarBookings, kept: readonly CarCost[], date: LocalDate): Tr
   ];
 }
 
+/** What every booking has. */
+interface Booked {
+  readonly key: string;
+  readonly date: LocalDate;
+  readonly cents: Cents;
+  readonly payee?: string | undefined;
+  readonly document?: BookedDocument | undefined;
+}
+
 /** From one account to another; an amount below zero goes the other way, and nothing makes no postings. */
 function between(
   car: CarBookings,
-  { key, date, cents: amount }: { readonly key: string; readonly date: LocalDate; readonly cents: Cents },
+  { key, date, cents: amount, payee, document: paper }: Booked,
   debit: AccountKey,
   credit: AccountKey,
   what: string,
@@ -129,7 +141,15 @@ function between(
           { account: debit, cents: amount },
           { account: credit, cents: cents(-amount) },
         ];
-  return { key, lot: car.lot, date, text: `${what} · ${car.name}`.slice(0, 300), postings };
+  return {
+    key,
+    lot: car.lot,
+    date,
+    text: `${what} · ${car.name}`.slice(0, 300),
+    postings,
+    ...(payee !== undefined && { payee }),
+    ...(paper?.number !== undefined && { number: paper.number }),
+  };
 }
 
 const named = (payee: string | undefined, what: string): string => (payee === undefined ? what : `${payee}: ${what}`);

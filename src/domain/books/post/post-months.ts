@@ -77,7 +77,9 @@ function correction(
   // A bill that belongs to a month still to come keeps its day, even where an earlier part of it was booked before.
   const date = wanted.length > 0 && monthOf(about.date) >= monthOf(open) ? about.date : open;
   const text = `${why} ${monthInWords(month)}: ${about.text}`.slice(0, 300);
-  return [{ key, lot: about.lot, date, text, postings, corrects: month }];
+  const { payee, number } = about;
+  const paper = { ...(payee !== undefined && { payee }), ...(number !== undefined && { number }) };
+  return [{ key, lot: about.lot, date, text, postings, ...paper, corrects: month }];
 }
 
 function difference(booked: readonly Transaction[], wanted: readonly Transaction[]): Posting[] {

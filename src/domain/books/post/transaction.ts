@@ -18,6 +18,10 @@ export const transactionSchema = z.strictObject({
   /** What happened, in words. */
   text: z.string().check(z.maxLength(300)),
   postings: z.array(postingSchema),
+  /** Who sent the bill, or was paid. */
+  payee: z.optional(z.string().check(z.maxLength(120))),
+  /** The number of the bill, the invoice, the check or the transfer. */
+  number: z.optional(z.string().check(z.maxLength(120))),
   /** The closed month in which it should have been; it is booked later because that month's figures stay. */
   corrects: z.optional(monthSchema),
 });
