@@ -2,7 +2,6 @@
 import { act } from 'preact/test-utils';
 import { expect, test } from 'vitest';
 import { readRoute } from '../../../options-page/shell/route.ts';
-import { cents } from '../../../src/domain/money/cents.ts';
 import { value } from '../../store/open-test-store.ts';
 import { button, demoBooksPages, has, lots, press, rowsOf, said, sees, show, store } from './demo-books-page.tsx';
 

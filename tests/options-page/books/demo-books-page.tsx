@@ -1,15 +1,12 @@
 import { render } from 'preact';
 import { useReducer } from 'preact/hooks';
 import { act } from 'preact/test-utils';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, expect, vi } from 'vitest';
 import { BooksScreen } from '../../../options-page/books/books-screen.tsx';
 import { loadDemoBooks } from '../../../options-page/demo-load/demo-books-load.ts';
 import { loadDemo } from '../../../options-page/demo-load/load-demo.ts';
-import { readRoute } from '../../../options-page/shell/route.ts';
 import { demoScenario } from '../../../src/demo/demo-scenario.ts';
-import { cents } from '../../../src/domain/money/cents.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
-import type { LocalDate } from '../../../src/domain/time/local-date.ts';
 import type { LotState } from '../../../src/folds/lot-state.ts';
 import type { EntryId } from '../../../src/journal/ids.ts';
 import { ID_RANDOM_BYTES, nextLotId } from '../../../src/journal/sortable-id.ts';

@@ -1,8 +1,8 @@
 // @vitest-environment jsdom
 import { act } from 'preact/test-utils';
 import { expect, test } from 'vitest';
-import { cents, cents } from '../../../src/domain/money/cents.ts';
-import type { LocalDate, LocalDate } from '../../../src/domain/time/local-date.ts';
+import { cents } from '../../../src/domain/money/cents.ts';
+import type { LocalDate } from '../../../src/domain/time/local-date.ts';
 import { value } from '../../store/open-test-store.ts';
 import { demoBooksPages, has, lots, press, rowsOf, said, sees, show, store } from './demo-books-page.tsx';
 
