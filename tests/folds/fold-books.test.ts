@@ -71,3 +71,45 @@ test('an undone booking is as if it had never been, and months close in their or
     }),
   );
 });
+
+test('a bill, a check and an invoice keep their numbers, each line its own where it has one', () => {
+  const lot = THERE.lot;
+  const date = '2026-11-30' as never;
+  const line = { lot, cost: 'transport', label: 'Haul', cents: 780_00 as never } as const;
+  const books = foldBooks(
+    written([
+      { kind: 'costs-booked', date, paid: 'owed', document: { number: 'B-17', file: 'bill.pdf' }, lines: [line, line] },
+      {
+        kind: 'payment-booked',
+        date,
+        document: { number: 'check 2041' },
+        lines: [{ lot, cents: 780_00 as never }],
+      },
+      { kind: 'floor-booked', lot, move: 'draw', cents: 900_00 as never, date, document: { number: 'draw 9' } },
+      {
+        kind: 'invoice-confirmed',
+        venueId: 'saguaro',
+        document: { number: 'INV-1', file: 'invoice.csv' },
+        costs: [
+          { ...line, date, number: 'INV-1/3' },
+          { ...line, date },
+        ],
+        payments: [
+          { lot, cents: 5_00 as never, date, number: 'INV-1/P' },
+          { lot, cents: 6_00 as never, date },
+        ],
+      },
+    ]),
+  );
+  const bill = { number: 'B-17', file: 'bill.pdf' };
+  const invoice = (number: string) => ({ number, file: 'invoice.csv' });
+  expect(books.costs.map(({ document }) => document)).toEqual([bill, bill, invoice('INV-1/3'), invoice('INV-1')]);
+  expect(books.payments.map(({ document }) => document)).toEqual([
+    { number: 'check 2041' },
+    invoice('INV-1/P'),
+    invoice('INV-1'),
+  ]);
+  expect(books.floor.map(({ document }) => document)).toEqual([{ number: 'draw 9' }]);
+  // Lines of one bill are told apart by their keys.
+  expect(new Set(books.costs.map(({ key }) => key)).size).toBe(4);
+});

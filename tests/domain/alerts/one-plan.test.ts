@@ -91,6 +91,18 @@ test('what week and worksheet show as planned is what the background says, neith
   );
 });
 
+test('what is planned is read from the first to the last, however the lots stand and whatever was said', () => {
+  fc.assert(
+    fc.property(lots, rules, (given, by) => {
+      const times = planOfLots(given, rushUnder(by), new Map()).map(({ dueAt }) => dueAt);
+      expect(times).toEqual(times.toSorted((a, b) => a - b));
+    }),
+  );
+  const by = bareRules();
+  const calls = planOfLots([inventedLot('b', NOON + HOUR), inventedLot('a', NOON)], rushUnder(by), new Map());
+  expect(calls.map(({ dueAt }) => (dueAt - NOON) / MINUTE)).toEqual([-60, -15, 0, 45]);
+});
+
 test('the worksheets of all lots together plan what the week plans, and what was said is no longer ahead', () => {
   fc.assert(
     fc.property(lots, rules, anyHour, (given, by, from) => {
