@@ -1,4 +1,5 @@
-import { lnNormalCdf, normalCdf } from '../statistics/normal.ts';
+import { normalCdf } from '../statistics/normal.ts';
+import { lnNormalCdf } from './ln-normal-cdf.ts';
 import type { Reading } from './reading.ts';
 
 /**

@@ -35,6 +35,8 @@ export interface Market {
   readonly closingsOf: (group: MarketGroup) => number;
   /** The levels that the weekend may have, for what depends on all lots being high or low together. */
   readonly levels: () => readonly LevelNode[];
+  /** The same after more closings of this weekend: much quicker than from the start. */
+  readonly after: (closings: readonly Closing[]) => Market;
 }
 
 /** Standard deviation of a weekend's level, before any of its closings. */
@@ -57,10 +59,17 @@ export function marketOf(closings: readonly Closing[], weekendFrom: Instant, pri
   const groups = new Map<string, Group>();
   for (const [key, list] of groupBy(closings, ({ group }) => groupKey(group)))
     groups.set(key, tabled(list, weekendFrom));
-  const none: Group = { history: emptyTable(), weekend: emptyTable(), closings: 0, seenNow: 0 };
-  const groupOf = (key: string): Group => groups.get(key) ?? none;
+  const beliefs = remember((key) =>
+    beliefAfter(priorFrom(prior, historyWithout(groups, key)), (groups.get(key) ?? NONE).history),
+  );
+  return marketWith(groups, beliefs);
+}
 
-  const beliefs = remember((key) => beliefAfter(priorFrom(prior, historyWithout(groups, key)), groupOf(key).history));
+const NONE: Group = { history: emptyTable(), weekend: emptyTable(), closings: 0, seenNow: 0 };
+
+/** @param beliefs of each group by the closings of earlier weekends */
+function marketWith(groups: ReadonlyMap<string, Group>, beliefs: (key: string) => Belief): Market {
+  const groupOf = (key: string): Group => groups.get(key) ?? NONE;
   const evidence = [...groups].flatMap(([key, group]) =>
     group.seenNow === 0 ? [] : [[key, evidenceOf(beliefs(key), group.weekend)] as const],
   );
@@ -87,7 +96,11 @@ export function marketOf(closings: readonly Closing[], weekendFrom: Instant, pri
     level: { ...levelMoments(levels), closings: [...groups.values()].reduce((sum, { seenNow }) => sum + seenNow, 0) },
     curveOf: (group) => curves(groupKey(group)),
     closingsOf: (group) => groupOf(groupKey(group)).closings,
-    levels: () => (known ??= nodes()),
+    levels: () => {
+      known ??= nodes();
+      return known;
+    },
+    after: (closings) => marketWith(withSeen(groups, closings), beliefs),
   };
 }
 
@@ -114,6 +127,20 @@ function tabled(closings: readonly Closing[], weekendFrom: Instant): Group {
     addReading(closing.at >= weekendFrom ? weekend : history, reading);
   }
   return { history, weekend, closings: count, seenNow };
+}
+
+function withSeen(groups: ReadonlyMap<string, Group>, closings: readonly Closing[]): ReadonlyMap<string, Group> {
+  const all = new Map(groups);
+  for (const closing of closings) {
+    const reading = readingOf(closing);
+    if (reading === undefined) continue;
+    const key = groupKey(closing.group);
+    const group = all.get(key) ?? NONE;
+    const weekend = group.weekend.slice();
+    addReading(weekend, reading);
+    all.set(key, { ...group, weekend, closings: group.closings + 1, seenNow: group.seenNow + 1 });
+  }
+  return all;
 }
 
 /** Every other group's closings of earlier weekends; undefined when there are none. */

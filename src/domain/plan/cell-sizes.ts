@@ -40,7 +40,7 @@ const POINTS = { onePool: 24, twoPools: 12 } as const;
  */
 export function cellSizes(lots: readonly PricePoints[], means: Means, coarser = 1): Fineness {
   const pools = means.line > 0 ? 'twoPools' : 'onePool';
-  const points = Math.max(4, Math.round(POINTS[pools] / Math.sqrt(coarser)));
+  const points = Math.max(6, Math.round(POINTS[pools] / coarser ** 0.25));
   const planes = (means.places ?? 0) + 1;
   const perState = lots.reduce((sum, { prices, ways }) => sum + Math.min(points, prices.length) * ways.length, 1);
   const steps = (cells: Cells): number =>

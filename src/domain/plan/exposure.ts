@@ -1,7 +1,10 @@
-import { type Cents, cents } from '../money/cents.ts';
+import type { Market } from '../market/market.ts';
+import { type Cents, cents, ZERO } from '../money/cents.ts';
 import { formatMoney } from '../money/format-money.ts';
+import { overChance, type Room } from './over-chance.ts';
 import type { PlanFault, Takes } from './plan.ts';
 import type { PayWay, PlanLot } from './plan-lot.ts';
+import { belowOf } from './price-points.ts';
 import type { Purse } from './purse.ts';
 
 /** Money and places that bids would take if every one of them won. */
@@ -49,8 +52,35 @@ export function fitsBeside(takes: Takes | null, others: Exposure, cash: number, 
   );
 }
 
-/** What is wrong with the purse itself, and with the proxies that stand against it. */
-export function purseFaults(cash: number, { line, places }: Purse, standing: Exposure): readonly PlanFault[] {
+/** The chance that proxies together win more than there is, each taken to cost all of itself. */
+export function proxyOver(lots: readonly PlanLot[], room: Room, market: Market): number {
+  const levels = market.levels();
+  let drawn = 0;
+  const stakes = lots.flatMap((lot) => {
+    const proxy = lot.proxy ?? ZERO;
+    const way = takesAt(lot, proxy, { cash: Number.POSITIVE_INFINITY, line: room.line - drawn });
+    if (way === undefined) return [];
+    drawn += way.line;
+    const chances = levels.map(({ curveOf }) => [belowOf(lot, curveOf(lot.group))(proxy)]);
+    return [{ cash: [way.cash], line: [way.line], chances }];
+  });
+  return overChance(
+    stakes,
+    levels.map(({ chance }) => chance),
+    room,
+  );
+}
+
+/**
+ * What is wrong with the purse itself, and with the proxies that stand against it.
+ * @param over the chance that they win more than there is; asked for only where they could and the user allows a chance
+ */
+export function purseFaults(
+  cash: number,
+  { line, places, overChance: allowed }: Purse,
+  standing: Exposure,
+  over: () => number,
+): readonly PlanFault[] {
   const faults: PlanFault[] = [];
   if (cash < 0) {
     const short = formatMoney(cents(-cash));
@@ -71,13 +101,17 @@ export function purseFaults(cash: number, { line, places }: Purse, standing: Exp
       sentence: `The lot has ${-places} more ${places === -1 ? 'car' : 'cars'} than places. No bid is planned until a place is free.`,
     });
   }
-  if (standing.cars > 0 && standing.cash > Math.max(0, cash)) {
+  const tooMuch = standing.cash > Math.max(0, cash);
+  const tooMany = places !== undefined && standing.cars > Math.max(0, places);
+  if (standing.cars === 0 || !(tooMuch || tooMany)) return faults;
+  if (allowed > 0 && over() <= allowed) return faults;
+  if (tooMuch) {
     faults.push({
       about: 'proxies',
       sentence: `The ${proxies(standing.cars)} in would take ${formatMoney(cents(standing.cash))} of cash if all won, and there is ${formatMoney(cents(Math.max(0, cash)))}. Lower or withdraw some.`,
     });
   }
-  if (standing.cars > 0 && places !== undefined && standing.cars > Math.max(0, places)) {
+  if (tooMany) {
     faults.push({
       about: 'proxies',
       sentence: `The ${proxies(standing.cars)} in could win more cars than there are places (${Math.max(0, places)}). Withdraw some.`,

@@ -30,7 +30,7 @@ export function fanOf(
   const { space, cells } = setting.fineness;
   const staged = stagedOf(batches, setting);
   const after = new Map<number, Float64Array>();
-  solve(staged, endOf(setting), true, (i, next) => after.set(i, next.slice()));
+  solve(staged, endOf(setting), means.allowed === undefined, (i, next) => after.set(i, next.slice()));
   const plays = levels.map(({ chance, batches: own }) => ({
     chance,
     staged: stagedOf(own, setting),

@@ -4,7 +4,7 @@ import { roundedCents } from '../money/cents.ts';
 import type { Instant } from '../time/instant.ts';
 import { cashBy, cashPath } from './cash-path.ts';
 import { closingOrder } from './closing-order.ts';
-import { exposureOf, purseFaults } from './exposure.ts';
+import { exposureOf, proxyOver, purseFaults } from './exposure.ts';
 import type { Plan, PlanFault } from './plan.ts';
 import { figuresOf } from './plan-figures.ts';
 import type { PlanLot } from './plan-lot.ts';
@@ -25,8 +25,10 @@ export function planOf(lots: readonly PlanLot[], purse: Purse, market: Market, n
   const cash = path[0]?.cents ?? 0;
   const line = Math.max(0, purse.line?.free ?? 0);
   const outside = withProxy([...order.noClose, ...order.afterPurse], line);
-  const standing = exposureOf([...withProxy(order.batches.flat(), line), ...outside], line);
+  const standingLots = [...withProxy(order.batches.flat(), line), ...outside];
+  const standing = exposureOf(standingLots, line);
   const later = exposureOf(outside, line);
+  const room = { cash: Math.max(0, cash), line, places: purse.places === undefined ? null : Math.max(0, purse.places) };
   const means: PlanMeans = {
     // What proxies on lots outside the plan could take is not there for the others.
     path: path.map(({ at, cents }) => ({ at, cents: cents - later.cash })),
@@ -34,9 +36,12 @@ export function planOf(lots: readonly PlanLot[], purse: Purse, market: Market, n
     places: purse.places === undefined ? null : Math.max(0, purse.places - later.cars),
     freed: purse.flows.flatMap(({ at, places = 0 }) => (at > now && places > 0 ? [{ at, places }] : [])),
     keptDollar: purse.keptDollar ?? 0,
+    ...(purse.overChance > 0 && {
+      allowed: { chance: purse.overChance, weights: market.levels().map(({ chance }) => chance) },
+    }),
   };
   const run = runPlan(
-    order.batches.map((batch) => batch.map((lot) => prepare(lot, market))),
+    order.batches.map((batch) => batch.map((lot) => prepare(lot, market, purse.overChance > 0))),
     means,
   );
   const rows = planRows(run, { purse, cash, cashAt: (at) => cashBy(path, at), standing });
@@ -50,7 +55,7 @@ export function planOf(lots: readonly PlanLot[], purse: Purse, market: Market, n
     ...figuresOf(run, means, market),
     standing: { cash: roundedCents(standing.cash), line: roundedCents(standing.line), cars: standing.cars },
     faults: [
-      ...purseFaults(cash, purse, standing),
+      ...purseFaults(cash, purse, standing, () => proxyOver(standingLots, room, market)),
       ...run.faults,
       ...order.faults,
       ...fewClosings(run.prepared.flat()),

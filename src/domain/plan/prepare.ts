@@ -16,14 +16,14 @@ export interface Prepared {
 }
 
 /** Makes a lot ready for the recursion. A mistake in one lot costs only itself. */
-export function prepare(lot: TimedLot, market: Market): Prepared {
+export function prepare(lot: TimedLot, market: Market, byLevel: boolean): Prepared {
   const closings = market.closingsOf(lot.group);
-  const made = attempt(() => biddingOf(lot, market, closings));
+  const made = attempt(() => biddingOf(lot, market, closings, byLevel));
   if (!made.ok) return { lot, closings, out: { is: 'cant-work-out', message: made.message } };
   return 'is' in made.value ? { lot, closings, out: made.value } : { lot, closings, bidding: made.value };
 }
 
-function biddingOf(lot: PlanLot, market: Market, closings: number): Bidding | PlanReason {
+function biddingOf(lot: PlanLot, market: Market, closings: number, byLevel: boolean): Bidding | PlanReason {
   const { choice, maxBid, proxy } = lot;
   if (choice === 'skipped' && proxy === undefined) return { is: 'skipped' };
   if (maxBid === null && proxy === undefined) return { is: 'no-max-bid' };
@@ -37,6 +37,9 @@ function biddingOf(lot: PlanLot, market: Market, closings: number): Bidding | Pl
     points,
     rule: choice === 'plan-ignored' || !enough ? 'max' : lot.sealed ? 'sealed' : 'best',
     bound: pinned ? last : boundBy(points.prices, proxy),
+    ...(byLevel && {
+      byLevel: market.levels().map(({ curveOf }) => chancesOf(lot, curveOf(lot.group), points.prices)),
+    }),
   };
 }
 

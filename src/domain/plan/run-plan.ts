@@ -21,7 +21,7 @@ export function runPlan(prepared: readonly (readonly Prepared[])[], means: PlanM
   if (first.worked.value > UNPAYABLE) return { ...first, prepared, faults: [] };
   // What binds us costs more than there is: then nothing binds, every bid is what the purse reaches, and it is said.
   const free = prepared.map((batch) => batch.map(unbound));
-  return { ...work(free, means), prepared: free, faults: [CANT_HOLD] };
+  return { ...work(free, means), prepared: free, faults: means.allowed === undefined ? [CANT_HOLD] : [] };
 }
 
 const unbound = (each: Prepared): Prepared =>

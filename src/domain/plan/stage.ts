@@ -63,6 +63,8 @@ export interface Bidding {
   readonly rule: StageRule;
   /** Number of the price point up to which a proxy or the user's wish binds us; −1 where nothing does. */
   readonly bound: number;
+  /** The points' chances at each level of the weekend; needed only where a chance of overspending is allowed. */
+  readonly byLevel?: readonly Float64Array[];
 }
 
 interface Group {

@@ -1,4 +1,5 @@
 import { againstAt, type Bid, bidAt } from './bid-at.ts';
+import { type Allowed, bidsByChance, worthOfBids } from './bids-by-chance.ts';
 import { bidsTogether } from './bids-together.ts';
 import { type CashStep, cashBy } from './cash-path.ts';
 import { cellSizes, type Fineness, type Means } from './cell-sizes.ts';
@@ -23,6 +24,8 @@ export interface PlanMeans {
   /** Places that come free. */
   readonly freed: readonly { readonly at: number; readonly places: number }[];
   readonly keptDollar: number;
+  /** Absent for the hard rule: bids that stand at one time can never win more than there is. */
+  readonly allowed?: Allowed;
 }
 
 /** What one more of each would add; cents. */
@@ -43,15 +46,18 @@ export interface WorkedPlan {
 
 const THOUSAND = 100_000;
 
-/** Works out the plan: values from the last batch back, and each batch's bids on the way. */
-export function workPlan(batches: readonly PlanBatch[], means: PlanMeans): WorkedPlan {
-  const setting = settingOf(batches, means);
+/**
+ * Works out the plan: values from the last batch back, and each batch's bids on the way.
+ * @param coarser divides the steps that may be taken
+ */
+export function workPlan(batches: readonly PlanBatch[], means: PlanMeans, coarser = 1): WorkedPlan {
+  const setting = settingOf(batches, means, coarser);
   const staged = stagedOf(batches, setting, 'within');
   const bids: (readonly Bid[])[] = batches.map(() => []);
-  const before = solve(staged, endOf(setting), true, (i, next) => {
+  const before = solve(staged, endOf(setting), means.allowed === undefined, (i, next) => {
     const [batch, stages] = [batches[i], staged[i]?.stages];
     if (batch === undefined || stages === undefined) return;
-    bids[i] = bidsOf(batch, stages, setting, setting.states[i] ?? setting.now, next);
+    bids[i] = bidsOf(batch, stages, setting, setting.states[i] ?? setting.now, next, means.allowed);
   });
   return { value: valueAt(before, setting), bids, worths: worthsOf(before, setting), fineness: setting.fineness };
 }
@@ -59,7 +65,7 @@ export function workPlan(batches: readonly PlanBatch[], means: PlanMeans): Worke
 /** The expected profit alone. */
 export function planValue(batches: readonly PlanBatch[], means: PlanMeans, coarser = 1): number {
   const setting = settingOf(batches, means, coarser);
-  return valueAt(solve(stagedOf(batches, setting, 'within'), endOf(setting), true), setting);
+  return valueAt(solve(stagedOf(batches, setting, 'within'), endOf(setting), means.allowed === undefined), setting);
 }
 
 /**
@@ -153,13 +159,21 @@ function bidsOf(
   { fineness: { space, cells } }: Setting,
   state: State,
   next: Float64Array,
+  allowed: Allowed | undefined,
 ): readonly Bid[] {
   const from = { next, space, cells, state };
   const [only] = lots;
   if (lots.length === 1 && only !== undefined) return [bidAt(only, from)];
-  const bids = bidsTogether(next, space, stages, state);
+  const hard = bidsTogether(next, space, stages, state).map((bid, i) => stages[i]?.upTo[bid] ?? -1);
+  const room = {
+    cash: state.cash * cells.cash,
+    line: state.line * cells.line,
+    places: space.places === null ? null : state.places,
+  };
+  const loose = allowed && bidsByChance(lots, from, room, allowed);
+  const bids = loose && worthOfBids(lots, loose, from) > worthOfBids(lots, hard, from) ? loose : hard;
   return lots.map((lot, i) => {
-    const at = stages[i]?.upTo[bids[i] ?? -1] ?? -1;
+    const at = bids[i] ?? -1;
     const alone = bidAt(lot, from);
     return alone.at > at ? { at, against: { is: 'others' } } : { at, against: againstAt(lot.points, at, from) };
   });

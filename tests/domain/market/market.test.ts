@@ -55,6 +55,15 @@ describe('what closings teach', () => {
     expect(levelBefore.mean).toBeCloseTo(0, 12);
   });
 
+  test('is the same after more closings of this weekend as from the start', () => {
+    const history = [...watched(vans, USUAL), ...watched(trucks, raised(0.05))];
+    const seen = [...watched(vans, raised(0.1), 2_000), ...watched({ ...vans, venue: 'v2' }, [1.1], 2_000)];
+    const [whole, later] = [marketOf([...history, ...seen], WEEKEND), marketOf(history, WEEKEND).after(seen)];
+    expect(later.level.mean).toBeCloseTo(whole.level.mean, 12);
+    expect(later.closingsOf(vans)).toBe(whole.closingsOf(vans));
+    expect(later.curveOf(trucks).below(0)).toBeCloseTo(whole.curveOf(trucks).below(0), 12);
+  });
+
   test('gives levels whose average is the weekend’s, and whose curves average to the group’s', () => {
     const market = marketOf([...watched(vans, USUAL), ...watched(trucks, raised(0.05), 2_000)], WEEKEND);
     const nodes = market.levels();

@@ -137,6 +137,15 @@ describe('the plan of a purse', () => {
     );
   });
 
+  test('lets bids that close together reach further where the user allows a chance of overspending', () => {
+    const together = Array.from({ length: 8 }, (_, i) => lotOf(`${i}`, 30 + i));
+    const bidsOf = (overChance: number) =>
+      plan(together, purseOf(21_000, { overChance })).rows.filter((row) => row.plannedBid !== null);
+    const [hard, loose] = [bidsOf(0), bidsOf(0.1)];
+    expect(hard).toHaveLength(2);
+    expect(loose.length).toBeGreaterThan(2);
+  });
+
   test('spends money that comes in only from then on', () => {
     const lots = [lotOf('before', 30), lotOf('after', 90)];
     const flows = [{ at: minutes(60), cents: dollars(11_000), what: 'sale of the blue van' }];
