@@ -1,5 +1,6 @@
 import { sayLearn } from '../learn/say-learn.ts';
 import { sayNumber } from '../number/say-number.ts';
+import { sayWeekends } from '../plan/weekends/say-weekends.ts';
 import { sayReaderScores } from '../reader/say-scores.ts';
 import { sayVisits } from '../reader/visits/say-visits.ts';
 
@@ -12,6 +13,7 @@ const SCORES: Readonly<Record<string, (flags: readonly string[], load: Load) => 
   reader: sayReaderScores,
   visits: sayVisits,
   number: sayNumber,
+  plan: sayWeekends,
   learn: sayLearn,
   async saturday(flags, load) {
     const { saySaturdays } = (await load('tests/background/saturdays/say.ts')) as SaturdayScores;
