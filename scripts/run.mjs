@@ -18,6 +18,7 @@ const TASKS = {
   package: 'scripts/tasks/package.ts',
   bench: 'scripts/tasks/bench.ts',
   worksheet: 'scripts/worksheet.ts',
+  plan: 'scripts/plan.ts',
   scores: 'scripts/tasks/scores.ts',
 };
 

@@ -9,15 +9,20 @@ export interface Command {
   readonly json: boolean;
 }
 
-/** @param environment where npm leaves options that were given to it and not to the command */
+/**
+ * @param environment where npm leaves options that were given to it and not to the command
+ * @param usage how the command is called
+ */
 export function readCommand(
   flags: readonly string[],
   environment: Readonly<Record<string, string | undefined>> = {},
+  usage = USAGE,
 ): Outcome<Command | 'help'> {
+  const call = `Usage: ${usage}`;
   const taken = OPTIONS.filter((name) => isTakenByNpm(name, flags, environment));
   if (taken.length > 0) {
     const names = taken.map((name) => `--${name}`).join(' and ');
-    return refuse('no-dashes', `npm took ${names} for itself. Put -- before the options. ${CALL}`);
+    return refuse('no-dashes', `npm took ${names} for itself. Put -- before the options. ${call}`);
   }
   if (flags.includes('--help') || flags.includes('-h')) return ok('help');
   const paths: string[] = [];
@@ -28,15 +33,15 @@ export function readCommand(
     if (flag === '--json') json = true;
     else if (flag === '--setup') setup = flags[++i];
     else if (flag.startsWith('--setup=')) setup = flag.slice('--setup='.length);
-    else if (flag.startsWith('-') && flag !== '-') return refuse('unknown-flag', `There is no option ${flag}. ${CALL}`);
+    else if (flag.startsWith('-') && flag !== '-') return refuse('unknown-flag', `There is no option ${flag}. ${call}`);
     else paths.push(flag);
   }
   const [lots, ...more] = paths;
-  if (lots === undefined) return refuse('no-lots', `Name the table of lots to read. ${CALL}`);
-  if (more.length > 0) return refuse('too-many', `One table at a time: ${paths.join(', ')} were given. ${CALL}`);
-  if (setup === undefined || setup === '') return refuse('no-setup', `Name the setup to use. ${CALL}`);
+  if (lots === undefined) return refuse('no-lots', `Name the table of lots to read. ${call}`);
+  if (more.length > 0) return refuse('too-many', `One table at a time: ${paths.join(', ')} were given. ${call}`);
+  if (setup === undefined || setup === '') return refuse('no-setup', `Name the setup to use. ${call}`);
   if (lots === '-' && setup === '-')
-    return refuse('stdin-twice', `Only one of the two can come from standard input. ${CALL}`);
+    return refuse('stdin-twice', `Only one of the two can come from standard input. ${call}`);
   return ok({ lots, setup, json });
 }
 
@@ -50,5 +55,3 @@ const isTakenByNpm = (
 ): boolean =>
   (environment[`npm_config_${name}`] ?? '') !== '' &&
   !flags.some((flag) => flag === `--${name}` || flag.startsWith(`--${name}=`));
-
-const CALL = `Usage: ${USAGE}`;

@@ -51,7 +51,8 @@ export async function worksheetCommand(flags: readonly string[], around: Surroun
   return 0;
 }
 
-function readSetup(path: string, around: Surroundings): Setup | undefined {
+/** Reads a setup file, or says what is wrong with it. */
+export function readSetup(path: string, around: Surroundings): Setup | undefined {
   const bytes = around.read(path);
   const text = bytes.ok ? decodeText(bytes.value) : bytes;
   if (!text.ok) {

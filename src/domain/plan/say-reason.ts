@@ -28,7 +28,7 @@ export function sayReason(reason: PlanReason, planned: Cents | null): string {
     case 'skipped':
       return 'You chose not to bid on it.';
     case 'few-closings':
-      return `Only ${count(reason.closings, 'closing')} of its group: too few to ration cash by (${reason.needed} are needed). The max bid stands.`;
+      return `${reason.closings === 0 ? 'No closings' : `Only ${count(reason.closings, 'closing')}`} of its group: too few to ration cash by (${reason.needed} are needed). The max bid stands.`;
     case 'no-max-bid':
       return 'It has no max bid.';
     case 'no-close':

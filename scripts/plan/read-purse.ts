@@ -1,0 +1,114 @@
+import * as z from 'zod/mini';
+import type { Closing, Ending } from '../../src/domain/market/closing.ts';
+import { cents, centsSchema, positiveCentsSchema } from '../../src/domain/money/cents.ts';
+import { type Outcome, ok, refuse } from '../../src/domain/outcome.ts';
+import type { PlanChoice } from '../../src/domain/plan/plan-lot.ts';
+import type { Purse } from '../../src/domain/plan/purse.ts';
+import { faultSentence, setupFaults } from '../../src/domain/setup/setup-faults.ts';
+import { addDays, startOfDay } from '../../src/domain/time/calendar-day.ts';
+import { instant } from '../../src/domain/time/instant.ts';
+import { localDateSchema } from '../../src/domain/time/local-date.ts';
+import type { Zone } from '../../src/domain/time/zone.ts';
+
+const aboveZero = positiveCentsSchema.check(z.gte(1));
+const text = z._default(z.string().check(z.maxLength(200)), '');
+
+const closingSchema = z.strictObject({
+  venueId: text,
+  titleId: text,
+  at: z.optional(
+    z.string().check(z.refine((value) => !Number.isNaN(Date.parse(value)), { error: 'is no date and time' })),
+  ),
+  zeroProfitCents: aboveZero,
+  stepCents: aboveZero,
+  bidCents: z.optional(aboveZero),
+  ended: z.enum(['won', 'unopposed', 'lost', 'not-sold']),
+  priceCents: z.optional(aboveZero),
+});
+
+const purseFileSchema = z.strictObject({
+  cashCents: positiveCentsSchema,
+  lineCents: z.optional(centsSchema),
+  places: z.optional(z.int().check(z.gte(0), z.lte(10_000))),
+  until: z.optional(localDateSchema),
+  moves: z._default(
+    z.array(
+      z.strictObject({
+        date: localDateSchema,
+        cents: centsSchema,
+        places: z.optional(z.int().check(z.gte(0), z.lte(1_000))),
+        what: text,
+      }),
+    ),
+    [],
+  ),
+  reactionMinutes: z._default(z.number().check(z.gte(0), z.lte(600)), 3),
+  overspendPpm: z._default(z.int().check(z.gte(0), z.lte(250_000)), 0),
+  choices: z._default(z.record(z.string(), z.enum(['pinned', 'skipped', 'plan-ignored'])), {}),
+  closings: z._default(z.array(closingSchema), []),
+});
+
+/** A purse file, read. */
+export interface PurseFile {
+  readonly purse: Purse;
+  readonly choices: ReadonlyMap<string, PlanChoice>;
+  readonly closings: readonly Closing[];
+}
+
+/**
+ * Reads a purse file; with a single fault nothing is taken from it.
+ * @returns one sentence for each fault otherwise, each on a line of its own
+ */
+export function readPurse(content: string, zone: Zone): Outcome<PurseFile> {
+  let file: unknown;
+  try {
+    file = JSON.parse(content.replace(/^\uFEFF/, ''));
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    return refuse('not-json', `It is not valid JSON: ${why}. Check the commas, quotes and brackets there.`);
+  }
+  if (typeof file !== 'object' || file === null || Array.isArray(file)) {
+    return refuse('no-purse', 'It does not hold a purse. Write an object in braces, with at least "cashCents".');
+  }
+  const known = purseFileSchema.safeParse(file);
+  if (!known.success) {
+    const faults = setupFaults(known.error.issues.slice(0, 50), file).map((fault) => `- ${faultSentence(fault)}`);
+    return refuse('faults', `\n${faults.join('\n')}`);
+  }
+  const { cashCents, lineCents, places, until, moves, reactionMinutes, overspendPpm, choices, closings } = known.data;
+  return ok({
+    purse: {
+      cash: cashCents,
+      ...(lineCents !== undefined && { line: { free: lineCents } }),
+      ...(places !== undefined && { places }),
+      flows: moves.map(({ date, cents: amount, places: freed, what }) => ({
+        // What comes in may come late in the day; what goes out may be asked for early.
+        at: startOfDay(amount < 0 ? date : addDays(date, 1), zone),
+        cents: amount,
+        ...(freed !== undefined && { places: freed }),
+        what,
+      })),
+      ...(until !== undefined && { until: instant(startOfDay(addDays(until, 1), zone) - 1) }),
+      reaction: Math.round(reactionMinutes * 60_000),
+      overChance: overspendPpm / 1_000_000,
+    },
+    choices: new Map(Object.entries(choices)),
+    closings: closings.map((closing) => ({
+      group: { carClass: '', title: closing.titleId, seller: '', venue: closing.venueId },
+      at: instant(closing.at === undefined ? 0 : Date.parse(closing.at)),
+      zeroProfit: closing.zeroProfitCents,
+      step: closing.stepCents,
+      ...(closing.bidCents !== undefined && { bid: closing.bidCents }),
+      ending: endingOf(closing),
+    })),
+  });
+}
+
+function endingOf({ ended, priceCents, bidCents }: z.infer<typeof closingSchema>): Ending {
+  const price = priceCents ?? bidCents;
+  if (ended === 'not-sold') return { was: 'no-sale', ...(priceCents !== undefined && { high: priceCents }) };
+  if (ended === 'lost') return priceCents === undefined ? { was: 'lost-unknown' } : { was: 'lost', price: priceCents };
+  // Of a win without its price only this is known: no rival went past our bid.
+  const unopposed = ended === 'unopposed' || priceCents === undefined;
+  return { was: 'won', price: price ?? cents(0), ...(unopposed && { unopposed }) };
+}
