@@ -5,6 +5,7 @@ import '../src/ui/look/look-font.css';
 import { type ComponentChild, render } from 'preact';
 import { sendToBackground } from '../src/browser/messaging.ts';
 import { askBackground } from '../src/messages/ask-background.ts';
+import { isDemo } from '../src/ui/demo-mode.ts';
 import { markLotsShown } from '../src/views/lots/lots-shown.ts';
 import { App } from './shell/app.tsx';
 import { CannotOpen } from './shell/cannot-open.tsx';
@@ -45,7 +46,7 @@ async function start(page: HTMLElement): Promise<void> {
 
 /** The background looks by itself every few minutes too, so one message that is lost does no harm. */
 function planAgain(): void {
-  askBackground(sendToBackground, 'plan-again', {}).catch((error: unknown) => {
+  askBackground(sendToBackground, 'plan-again', isDemo() ? { demo: true } : {}).catch((error: unknown) => {
     if (document.visibilityState === 'visible') reportError(error);
   });
 }

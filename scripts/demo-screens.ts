@@ -28,6 +28,8 @@ export const DEMO_SCREENS: readonly DemoScreen[] = [
   { name: 'popup-empty', address: 'popup/popup.html', empty: true, narrow: true },
   { name: 'lots', address: `${PAGE}#/lots` },
   { name: 'now', address: `${PAGE}#/now` },
+  { name: 'plan-empty', address: `${PAGE}#/plan`, empty: true },
+  { name: 'plan', address: `${PAGE}#/plan` },
   { name: 'worksheet', address: `${PAGE}#/lot/${FIRST_LOT}` },
   { name: 'worksheet-open', address: `${PAGE}#/lot/${FIRST_LOT}`, open: '.fold' },
   { name: 'history', address: `${PAGE}#/disputes`, follow: [DISPUTE, 'a[href^="#/history/"]'] },

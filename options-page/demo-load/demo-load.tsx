@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { demoScenario } from '../../src/demo/demo-scenario.ts';
+import type { PurseEntry } from '../../src/domain/setup/purse-entry.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { ID_RANDOM_BYTES, nextLotId } from '../../src/journal/sortable-id.ts';
 import { isDemo } from '../../src/ui/demo-mode.ts';
@@ -55,6 +56,13 @@ async function load(store: ReturnType<typeof useWorkspace>['store']): Promise<st
   return (
     (await loadDemo(store, scenario)) ??
     (await loadDemoAftermath(store, scenario.aftermath)) ??
-    loadDemoBooks(store, scenario.setup, now)
+    (await loadDemoBooks(store, scenario.setup, now)) ??
+    loadPurse(store, scenario.purse)
   );
+}
+
+/** Last of all: what is owed for the wins of the weeks before comes off by itself. */
+async function loadPurse(store: ReturnType<typeof useWorkspace>['store'], purse: PurseEntry): Promise<string | null> {
+  const counted = await store.setPurse({ ...purse, countedAt: instant(Date.now()) });
+  return counted.ok ? null : counted.message;
 }

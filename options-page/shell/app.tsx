@@ -20,6 +20,7 @@ const loadWorksheet = () => forBuying().then((m) => m.WorksheetScreen);
 const loadNow = () => forBuying().then((m) => m.NowScreen);
 const loadLife = () => forBuying().then((m) => m.LifeScreen);
 const loadWeek = () => forBuying().then((m) => m.WeekScreen);
+const loadPlan = () => forBuying().then((m) => m.PlanScreen);
 const loadResults = () => forAfter().then((m) => m.ResultsScreen);
 const loadToDo = () => forAfter().then((m) => m.ToDoScreen);
 const loadWon = () => forAfter().then((m) => m.WonScreen);
@@ -38,6 +39,7 @@ const TITLES: Record<Route['screen'], string> = {
   lots: 'Lots',
   lot: 'Worksheet',
   history: 'Full history',
+  plan: 'Plan',
   results: 'Results',
   week: 'Week',
   now: 'Now',
@@ -91,6 +93,8 @@ function Screen({ route }: { route: Route }) {
       return <Lazy load={loadWorksheet} props={{ id: route.id }} />;
     case 'week':
       return <Lazy load={loadWeek} props={route} />;
+    case 'plan':
+      return <Lazy load={loadPlan} props={{}} />;
     case 'now':
       return <Lazy load={loadNow} props={{ id: route.id }} />;
     case 'add':

@@ -16,12 +16,13 @@ export interface PlaceGroup {
   readonly places: readonly Place[];
 }
 
-/** Where one goes every day, at most three places for each: the buyer, the manager after him, the bookkeeper. */
+/** Where one goes every day, at most four places for each: the buyer, the manager after him, the bookkeeper. */
 export const DAILY: readonly PlaceGroup[] = [
   {
     name: 'Buying',
     places: [
       { hash: '#/lots', label: 'Lots', screens: ['lots', 'lot', 'history'] },
+      { hash: '#/plan', label: 'Plan', screens: ['plan'] },
       { hash: '#/week', label: 'Week', screens: ['week'] },
       { hash: '#/now', label: 'Now', screens: ['now'] },
     ],

@@ -17,6 +17,7 @@ export type Route =
     }
   /** `id` is the lot that a call was about, or empty. */
   | { readonly screen: 'now'; readonly id: string }
+  | { readonly screen: 'plan' }
   | { readonly screen: 'add' }
   | { readonly screen: 'setup'; readonly part: string }
   | { readonly screen: 'backup' }
@@ -62,6 +63,7 @@ export function readRoute(hash: string): Route {
       return { screen: 'words', term: rest };
     case 'open-dispute':
       return { screen, lot: rest };
+    case 'plan':
     case 'todo':
     case 'disputes':
     case 'add':

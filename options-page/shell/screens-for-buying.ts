@@ -2,4 +2,5 @@
 export { LifeScreen } from '../history/life-screen.tsx';
 export { WorksheetScreen } from '../lot/worksheet-screen.tsx';
 export { NowScreen } from '../now/now-screen.tsx';
+export { PlanScreen } from '../plan/plan-screen.tsx';
 export { WeekScreen } from '../week/week-screen.tsx';

@@ -53,7 +53,7 @@ export function WorkspaceProvider({ first, onChanged, children }: WorkspaceProvi
     requestAnimationFrame(() => requestAnimationFrame(() => readAgain({ lots: 'many', setup: false, alerts: false })));
     return store.subscribe((change) => {
       readAgain(change);
-      if (change.setup || change.lots === 'many' || change.lots.length > 0) onChanged();
+      if (change.setup || change.books || change.lots === 'many' || change.lots.length > 0) onChanged();
     });
   }, [store, readAgain, onChanged]);
 

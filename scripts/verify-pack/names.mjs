@@ -4,15 +4,15 @@ const words = (text) => new Set(text.trim().split(/\s+/));
 
 export const KINDS = words(`
   step-noted dispute-opened dispute-changed dispute-stepped dispute-closed attachment-kept calls-put-off calls-done handed-over
-  close-extended lot-alerts-changed undone bid-noted result-noted risk-accepted lots-added lot-changed lot-dropped
+  close-extended lot-alerts-changed undone bid-noted result-noted risk-accepted plan-choice lots-added lot-changed lot-dropped
 `);
 
 export const NAMES = words(`
   about action amount askedCents at attachment bid bidCents bidWasIn bidder by ceilings cents chance chanceFalse cheaperBy
-  claims clear close comps confirmed corrects date daysListed differences dispute done doubts dueAt early ended entry evidence facts field
+  choice claims clear close comps confirmed corrects date daysListed differences dispute done doubts dueAt early ended entry evidence facts field
   files finest from funding hammerCents hash high highCents how id inStock increment instant kind label leadMinutes leftOut likely list
   location lotNumber lots low make markup maxBidCents mediaType miles minutes model name need needs newLot next note noted notes
-  opened otherwise outcome page pageUrl picture price priceNow proxy reason rebate recon result retail rival sale says sealed
+  opened otherwise outcome page pageUrl picture plannedCents price priceNow proxy reason rebate recon result retail rival sale says sealed
   seenAt seller set side sizeBytes source statement step sure text title titleId to transport trim unread until url venueId
   venueName vin what who why words worthIfFalse year zone
 `);

@@ -6,8 +6,13 @@ import type { Lookout } from './look-again.ts';
 /** A click on it leads back to where it was asked for; its buttons do nothing. */
 const TRIAL = 'trial #/setup/alerts';
 
-export const handlersFor = ({ lookAgain }: Lookout): Handlers => ({
-  'plan-again': async () => ({ planned: await lookAgain() }),
+/** @param planDemo sees to the plan of the demo, which has no reminders */
+export const handlersFor = ({ lookAgain }: Lookout, planDemo: () => void): Handlers => ({
+  'plan-again': async ({ demo }) => {
+    if (!demo) return { planned: await lookAgain() };
+    planDemo();
+    return { planned: 0 };
+  },
   'try-notice': async () => {
     await showNotice({
       id: TRIAL,

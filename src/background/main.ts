@@ -7,19 +7,33 @@ import { offerInPageMenu, onPageOpened, onReadAsked } from '../browser/page-comm
 import { openCompanion } from '../browser/pages.ts';
 import { openPopupFor } from '../browser/popup.ts';
 import { answerMessage } from '../messages/answer-message.ts';
+import { DEMO_STORE } from '../store/demo-store.ts';
+import { openThisStore } from '../store/open-this-store.ts';
 import { answerNotice } from './answer-notice.ts';
 import { firstRowsKeeper } from './first-rows-keeper.ts';
 import { handlersFor } from './handlers.ts';
 import { type Lookout, lookout, NEXT } from './look-again.ts';
 import { readNoticeId } from './notice-id.ts';
+import { planKeeper } from './plan-keeper.ts';
 import { refreshFromPage } from './refresh-from-page.ts';
 import { THIS_WORLD } from './world.ts';
 
 const seeToFirstRows = firstRowsKeeper({ ...THIS_WORLD, build });
 const alone = lookout(THIS_WORLD);
-const lookoutHere: Lookout = { lookAgain: (because) => alone.lookAgain(because).finally(seeToFirstRows) };
+const seeToPlan = planKeeper(THIS_WORLD, () => void lookoutHere.lookAgain());
+const lookoutHere: Lookout = {
+  lookAgain: (because) =>
+    alone.lookAgain(because).finally(() => {
+      seeToFirstRows();
+      seeToPlan();
+    }),
+};
+const demo = { ...THIS_WORLD, openStore: () => openThisStore(undefined, DEMO_STORE) };
 const { lookAgain } = lookoutHere;
-const handlers = handlersFor(lookoutHere);
+const handlers = handlersFor(
+  lookoutHere,
+  planKeeper(demo, () => undefined),
+);
 
 // Every listener is registered at once and at the top level: a listener added later misses the event that woke us.
 onStart(() => {

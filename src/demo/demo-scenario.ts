@@ -2,6 +2,7 @@ import type { Evidence } from '../domain/lot/evidence.ts';
 import type { LotFacts, LotId } from '../domain/lot/lot.ts';
 import { type Cents, cents } from '../domain/money/cents.ts';
 import { ppm } from '../domain/money/rate.ts';
+import type { PurseEntry } from '../domain/setup/purse-entry.ts';
 import type { Setup } from '../domain/setup/setup.ts';
 import { addDays } from '../domain/time/calendar-day.ts';
 import type { CloseTime } from '../domain/time/close-time.ts';
@@ -16,6 +17,7 @@ import { DEMO_CARS, type DemoCar } from './demo-cars.ts';
 import { closeInMinutes, closeInStoreTime, comingSaturday, type DemoVenue, doubtfulClose } from './demo-closes.ts';
 import { ceilingsFor, claimsFor, compsFor } from './demo-evidence.ts';
 import { type DemoPast, demoPast } from './demo-past.ts';
+import { demoPurse } from './demo-purse.ts';
 import { DEMO_ZONE, demoSetup } from './demo-setup.ts';
 import { demoVin } from './demo-vin.ts';
 
@@ -26,6 +28,8 @@ export interface DemoScenario {
   readonly past: DemoPast;
   /** Some of their wins and losses, and what became of them. */
   readonly aftermath: readonly AftermathSale[];
+  /** What there is to buy with until the weekend is over. */
+  readonly purse: PurseEntry;
   /** What was said back to calls of the week's lots. */
   readonly calls: readonly DemoCall[];
 }
@@ -118,6 +122,7 @@ export function demoScenario(now: Instant, ids: () => LotId): DemoScenario {
   return {
     setup,
     lots: [...lots, { id: ids(), facts: open, evidence: evidenceOf(open) }],
+    purse: demoPurse(now, saturday),
     calls: demoCalls(SOON.length + FRIDAY.length),
     past: demoPast({
       setup,

@@ -14,8 +14,12 @@ interface MessageRule {
  * could make it say, there is nothing in it to be believed.
  */
 export const PROTOCOL = {
-  /** Something changed in the store: work the alerts out again. */
-  'plan-again': { request: z.strictObject({}), reply: z.strictObject({ planned: z.int() }), from: ['own-page'] },
+  /** Something changed in the store: work the alerts out again, and the plan; of the demo, the plan alone. */
+  'plan-again': {
+    request: z.strictObject({ demo: z.optional(z.literal(true)) }),
+    reply: z.strictObject({ planned: z.int() }),
+    from: ['own-page'],
+  },
   /** Show a notice now, so that the user sees whether and how this browser shows them; `taken` when it is on its list. */
   'try-notice': { request: z.strictObject({}), reply: z.strictObject({ taken: z.boolean() }), from: ['own-page'] },
   /** The user has pointed at something on the page: open the popup there, which fetches it. */

@@ -24,7 +24,7 @@ import { keepPlan, readPlan, readPlanInputs } from './views/kept-plan.ts';
 import { goneLots, lotRevisions } from './views/lot-revisions.ts';
 import { allLots, disputedLots, lot, lotsAfterSale, lotsByClose, lotsByVin, lotsInDoubt } from './views/read-lots.ts';
 import { rebuildViews } from './views/rebuild-views.ts';
-import { saveSetup, setup } from './views/setup-view.ts';
+import { purse, saveSetup, setPurse, setup } from './views/setup-view.ts';
 import { lastWritten, putClockRight, recordShown, shownAlerts } from './views/shown-alerts.ts';
 import { addLots } from './write/add-lots.ts';
 import { append } from './write/append.ts';
@@ -105,6 +105,8 @@ function storeOf(session: Session, stopWatching: () => void): Store {
     readAttachment: (hash) => readAttachment(session, hash),
     room: () => session.room(),
     setup: () => setup(session),
+    purse: () => purse(session),
+    setPurse: (counted) => setPurse(session, counted),
     shownAlerts: () => shownAlerts(session),
     lastWritten: () => lastWritten(session),
     books: () => readBooks(session),

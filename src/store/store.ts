@@ -2,6 +2,7 @@ import type { Evidence } from '../domain/lot/evidence.ts';
 import type { LotFacts, LotField, LotId, LotSource } from '../domain/lot/lot.ts';
 import type { Outcome, Refusal } from '../domain/outcome.ts';
 import type { BidAction } from '../domain/sale/bid-action.ts';
+import type { PurseEntry } from '../domain/setup/purse-entry.ts';
 import type { Setup } from '../domain/setup/setup.ts';
 import type { Instant } from '../domain/time/instant.ts';
 import type { LotRevisions } from '../folds/lot-revisions.ts';
@@ -19,10 +20,10 @@ import type { DeviceKey } from '../journal/signed-head.ts';
 import type { Stamp } from '../journal/stamp/stamp-format.ts';
 import type { BooksState } from '../journal/states/books-state.ts';
 import type { KeptAttachment } from '../journal/states/kept-attachment.ts';
-import type { SetupState } from '../journal/states/setup-state.ts';
 import type { Belief } from '../views/belief-at.ts';
 import type { EntriesOfLots } from '../views/learn/entries-of-lots.ts';
 import type { KeptPlan } from '../views/plan/kept-plan.ts';
+import type { PlanInputs } from '../views/plan/make-plan.ts';
 import type { AttachmentKept, AttachmentToKeep } from './attachments/keep-attachment.ts';
 import type { StorageRoom } from './attachments/storage-room.ts';
 import type { RestorePreview } from './backup/compare-with-journal.ts';
@@ -36,7 +37,7 @@ import type { Evidence as LotEvidence } from './journal/evidence.ts';
 import type { HistoryItem } from './journal/history.ts';
 import type { LongWork } from './journal/slices.ts';
 import type { FirstRowsOptions } from './views/first-rows.ts';
-import type { PlanInputs, PlanNow } from './views/kept-plan.ts';
+import type { PlanNow } from './views/kept-plan.ts';
 import type { ByCloseOptions } from './views/read-lots.ts';
 import type { WrongClock } from './views/shown-alerts.ts';
 import type { AddLotsOptions, LotsAdded, LotToAdd } from './write/add-lots.ts';
@@ -138,7 +139,11 @@ export interface Store {
   /** How full the browser's storage is, or null where it does not say. */
   room(): Promise<StorageRoom | null>;
   /** The sections ever saved; null when the setup was never touched. */
-  setup(): Promise<SetupState>;
+  setup(): Promise<Partial<Setup> | null>;
+  /** The purse as it was last counted; null without one. */
+  purse(): Promise<PurseEntry | null>;
+  /** Counts the purse, or takes it away. */
+  setPurse(purse: PurseEntry | null): Written;
   /** The books as they stand. */
   books(): Promise<BooksState>;
   /** For lots, what was known and which setup held when each was first noted as won (else, when `at` was written). */

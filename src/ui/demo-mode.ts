@@ -1,5 +1,4 @@
-/** The demo's own database. The dealer's lies beside it and is never opened by a page that shows the demo. */
-const DEMO_STORE = 'headroom-demo';
+import { DEMO_STORE } from '../store/demo-store.ts';
 
 /** Where the demo begins, from any page of ours. */
 export const DEMO_HREF = '?demo#/demo-load';

@@ -14,6 +14,7 @@ const SCREENS = [
   '#/results',
   '#/results/missing',
   '#/now',
+  '#/plan',
   '#/add',
   '#/books',
   '#/books/monday',

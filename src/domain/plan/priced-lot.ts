@@ -34,6 +34,15 @@ export function pricedLot(facts: LotFacts, context: PricingContext): Outcome<Pri
   });
 }
 
+/** The price at which a lot would have earned nothing, by what was known of it. */
+export function zeroProfitAt(facts: LotFacts, context: PricingContext): Outcome<Cents, DealRefusal> {
+  return orWhyNot(facts, () => {
+    const { setup, history, spreadOf } = context;
+    const deal = dealOf(facts, context, appraiseMoney(facts, setup, history, spreadOf));
+    return deal.ok ? ok(zeroProfitOf(deal.value)) : deal;
+  });
+}
+
 function wayAt(totals: DealTotals, price: Cents): PayWay {
   const { cash, financed, profit } = sumsAt(totals, price);
   return { pool: totals.deal.funding.kind === 'floor' ? 'line' : 'cash', cash, line: financed, profit };

@@ -1,7 +1,6 @@
 import type { DBSchema, IDBPDatabase, IDBPTransaction } from 'idb';
 import * as z from 'zod/mini';
 import type { LotId } from '../../domain/lot/lot.ts';
-import type { Setup } from '../../domain/setup/setup.ts';
 import { instantSchema } from '../../domain/time/instant.ts';
 import type { ShownAlert } from '../../folds/fold-alerts.ts';
 import type { LotState } from '../../folds/lot-state.ts';
@@ -9,6 +8,7 @@ import { authorSchema, deviceIdSchema, entryIdSchema, hashSchema } from '../../j
 import type { Envelope } from '../../journal/read-entry.ts';
 import type { SignedHead } from '../../journal/signed-head.ts';
 import type { Stamp } from '../../journal/stamp/stamp-format.ts';
+import type { SetupState } from '../../journal/states/setup-state.ts';
 import type { KeptPlan } from '../../views/plan/kept-plan.ts';
 
 /** Where this browser continues its chain, and in whose name. */
@@ -63,7 +63,7 @@ export interface HeadroomSchema extends DBSchema {
     value: LotState;
     indexes: { close: number; otherwise: number; vin: string; ended: string; disputed: string };
   };
-  setup: { key: 'sections'; value: Partial<Setup> };
+  setup: { key: 'sections'; value: NonNullable<SetupState> };
   alerts: { key: string; value: ShownAlert };
   files: { key: string; value: StoredFile };
   meta: {

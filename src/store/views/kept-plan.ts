@@ -1,10 +1,8 @@
 import { unwrap } from 'idb';
 import { foldBooks } from '../../folds/fold-books.ts';
-import type { LotState } from '../../folds/lot-state.ts';
-import type { BooksState } from '../../journal/states/books-state.ts';
-import type { SetupState } from '../../journal/states/setup-state.ts';
 import { BOOKS } from '../../journal/subject.ts';
 import type { KeptPlan } from '../../views/plan/kept-plan.ts';
+import type { PlanInputs } from '../../views/plan/make-plan.ts';
 import type { ReadTransaction, WriteTransaction } from '../connection/schema.ts';
 import type { Session } from '../write/session.ts';
 import { forgetFirstRows } from './first-rows.ts';
@@ -16,16 +14,6 @@ export interface PlanNow {
   readonly plan: KeptPlan;
   /** Whether nothing that it was made from has changed since. */
   readonly holds: boolean;
-}
-
-/** All that a plan is made from, as it was at one moment. */
-export interface PlanInputs {
-  /** Stands for that moment: another one once a lot, the setup, the purse or the books change. */
-  readonly basis: string;
-  readonly setup: SetupState;
-  /** Every lot, dropped ones too. */
-  readonly lots: readonly LotState[];
-  readonly books: BooksState;
 }
 
 /** Before the first change that anybody noted. */

@@ -7,7 +7,7 @@ import type { Increments } from '../../domain/price/increments.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import { bidGiven } from '../../folds/bid-given.ts';
 import type { LotState } from '../../folds/lot-state.ts';
-import { NO_PLAN, type PlannedBids } from './planned-bids.ts';
+import { NO_PLAN, type PlannedBids, plannedFor } from './planned-bids.ts';
 import type { Standing } from './standing.ts';
 
 /** What the bids on lots really are, under one setup. Every screen, notice and file asks here. */
@@ -34,7 +34,7 @@ export function bidsUnder(
         get maxBid() {
           return maxBidOf(standingOf(lot));
         },
-        planned: planned.get(lot.id),
+        planned: plannedFor(planned, lot),
         increments: stepsOf(lot),
       }),
   );

@@ -8,7 +8,7 @@ import { standingOf, uncappedStandingOf, type Standing as Worked } from '../../d
 import { hasBid } from '../../folds/bid-given.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import { type Bids, bidsUnder } from './bids.ts';
-import { NO_PLAN, type PlannedBids } from './planned-bids.ts';
+import { NO_PLAN, type PlannedBids, plannedFor } from './planned-bids.ts';
 
 /** What a list shows of a lot's worksheet: the two figures, and in words whatever is missing for them. */
 export interface Standing extends Worked {
@@ -45,7 +45,7 @@ export function standingsUnder(setup: Setup, planned: PlannedBids = NO_PLAN): St
   const worked = workedUnder(setup);
   const known = new WeakMap<LotState, Standing>();
   const rough = new WeakMap<LotState, Standing>();
-  const withOwn = (lot: LotState, standing: Standing) => withPlan(standing, planned.get(lot.id));
+  const withOwn = (lot: LotState, standing: Standing) => withPlan(standing, plannedFor(planned, lot));
 
   const of = (lot: LotState): Standing => remembered(known, lot, () => withOwn(lot, worked.of(lot)));
 

@@ -1,7 +1,11 @@
 import type { LotId } from '../../domain/lot/lot.ts';
 import type { Cents } from '../../domain/money/cents.ts';
+import type { Plan, PlanReason, PlanRow } from '../../domain/plan/plan.ts';
+import type { PlanChange } from '../../domain/plan/plan-changes.ts';
 import type { Instant } from '../../domain/time/instant.ts';
 import { NO_PLAN, type PlannedBids } from '../lots/planned-bids.ts';
+import type { KeptClosing } from './closings-of.ts';
+import type { PurseView } from './purse-of.ts';
 
 /** Raised with every change of what a kept plan holds: an older one is made anew. */
 export const PLAN_VERSION = 1;
@@ -14,7 +18,38 @@ export interface KeptPlan {
   readonly basis: string;
   /** The planned bid of each lot that the plan speaks about; null where it leaves the lot out. */
   readonly bids: readonly (readonly [LotId, Cents | null])[];
+  readonly plan: Plan;
+  readonly purse: PurseView;
+  /** What the last plan that differed said otherwise; null for the first plan. */
+  readonly changed: PlanChanged | null;
+  /** How high prices run this weekend: 0.03 is 3% above the usual, with the closings behind it. */
+  readonly level: { readonly mean: number; readonly sd: number; readonly closings: number };
+  readonly closings: readonly KeptClosing[];
+}
+
+export interface PlanChanged {
+  readonly at: Instant;
+  /** What happened before it, a sentence each. */
+  readonly because: readonly string[];
+  readonly changes: readonly PlanChange[];
 }
 
 /** The planned bids of a kept plan; none without one. */
 export const plannedBids = (plan: KeptPlan | null | undefined): PlannedBids => (plan ? new Map(plan.bids) : NO_PLAN);
+
+/** Of these lots the plan says nothing of its own. */
+const SILENT: ReadonlySet<PlanReason['is']> = new Set([
+  'no-max-bid',
+  'no-close',
+  'closed',
+  'after-purse',
+  'plan-ignored',
+  'price-passed',
+  'cant-work-out',
+]);
+
+/** What the plan would bid if nothing were in yet: a proxy above it is over plan. Undefined where the plan says nothing. */
+export function plannedBidOf({ reason, withoutProxy, plannedBid }: PlanRow): Cents | null | undefined {
+  if (SILENT.has(reason.is)) return undefined;
+  return withoutProxy === undefined ? plannedBid : withoutProxy;
+}
