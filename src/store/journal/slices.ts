@@ -21,7 +21,8 @@ const SLICE_MS = 16;
 /** Long work in slices, so that the page draws and answers in between, with its progress and a way to stop it. */
 export class Slices {
   private readonly turns: Turns;
-  private until = performance.now() + SLICE_MS;
+  /** Its first turn comes at once: the bar stands from the start, and what was stopped before it began never begins. */
+  private until = 0;
   private done = 0;
 
   constructor(turns: Turns) {
@@ -31,7 +32,7 @@ export class Slices {
   /** Notes that so much more is done, and answers whether it is time for `turn`: most often not, and then nothing waits. */
   took(amount = 1): boolean {
     this.done += amount;
-    return performance.now() > this.until;
+    return this.turns.signal?.aborted === true || performance.now() > this.until;
   }
 
   /** @throws Refused when it was stopped */
