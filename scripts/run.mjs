@@ -20,6 +20,7 @@ const TASKS = {
   worksheet: 'scripts/worksheet.ts',
   plan: 'scripts/plan.ts',
   scores: 'scripts/tasks/scores.ts',
+  fuzz: 'scripts/tasks/fuzz.ts',
 };
 
 const OLDEST_NODE = [20, 19];

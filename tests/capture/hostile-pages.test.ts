@@ -1,24 +1,16 @@
-import { existsSync, readFileSync } from 'node:fs';
 import { JSDOM, VirtualConsole } from 'jsdom';
 import { describe, expect, test } from 'vitest';
 import { draftLotsSchema } from '../../src/capture/draft/draft-lot.ts';
 import { readPage } from '../../src/capture/read-page.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { zone } from '../../src/domain/time/zone.ts';
+import { worked } from './worked.ts';
 
 const NOW = instant(Date.UTC(2026, 10, 27, 15));
 const URL_OF = 'https://hostile.example/lot/1';
 const documentOf = (html: string) =>
   new JSDOM(html, { url: URL_OF, virtualConsole: new VirtualConsole() }).window.document;
 const read = (document: Document) => readPage(document, URL_OF, NOW, { storeZone: zone('America/Boise') });
-
-/** How long this thread has worked, in milliseconds, without what other work on the machine took from it. */
-function worked(): number {
-  // Where the system does not say, the clock has to do.
-  if (!existsSync(SCHEDULED)) return performance.now();
-  return Number(readFileSync(SCHEDULED, 'latin1').split(' ')[0]) / 1e6;
-}
-const SCHEDULED = '/proc/thread-self/schedstat';
 
 /** The work of the cheaper of two readings: the other may have had rubbish to collect. */
 function cost(html: string): number {

@@ -156,11 +156,33 @@ function tellLine({ text, element, heading }: Line, place: number, tell: Tell): 
 
 /** What stands in boxes of its own within a line: a name, and beside it the sale. */
 function boxesOf(element: PageElement, text: string): readonly string[] {
-  const boxes = element.children
-    .map((child) => cleanLine(child.kind === 'text' ? child.text : textOf(child)))
-    .filter((box) => box !== '');
-  const whole = boxes.length >= 2 && boxes.join(' ').replace(/\s/g, '') === text.replace(/\s/g, '');
+  const boxes = childrenInWords(element);
+  // All that stands in an element is looked at for each of its lines: most differ in their length already.
+  const letters = text.replace(/\s/g, '');
+  const whole =
+    boxes.length >= 2 && lengthOf(boxes) === letters.length && boxes.join('').replace(/\s/g, '') === letters;
   return whole && boxes.every((box) => /^[^\p{L}\p{N}]+$/u.test(box) || /^\p{Lu}/u.test(box)) ? boxes : [text];
+}
+
+const known = new WeakMap<PageElement, readonly string[]>();
+const lengths = new WeakMap<readonly string[], number>();
+
+/** What stands in each child, worked out once for all the lines of an element. */
+function childrenInWords(element: PageElement): readonly string[] {
+  const boxes =
+    known.get(element) ??
+    element.children
+      .map((child) => cleanLine(child.kind === 'text' ? child.text : textOf(child)))
+      .filter((box) => box !== '');
+  known.set(element, boxes);
+  return boxes;
+}
+
+/** How many letters they have, blanks not counted. */
+function lengthOf(boxes: readonly string[]): number {
+  const length = lengths.get(boxes) ?? boxes.reduce((sum, box) => sum + box.replace(/\s/g, '').length, 0);
+  lengths.set(boxes, length);
+  return length;
 }
 
 const LOT = /^(?:lot|item|run)\b.{0,12}$/i;
