@@ -2,7 +2,9 @@ import { useState } from 'preact/hooks';
 import { openFile } from '../../src/intake/open-file.ts';
 import { openTable, type Table } from '../../src/intake/open-table.ts';
 import { ChooseSource } from './choose-source.tsx';
+import { importRun } from './import-run.ts';
 import { Review } from './review.tsx';
+import { RunState } from './run-state.tsx';
 import './add.css';
 
 type Step =
@@ -12,6 +14,11 @@ type Step =
 /** Lots in: typed by hand, pasted from a spreadsheet, or from a file. Nothing is kept before it was looked at. */
 export function AddScreen() {
   const [step, setStep] = useState<Step>({ step: 'choose' });
+  const run = importRun.use();
+  const begin = () => {
+    importRun.set({ state: 'idle' });
+    setStep({ step: 'choose' });
+  };
 
   const takeFile = async (file: File) => {
     const table = await openFile(file);
@@ -33,7 +40,9 @@ export function AddScreen() {
   return (
     <div class="stack loose">
       <h1>Add lots</h1>
-      {step.step === 'choose' ? (
+      {run.state !== 'idle' ? (
+        <RunState run={run} onBack={begin} />
+      ) : step.step === 'choose' ? (
         <ChooseSource fault={step.fault} onFile={takeFile} onText={takeText} />
       ) : (
         <Review table={step.table} name={step.name} from={step.from} onBack={() => setStep({ step: 'choose' })} />

@@ -82,7 +82,7 @@ function Row({ row, onChoose }: { row: PlannedRow; onChoose: PlannedRowsProps['o
     <tr>
       <td class="number">{reading.row}</td>
       <td>
-        {reading.usable ? lotTitle(facts) : <span class="missing">no lot</span>}
+        {reading.usable ? lotTitle(facts) : <span class="missing">{reading.totals ? 'totals' : 'no lot'}</span>}
         {facts.vin !== undefined && <div class="small quiet">{facts.vin}</div>}
         {seen !== null && <div class="small">{SEEN_WORDS[seen.kind]}</div>}
       </td>
@@ -120,7 +120,7 @@ function Row({ row, onChoose }: { row: PlannedRow; onChoose: PlannedRowsProps['o
             ))}
           </select>
         ) : (
-          <span class="quiet">can’t be added</span>
+          <span class="quiet">{reading.totals ? 'left out' : 'can’t be added'}</span>
         )}
       </td>
     </tr>
@@ -130,5 +130,6 @@ function Row({ row, onChoose }: { row: PlannedRow; onChoose: PlannedRowsProps['o
 const SEEN_WORDS = {
   watched: 'Already on your list.',
   'in-file': 'Same lot as an earlier row.',
+  'in-file-again': 'Same VIN as an earlier row, in another sale.',
   'another-sale': 'You watched this car in another sale.',
 } as const;

@@ -3,14 +3,17 @@ import type { DateOrder } from '../../src/domain/close/date-order.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { guessColumns } from '../../src/intake/columns/guess-columns.ts';
 import { countPlan, type PlannedRow, type RowAction } from '../../src/intake/import-plan.ts';
+import { importQuestions, NOTHING_MEANT } from '../../src/intake/import-questions.ts';
 import type { Table } from '../../src/intake/open-table.ts';
 import type { ColumnChoice } from '../../src/intake/rows/read-row.ts';
+import { ChoiceInput } from '../../src/ui/inputs/choice-input.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { countWords } from '../../src/views/words/count-words.ts';
 import { ColumnChoices } from './column-choices.tsx';
 import { DateOrderChoice } from './date-order-choice.tsx';
+import { startImport } from './import-run.ts';
+import { NameQuestions } from './name-questions.tsx';
 import { PlannedRows } from './planned-rows.tsx';
-import { type ImportRun, useImportRun } from './use-import-run.ts';
 import { usePlan } from './use-plan.ts';
 
 interface ReviewProps {
@@ -22,12 +25,13 @@ interface ReviewProps {
 
 /** Everything that was read, with its faults, before any of it is kept. */
 export function Review({ table, name, from, onBack }: ReviewProps) {
-  const { setup } = useWorkspace();
+  const { setup, store, say } = useWorkspace();
   const [columns, setColumns] = useState<readonly ColumnChoice[]>(() =>
     guessColumns(table.headings, table.sample, { venues: setup.venues, titles: setup.titles }),
   );
   const [order, setOrder] = useState<DateOrder>();
-  const planning = usePlan(table, columns, from, order);
+  const [meant, setMeant] = useState(NOTHING_MEANT);
+  const planning = usePlan(table, columns, from, { order, meant });
   const [chosen, setChosen] = useState<ReadonlyMap<number, RowAction>>(new Map());
   const plan = planning.state === 'ready' ? planning.plan : null;
   const rows = useMemo<readonly PlannedRow[]>(
@@ -35,9 +39,7 @@ export function Review({ table, name, from, onBack }: ReviewProps) {
     [plan, chosen],
   );
   const counts = useMemo(() => countPlan(rows, instant(Date.now())), [rows]);
-  const { run, start, stop, undo } = useImportRun(from);
-
-  if (run.state !== 'idle') return <RunState run={run} name={name} onStop={stop} onUndo={undo} onBack={onBack} />;
+  const questions = useMemo(() => importQuestions(rows, setup), [rows, setup]);
   return (
     <div class="stack loose">
       <div class="row apart">
@@ -61,6 +63,7 @@ export function Review({ table, name, from, onBack }: ReviewProps) {
       )}
       {plan !== null && (
         <>
+          <NameQuestions questions={questions} meant={meant} onMeant={setMeant} />
           <div class="panel stack">
             <ul class="plain-list">
               <li>{countWords(counts.rows, 'row was', 'rows were')} read.</li>
@@ -68,6 +71,37 @@ export function Review({ table, name, from, onBack }: ReviewProps) {
                 <li>{countWords(counts.update, 'is', 'are')} already on your list and will be updated.</li>
               )}
               {counts.skip > 0 && <li>{countWords(counts.skip, 'says', 'say')} nothing new and will be left out.</li>}
+              {counts.totals > 0 && (
+                <li>
+                  {countWords(counts.totals, 'row of totals is', 'rows of totals are')} no lot and left out (row{' '}
+                  {rowsOf(rows, ({ reading }) => reading.totals === true)}).
+                </li>
+              )}
+              {counts.repeated > 0 && (
+                <li>
+                  {countWords(counts.repeated, 'row is', 'rows are')} the same lot as an earlier row of this file (row{' '}
+                  {rowsOf(rows, ({ seen }) => seen?.kind === 'in-file')}): what it says otherwise goes into that lot.
+                </li>
+              )}
+              {counts.again > 0 && (
+                <li class="row">
+                  {countWords(counts.again, 'row has', 'rows have')} the VIN of an earlier row, in another sale (row{' '}
+                  {rowsOf(rows, isAgain)}).
+                  <ChoiceInput
+                    label="Cars that are twice in this file"
+                    value={rows.some((row) => isAgain(row) && row.action === 'add') ? 'add' : 'skip'}
+                    choices={TWICE}
+                    onCommit={(action) =>
+                      setChosen(
+                        new Map([
+                          ...chosen,
+                          ...rows.filter(isAgain).map(({ reading }) => [reading.row, asAction(action)] as const),
+                        ]),
+                      )
+                    }
+                  />
+                </li>
+              )}
               {counts.unusable > 0 && (
                 <li>{countWords(counts.unusable, 'does', 'do')} not say which lot it is and can’t be added.</li>
               )}
@@ -85,7 +119,12 @@ export function Review({ table, name, from, onBack }: ReviewProps) {
                 type="button"
                 class="main"
                 disabled={counts.add + counts.update === 0}
-                onClick={() => start(rows)}
+                onClick={() =>
+                  startImport(store, { name, rows, from }).then((sentence) => {
+                    // Where the screen is shown it says so itself.
+                    if (!location.hash.startsWith('#/add')) say(sentence);
+                  })
+                }
               >
                 {keepWords(counts.add, counts.update)}
               </button>
@@ -101,6 +140,20 @@ export function Review({ table, name, from, onBack }: ReviewProps) {
   );
 }
 
+const isAgain = ({ seen }: PlannedRow) => seen?.kind === 'in-file-again';
+const TWICE = [
+  { value: 'add', label: 'Add each as a lot' },
+  { value: 'skip', label: 'Leave the later ones out' },
+];
+const asAction = (value: string | undefined): RowAction => (value === 'skip' ? 'skip' : 'add');
+
+/** "3, 17 and 4 more": where in the file to look. */
+function rowsOf(rows: readonly PlannedRow[], is: (row: PlannedRow) => boolean): string {
+  const numbers = rows.filter(is).map(({ reading }) => reading.row);
+  const shown = numbers.slice(0, 5).map(String).join(', ');
+  return numbers.length > 5 ? `${shown} and ${(numbers.length - 5).toLocaleString('en-US')} more` : shown;
+}
+
 function keepWords(add: number, update: number): string {
   if (add + update === 0) return 'Nothing to save';
   const parts = [
@@ -108,59 +161,4 @@ function keepWords(add: number, update: number): string {
     update > 0 && `${add > 0 ? 'update' : 'Update'} ${countWords(update, 'lot', 'lots')}`,
   ];
   return parts.filter(Boolean).join(', ');
-}
-
-interface RunStateProps {
-  readonly run: Exclude<ImportRun, { state: 'idle' }>;
-  readonly name: string;
-  readonly onStop: () => void;
-  readonly onUndo: () => void;
-  readonly onBack: () => void;
-}
-
-function RunState({ run, name, onStop, onUndo, onBack }: RunStateProps) {
-  if (run.state === 'running') {
-    return (
-      <section class="panel stack" aria-busy="true">
-        <h2>Saving {name}</h2>
-        <progress class="progress" value={run.written} max={run.total} aria-label="Lots saved so far" />
-        <p role="status">
-          {run.written.toLocaleString('en-US')} of {run.total.toLocaleString('en-US')}
-        </p>
-        <div class="row">
-          <button type="button" onClick={onStop}>
-            Stop
-          </button>
-        </div>
-      </section>
-    );
-  }
-  return (
-    <section class="panel stack">
-      <h2>{run.undone ? 'Undone' : run.fault ? 'It stopped partway' : run.stopped ? 'Stopped' : 'Saved'}</h2>
-      {run.fault && (
-        <p class="note warning" role="alert">
-          {run.fault}
-        </p>
-      )}
-      <p role="status">
-        {run.undone
-          ? 'Everything that was added has been undone. If you saved its closings to a calendar, they still ring there: save the calendar file again on the Week screen and open it, and the calendar cancels them.'
-          : `${countWords(run.written, 'lot is', 'lots are')} on the list.`}
-      </p>
-      <div class="row">
-        <a class="button main" href="#/lots">
-          To the lots
-        </a>
-        {!run.undone && run.written > 0 && (
-          <button type="button" onClick={onUndo}>
-            Undo all of it
-          </button>
-        )}
-        <button type="button" class="plain" onClick={onBack}>
-          Add more
-        </button>
-      </div>
-    </section>
-  );
 }

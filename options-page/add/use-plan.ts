@@ -5,6 +5,7 @@ import { instant } from '../../src/domain/time/instant.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import { type CloseHabits, closeHabits, withOrder } from '../../src/intake/close-habits.ts';
 import { type ImportPlan, importPlan } from '../../src/intake/import-plan.ts';
+import type { Meant } from '../../src/intake/import-questions.ts';
 import type { Table } from '../../src/intake/open-table.ts';
 import { readInChunks } from '../../src/intake/read-in-chunks.ts';
 import type { ReadContext } from '../../src/intake/rows/read-context.ts';
@@ -20,12 +21,13 @@ export type Planning =
 /**
  * Reads the table under the chosen columns, and again whenever a choice changes; the page stays alive meanwhile.
  * @param order of day and month, where the user has chosen it
+ * @param meant what he said that unknown names mean
  */
 export function usePlan(
   table: Table,
   columns: readonly ColumnChoice[],
   from: 'file' | 'pasted',
-  order: DateOrder | undefined,
+  { order, meant }: { readonly order: DateOrder | undefined; readonly meant: Meant },
 ): Planning {
   const { store, setup } = useWorkspace();
   const [planning, setPlanning] = useState<Planning>({ state: 'reading', rows: 0 });
@@ -39,6 +41,7 @@ export function usePlan(
       storeZone: setup.store.zone,
       venues: setup.venues,
       titles: setup.titles,
+      meant,
       readClose: readCloseTime,
     };
     const progress = (rows: number) => {
@@ -59,7 +62,7 @@ export function usePlan(
       },
     );
     return () => stop.abort();
-  }, [table, columns, from, order, store, setup]);
+  }, [table, columns, from, order, meant, store, setup]);
   return planning;
 }
 

@@ -28,6 +28,12 @@ export interface PlanCounts {
   readonly skip: number;
   /** Rows that do not say which lot they are. */
   readonly unusable: number;
+  /** Rows that add up those above them. */
+  readonly totals: number;
+  /** Rows that name the very lot of an earlier row of the file. */
+  readonly repeated: number;
+  /** Rows that name the car of an earlier row of the file, in another sale. */
+  readonly again: number;
   /** Rows that name a car seen before, on the watchlist or further up. */
   readonly seen: number;
   /** Rows with a cell that could not be read, or with a question. */
@@ -74,14 +80,18 @@ export function rowPlanner({ now, existing }: KnownLots): (reading: RowReading) 
       return { reading, seen, action: defaultAction(seen) };
     }
     if (before.length < MOST_SALES) inFile.set(vin, [...before, reading]);
-    const seen = seenOnWatchlist(reading.facts, existing(vin), now);
+    const watched = seenOnWatchlist(reading.facts, existing(vin), now);
+    const [earlier] = before;
+    const again = earlier && ({ kind: 'in-file-again', row: earlier.row } as const);
+    // What it changes on the list matters more than that the file has the car twice.
+    const seen = watched?.kind === 'watched' ? watched : (again ?? watched);
     return { reading, seen, action: defaultAction(seen) };
   };
 }
 
 /** A dropped lot is not brought back unasked, and an update that changes nothing is none. */
 function defaultAction(seen: SeenAgain | null): RowAction {
-  if (seen === null || seen.kind === 'another-sale') return 'add';
+  if (seen === null || seen.kind === 'another-sale' || seen.kind === 'in-file-again') return 'add';
   if (seen.kind === 'watched' && seen.dropped) return 'skip';
   return seen.changes.some(({ taken }) => taken) ? 'update' : 'skip';
 }
@@ -94,7 +104,10 @@ export function countPlan(rows: readonly PlannedRow[], now: Instant): PlanCounts
     add: count((row) => row.action === 'add'),
     update: count((row) => row.action === 'update'),
     skip: count((row) => row.action === 'skip' && row.reading.usable),
-    unusable: count((row) => !row.reading.usable),
+    unusable: count(({ reading }) => !reading.usable && reading.totals !== true),
+    totals: count(({ reading }) => reading.totals === true),
+    repeated: count(({ seen }) => seen?.kind === 'in-file'),
+    again: count(({ seen }) => seen?.kind === 'in-file-again'),
     seen: count((row) => row.seen !== null),
     withFaults: count((row) => row.reading.faults.length > 0),
     closed: count((row) => row.action === 'add' && (row.reading.facts.close?.instant ?? now) < now),

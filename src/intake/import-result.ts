@@ -35,7 +35,7 @@ export function importResult(rows: readonly PlannedRow[], from: 'file' | 'pasted
   for (const { reading, seen, action } of rows) {
     if (!reading.usable || action === 'skip') continue;
     const { row } = reading;
-    if (action === 'add' || seen === null || seen.kind === 'another-sale') {
+    if (action === 'add' || seen === null || seen.kind === 'another-sale' || seen.kind === 'in-file-again') {
       const lot = { facts: { ...reading.facts }, evidence: { ...reading.evidence } };
       add.push(lot);
       targets.set(row, lot);

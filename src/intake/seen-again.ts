@@ -8,6 +8,7 @@ import { isSameSale } from '../folds/same-sale.ts';
  * That the car of a row has been seen:
  * - `watched`: this very lot is on the watchlist, or was and has been dropped;
  * - `in-file`: an earlier row of the same file is the same lot;
+ * - `in-file-again`: an earlier row of the same file is the same car in another sale;
  * - `another-sale`: the car was watched in an earlier or another sale, so this is a new lot of the same car.
  */
 export type SeenAgain =
@@ -18,6 +19,7 @@ export type SeenAgain =
       readonly changes: readonly FactChange[];
     }
   | { readonly kind: 'in-file'; readonly row: number; readonly changes: readonly FactChange[] }
+  | { readonly kind: 'in-file-again'; readonly row: number }
   | { readonly kind: 'another-sale'; readonly lot: LotId };
 
 /** The newest watched lot that is the same car in the same sale; else the newest that is the same car. */

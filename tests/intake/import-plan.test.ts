@@ -159,7 +159,7 @@ describe('two rows of one car', () => {
   it('are two lots in two sales', () => {
     expect(outline(plan([row(2, { vin: VIN, sale: 'A' }), row(3, { vin: VIN, sale: 'B' })]))).toEqual([
       ['add', null],
-      ['add', null],
+      ['add', 'in-file-again'],
     ]);
   });
 
@@ -200,7 +200,19 @@ describe('an import', () => {
     const seen: number[] = [];
     const known = { now: NOW, existing: () => [lot] };
     const { counts, rows: planned } = await importPlan(chunks(), known, (n) => seen.push(n));
-    expect(counts).toEqual({ rows: 3, add: 1, update: 1, skip: 0, unusable: 1, seen: 1, withFaults: 0, closed: 1 });
+    expect(counts).toEqual({
+      rows: 3,
+      add: 1,
+      update: 1,
+      skip: 0,
+      unusable: 1,
+      totals: 0,
+      repeated: 0,
+      again: 0,
+      seen: 1,
+      withFaults: 0,
+      closed: 1,
+    });
     expect(seen).toEqual([2, 3]);
     const kept = planned.map((one) => (one.seen === null ? one : { ...one, action: 'skip' as const }));
     expect(countPlan(kept, NOW)).toMatchObject({ update: 0, skip: 1 });

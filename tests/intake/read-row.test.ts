@@ -247,7 +247,7 @@ describe('a run list', () => {
       [4, true, []],
       [5, true, ['Odometer', 'Title Status']],
       [6, true, ['Auction', 'Ends (ET)']],
-      [7, false, ['']],
+      [7, false, []],
     ]);
     expect(rows[0]?.facts).toMatchObject({
       vin: VIN,

@@ -80,6 +80,8 @@ function byLook(look: CellLook | null, cells: readonly string[]): Guess {
 }
 
 function byHeading(match: HeadingMatch, look: CellLook | null, cells: readonly string[]): Guess {
+  // Seventeen characters with a right check digit are nothing else, whatever the column is called.
+  if (look === 'vin' && match.field !== 'vin' && areVinsSure(cells)) return { field: 'vin', sure: 'likely' };
   const field = splitClose(match.field, look);
   const fits = look === null || (LOOKS_OF[field]?.includes(look) ?? true);
   if (match.exact) return { field, sure: fits ? 'certain' : 'doubtful' };

@@ -7,6 +7,7 @@ import type { Instant } from '../../domain/time/instant.ts';
 import type { Zone } from '../../domain/time/zone.ts';
 import type { CloseHabits } from '../close-habits.ts';
 import type { KnownNames } from '../columns/look-of-cells.ts';
+import type { Meant } from '../import-questions.ts';
 
 /** Reads the words of a close; see src/domain/close/read-close-time.ts. */
 export type CloseReader = (
@@ -33,4 +34,6 @@ export interface ReadContext extends KnownNames {
   readonly decimal?: DecimalMark | undefined;
   /** How the columns of closes write, where their cells have been looked at. */
   readonly closeHabits?: CloseHabits | undefined;
+  /** What the user said that names mean which the setup does not know. */
+  readonly meant?: Meant | undefined;
 }

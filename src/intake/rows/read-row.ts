@@ -9,6 +9,8 @@ import { type RowContext, remembering } from './row-context.ts';
 import { type Cell, RowDraft } from './row-draft.ts';
 import type { RowReading } from './row-reading.ts';
 import { shorten } from './shorten.ts';
+import { strayVin } from './stray-vin.ts';
+import { isTotalsRow } from './totals-row.ts';
 
 /** Which column holds what. A column whose field is null is left out. */
 export interface ColumnChoice {
@@ -51,6 +53,7 @@ export function rowReader(columns: readonly ColumnChoice[], given: ReadContext):
   const fields = new Set(mapped.map(({ field }) => field));
   const context = remembering(given, fields.has('more'));
   return (cells, row, problem) => {
+    if (isTotalsRow(cells)) return { row, facts: {}, evidence: {}, faults: [], usable: false, totals: true };
     const draft = new RowDraft(row, context.from);
     if (problem !== undefined) draft.aboutRow(problem, 'question', cells.join(' '));
     const found: Cells = {};
@@ -63,6 +66,7 @@ export function rowReader(columns: readonly ColumnChoice[], given: ReadContext):
     const more = takeMore(found, fields, draft, context);
     askWhichOf(rivals, cells, found, draft);
     readCells(found, draft, context);
+    if (found.vin === undefined) takeStrayVin(cells, columns, draft);
     if (found.notes) draft.note(found.notes.text);
     keepExtraCells(cells, width, context.usualCells, draft);
     const { notes, ...others } = more;
@@ -70,6 +74,19 @@ export function rowReader(columns: readonly ColumnChoice[], given: ReadContext):
     Object.assign(draft.facts, others);
     return draft.finish(isIdentified(draft, cells));
   };
+}
+
+/** A VIN is recognized by what it is: a file may have it in the notes or behind the name of the car. */
+function takeStrayVin(cells: readonly string[], columns: readonly ColumnChoice[], draft: RowDraft): void {
+  const stray = draft.facts.vin === undefined ? strayVin(cells) : null;
+  if (stray === null) return;
+  const heading = columns.find(({ column }) => column === stray.column)?.heading ?? '';
+  draft.set(
+    'vin',
+    stray.vin,
+    { field: 'vin', column: stray.column, heading, text: cells[stray.column] ?? '' },
+    'likely',
+  );
 }
 
 /** A cell that states something. */

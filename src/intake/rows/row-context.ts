@@ -1,6 +1,9 @@
+import { ok } from '../../domain/outcome.ts';
 import { matchTitle } from '../../domain/setup/match-title.ts';
 import { matchVenue } from '../../domain/setup/match-venue.ts';
+import { plainWords } from '../../domain/text/plain-words.ts';
 import type { Zone } from '../../domain/time/zone.ts';
+import type { Meant } from '../import-questions.ts';
 import { memory } from './memory.ts';
 import type { ReadContext } from './read-context.ts';
 
@@ -25,14 +28,18 @@ export function remembering(context: ReadContext, ownFile: boolean): RowContext 
   const closes = memory<ReturnType<ReadContext['readClose']>>();
   const venues = memory<ReturnType<typeof matchVenue>>();
   const titles = memory<ReturnType<typeof matchTitle>>();
+  const said = (about: keyof Meant, text: string) => {
+    const id = context.meant?.[about].get(plainWords(text));
+    return id === undefined ? null : ok(id);
+  };
   return {
     ...context,
     readClose: (text, known) =>
       closes(`${known.zone ?? ''} ${known.venueZone ?? ''} ${known.column?.countsDown ?? ''} ${text}`, () =>
         context.readClose(text, known),
       ),
-    venueNamed: (text) => venues(text, () => matchVenue(text, context.venues)),
-    titleNamed: (text) => titles(text, () => matchTitle(text, context.titles)),
+    venueNamed: (text) => venues(text, () => said('venue', text) ?? matchVenue(text, context.venues)),
+    titleNamed: (text) => titles(text, () => said('title', text) ?? matchTitle(text, context.titles)),
     closeWords: memory<CloseWords>(),
     unitIn: memory<string | null>(),
     ownFile,

@@ -28,4 +28,6 @@ export interface RowReading {
   readonly faults: readonly CellFault[];
   /** False when nothing in the row says which lot it is. */
   readonly usable: boolean;
+  /** It adds up the rows above it, and is no lot. */
+  readonly totals?: true;
 }
