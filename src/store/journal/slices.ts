@@ -16,7 +16,7 @@ interface Turns extends LongWork {
 }
 
 /** In milliseconds: with the piece of work that goes over it still far below the 100 that a hand notices. */
-const SLICE_MS = 16;
+const SLICE_MS = 10;
 
 /** Long work in slices, so that the page draws and answers in between, with its progress and a way to stop it. */
 export class Slices {
