@@ -20,7 +20,7 @@ export function NameQuestions({ questions, meant, onMeant }: NameQuestionsProps)
     <section class="note warning stack" aria-label="Names that are not in Setup">
       <p>
         {countWords(questions.length, 'name is', 'names are')} not in Setup. One answer holds for all rows; without one,
-        the name is kept as written
+        the name is saved as written
         {questions.some(({ about }) => about === 'title') && ', and a lot with such a title has no max bid'}.
       </p>
       {questions.slice(0, MOST).map((question) => (
