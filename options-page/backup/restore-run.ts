@@ -26,7 +26,10 @@ let current = new AbortController();
 export function readForRestore(store: Store, file: File, { heads, keys }: Noted): Promise<void> {
   return attended(file.name, async (work) => {
     const noted = { heads, keys: [...keys, ...(await store.knownKeys())] };
-    const backup = await readBackup(file, noted, { ...work(`Reading and checking ${file.name}`), pause: pauseForPage });
+    const backup = await readBackup(file, noted, {
+      ...work(`Reading and checking ${file.name}`),
+      pause: pauseForFrame,
+    });
     if (!backup.ok) return { step: 'refused', name: file.name, message: backup.message };
     const preview = await store.previewRestore(backup.value, work('Comparing it with what is here'));
     return { step: 'choose', name: file.name, backup: backup.value, preview };
@@ -43,6 +46,10 @@ export function restoreNow(store: Store, name: string, backup: Backup, mode: Res
       : { step: 'refused', name, message: restored.message };
   });
 }
+
+/** Until the next frame is drawn; a page that nobody sees draws none. */
+const pauseForFrame = (): Promise<void> =>
+  document.hidden ? pauseForPage() : new Promise((resolve) => requestAnimationFrame(() => resolve()));
 
 /** Ends what is under way, and forgets the file. */
 export function leaveRestore(): void {
