@@ -48,8 +48,15 @@ export function restoreNow(store: Store, name: string, backup: Backup, mode: Res
 }
 
 /** Until the next frame is drawn; a page that nobody sees draws none. */
-const pauseForFrame = (): Promise<void> =>
-  document.hidden ? pauseForPage() : new Promise((resolve) => requestAnimationFrame(() => resolve()));
+async function pauseForFrame(): Promise<void> {
+  if (document.hidden) return pauseForPage();
+  await new Promise<void>((resolve) => {
+    requestAnimationFrame(() => resolve());
+    // It may be hidden meanwhile.
+    setTimeout(resolve, LONGEST_FRAME_MS);
+  });
+}
+const LONGEST_FRAME_MS = 100;
 
 /** Ends what is under way, and forgets the file. */
 export function leaveRestore(): void {
