@@ -11,6 +11,8 @@ const ORIGIN = `chrome-extension://${TEST_CHROMIUM_ID}/`;
 /** Opens the companion page, loads the demo scenario unless there are lots already, and waits for the watchlist. */
 export async function openDemo(context: BrowserContext): Promise<Page> {
   const page = context.pages()[0] ?? (await context.newPage());
+  // The pictures of before may have ended on paper, where a list has no links.
+  await page.emulateMedia({ media: 'screen' });
   await page.goto(`${ORIGIN}options-page/index.html#/demo-load`);
   // Where the demo finds something already there it says so, and the list is one step away.
   const first = await page.waitForSelector('a[href^="#/lot/"], main a[href="#/lots"]', { timeout: 60_000 });
