@@ -4,6 +4,7 @@ import { foldAlertsShown } from '../../src/folds/fold-alerts.ts';
 import { foldBooks } from '../../src/folds/fold-books.ts';
 import { foldLots } from '../../src/folds/fold-lots.ts';
 import { foldSetup } from '../../src/folds/fold-setup.ts';
+import { sectionsOf } from '../../src/journal/states/setup-state.ts';
 import { verifyChain } from '../../src/journal/verify-chain.ts';
 import { at } from '../folds/journal-arbitrary.ts';
 import { value } from './open-test-store.ts';
@@ -23,7 +24,9 @@ test('views kept up step by step are what the journal folds to from scratch, on 
         const journal = await journalOf(name);
         const lots = [...foldLots(journal).values()].sort((a, b) => (a.id < b.id ? -1 : 1));
         expect(await store.allLots()).toEqual(lots);
-        expect(await store.setup()).toEqual(foldSetup(journal));
+        const setup = foldSetup(journal);
+        expect(await store.setup()).toEqual(sectionsOf(setup));
+        expect(await store.purse()).toEqual(setup?.purse ?? null);
         expect(await store.books()).toEqual(foldBooks(journal));
         const { device } = await store.about();
         expect([...(await store.shownAlerts()).values()]).toEqual(

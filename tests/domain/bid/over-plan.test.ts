@@ -4,8 +4,11 @@ import type { BidGiven } from '../../../src/domain/bid/bid-state.ts';
 import { openBid } from '../../../src/domain/bid/bid-state-of.ts';
 import { bidWords } from '../../../src/domain/bid/bid-words.ts';
 import { overStop, stopOf } from '../../../src/domain/bid/stop-of.ts';
+import type { LotId } from '../../../src/domain/lot/lot.ts';
 import { type Cents, cents } from '../../../src/domain/money/cents.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
+import { bidOffer, otherOffers } from '../../../src/views/lots/act-offers.ts';
+import { newsOfBid } from '../../../src/views/lots/bid-news.ts';
 
 const dollars = (amount: number): Cents => cents(amount * 100);
 const at = instant(1_790_000_000_000);
@@ -31,6 +34,20 @@ test('a proxy that the plan has fallen below is over plan and loud, and the plan
   const state = stateOf(given({ maxBid: dollars(10_000), planned: dollars(9000) }, 9800, 7000));
   expect(state).toMatchObject({ is: 'over-max', than: 'plan', loud: true, by: dollars(800), maxBid: dollars(9000) });
   expect(bidWords(state)).toBe('Placed $9,800, $800 over plan');
+});
+
+test('it is told like any other news of a bid, offers the cut and to ignore the plan, and is told anew when the plan moves', () => {
+  const lot = { id: 'L' as LotId, changedAt: at };
+  const state = stateOf(given({ maxBid: dollars(10_000), planned: dollars(9000) }, 9800, 7000));
+  const news = newsOfBid(lot, state);
+  expect(news).toMatchObject({
+    title: 'placed $9,800, $800 over plan',
+    body: 'Cut it to $9,000 or ignore the plan for it.',
+  });
+  expect(bidOffer(state, dollars(9000))).toEqual({ do: 'bid', verb: 'cut', cents: dollars(9000) });
+  expect(otherOffers(state).map(({ act }) => act)).toEqual([{ do: 'plan', choice: 'plan-ignored' }]);
+  const lower = newsOfBid(lot, stateOf(given({ maxBid: dollars(10_000), planned: dollars(8000) }, 9800, 7000)));
+  expect(lower?.key).not.toBe(news?.key);
 });
 
 test('a bid that is over both is over max: that comes first', () => {
