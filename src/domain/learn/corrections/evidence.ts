@@ -26,25 +26,33 @@ export interface CorrectionEvidence {
 
 /**
  * The evidence of past lots. Every forecast is worked out once more as it stood, but without corrections: else a
- * correction would be measured against itself, and vanish as soon as it is on.
+ * correction would be measured against itself, and vanish as soon as it is on. Stops after each lot, so that the caller
+ * decides how long the page may be held.
  * @param open comparables of lots that have not ended
  * @param now ages of cars that still stand are counted up to it
  */
-export function evidenceOf(lots: readonly TimedLot[], open: readonly LotComps[], now: Instant): CorrectionEvidence {
+export function* gatherEvidence(
+  lots: readonly TimedLot[],
+  open: readonly LotComps[],
+  now: Instant,
+): Generator<number, CorrectionEvidence> {
   const plainOf = contextsWith({});
   // What was written down only after the sale is no forecast.
-  const usable = lots.filter(({ past }) => !past.forecast.late);
-  const won = usable.filter(({ past }) => past.happened.ended === 'won');
-  const winsBefore = new Map<string, readonly WinCase[]>();
+  const won = lots.filter(({ past }) => !past.forecast.late && past.happened.ended === 'won');
+  const found = { retail: [] as RetailOutcome[], recon: [] as ReconOutcome[], plainWins: [] as WinCase[] };
+  for (const [done, lot] of won.entries()) {
+    yield done;
+    found.retail.push(...retailOutcome(lot, plainOf));
+    found.recon.push(...reconOutcomes(lot, plainOf));
+    found.plainWins.push(...winCase(lot, plainOf, plainOf));
+  }
+  // A replay asks at each of a hundred weeks, mostly with nothing else on.
+  const winsBefore = new Map<string, readonly WinCase[]>([['{}', found.plainWins]]);
   return {
-    retail: won.flatMap((lot) => retailOutcome(lot, plainOf)),
-    recon: won.flatMap((lot) => reconOutcomes(lot, plainOf)),
+    retail: found.retail,
+    recon: found.recon,
     bought: won.flatMap((lot) => boughtCar(lot, now)),
-    purchases: won.map(({ known }) => ({
-      at: known.ended,
-      settledAt: instant(Math.min(known.sold ?? Number.MAX_SAFE_INTEGER, known.ended + SETTLED_AFTER_DAYS * DAY)),
-      ...(known.canceled !== undefined && { canceledAt: known.canceled }),
-    })),
+    purchases: won.map(purchaseOf),
     comps: withoutRepeats([
       ...lots.map(({ past: { forecast } }) => ({ at: forecast.at, comps: forecast.facts.comps ?? [] })),
       ...open,
@@ -54,12 +62,29 @@ export function evidenceOf(lots: readonly TimedLot[], open: readonly LotComps[],
         on,
         switchedOnIn(on).filter((id) => id !== 'win'),
       );
-      // A replay asks at each of a hundred weeks, mostly with nothing else on.
       const key = JSON.stringify(others);
       const cases = winsBefore.get(key) ?? won.flatMap((lot) => winCase(lot, plainOf, contextsWith(others)));
       winsBefore.set(key, cases);
       return cases;
     },
+  };
+}
+
+/** The same in one go. */
+export function evidenceOf(lots: readonly TimedLot[], open: readonly LotComps[], now: Instant): CorrectionEvidence {
+  const work = gatherEvidence(lots, open, now);
+  for (;;) {
+    const step = work.next();
+    if (step.done) return step.value;
+  }
+}
+
+function purchaseOf({ known }: TimedLot): Purchase {
+  const late = instant(known.ended + SETTLED_AFTER_DAYS * DAY);
+  return {
+    at: known.ended,
+    settledAt: known.sold !== undefined && known.sold < late ? known.sold : late,
+    ...(known.canceled !== undefined && { canceledAt: known.canceled }),
   };
 }
 

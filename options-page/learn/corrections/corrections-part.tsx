@@ -1,0 +1,60 @@
+import { useMemo } from 'preact/hooks';
+import { HALF_LIFE_DAYS } from '../../../src/domain/learn/corrections/forgetting.ts';
+import { Contained } from '../../../src/ui/contained.tsx';
+import { NumberInput } from '../../../src/ui/inputs/number-input.tsx';
+import { useWorkspace } from '../../../src/ui/workspace.ts';
+import { SHOWN_ORDER } from '../../../src/views/learn/corrections/correction-words.ts';
+import { CorrectionRow } from './correction-row.tsx';
+import { findingsOf, useCorrectionData } from './use-correction-data.ts';
+import { useSlices } from './use-slices.ts';
+import { useSwitch } from './use-switch.ts';
+import './corrections.css';
+
+/** What the dealer's own results can correct in the next max bids, each with a switch of its own. */
+export function CorrectionsPart() {
+  const { setup } = useWorkspace();
+  const { result: data, done, failed } = useCorrectionData();
+  const begin = useMemo(() => (data === null ? null : () => findingsOf(SHOWN_ORDER, data, setup)), [data, setup]);
+  const found = useSlices(begin);
+  const flip = useSwitch();
+  return (
+    <section class="stack loose corrections" aria-label="Corrections">
+      <div class="stack">
+        <h2>Corrections</h2>
+        <p class="correction-prose">
+          What your own results say about your estimates. Each one is off until you switch it on, and keeps the value
+          that it had then: a max bid never moves by itself. The worksheet shows each as a line of its own.
+        </p>
+        <p class="quiet small correction-prose">
+          Ranges hold the truth in 19 of 20 cases, as long as the next cars are like the last. Estimates can be wrong,
+          and money can be lost.
+        </p>
+      </div>
+      <NumberInput
+        label="A case counts for half after"
+        value={setup.corrections?.halfLifeDays ?? HALF_LIFE_DAYS}
+        least={30}
+        most={3650}
+        unit="days"
+        required
+        onCommit={(days) =>
+          days !== undefined &&
+          flip({ halfLifeDays: days === HALF_LIFE_DAYS ? null : days }, `A case counts for half after ${days} days.`)
+        }
+      />
+      {found.result === null ? (
+        <p role="status">{failed ?? found.failed ?? `Looking through your past lots: ${done} done.`}</p>
+      ) : (
+        data !== null && (
+          <ul class="plain-list stack correction-rows">
+            {found.result.map((finding) => (
+              <Contained key={finding.id} what="This correction" of={finding}>
+                <CorrectionRow finding={finding} data={data} />
+              </Contained>
+            ))}
+          </ul>
+        )
+      )}
+    </section>
+  );
+}
