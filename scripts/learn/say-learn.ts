@@ -26,8 +26,8 @@ export const PLANTED: readonly {
   readonly bias: Biases;
   readonly truth: number;
 }[] = [
-  { id: 'retailLevel', label: 'Sold, of what was expected', bias: { retail: 0.95 }, truth: 0.95 },
-  { id: 'retailSpread', label: 'Range, of the one expected', bias: { spread: 1.5 }, truth: 1.5 },
+  { id: 'retailLevel', label: 'Sold, against what was expected', bias: { retail: 0.95 }, truth: 0.95 },
+  { id: 'retailSpread', label: 'Range, against the one expected', bias: { spread: 1.5 }, truth: 1.5 },
   { id: 'recon', label: 'Body', bias: { recon: { Body: 1.4 } }, truth: 1.4 },
   { id: 'days', label: 'Half sell within', bias: { median: 70 }, truth: 70 },
   { id: 'canceled', label: 'Canceled, of all wins', bias: { canceled: 0.12 }, truth: 0.12 },

@@ -13,6 +13,7 @@ import {
   movedWords,
   sureWords,
 } from '../../../src/views/learn/corrections/correction-words.ts';
+import { dateInWords } from '../../../src/views/words/date-words.ts';
 import { EffectPart } from './effect-part.tsx';
 import { FiguresList } from './figures-list.tsx';
 import { ReplayPart } from './replay-part.tsx';
@@ -35,12 +36,14 @@ export function CorrectionRow({ finding, data }: CorrectionRowProps) {
   const on = setup.corrections?.[id];
   const moved = on && movedWords(finding, setup.corrections ?? {});
   return (
-    <li class="panel stack correction" aria-labelledby={`${fold}-title`}>
+    <li class={`panel stack correction${open ? ' correction-open' : ''}`} aria-labelledby={`${fold}-title`}>
       <div class="row apart">
-        <h3 id={`${fold}-title`}>
-          <TermLink term="own-results">{title}</TermLink>
-        </h3>
-        <span class={on ? 'act' : 'quiet'}>{on ? `On since ${dateIn(setup.store.zone, on.since)}` : 'Off'}</span>
+        <h2 class="correction-title" id={`${fold}-title`}>
+          <TermLink term={id === 'win' ? 'won-cars' : 'own-results'}>{title}</TermLink>
+        </h2>
+        <span class={on ? 'act' : 'quiet'}>
+          {on ? `On since ${dateInWords(dateIn(setup.store.zone, on.since))}` : 'Off'}
+        </span>
       </div>
       <p>{what}</p>
       {enough ? (
@@ -93,9 +96,9 @@ function Switching({ finding, data }: CorrectionRowProps) {
   return (
     <div class="stack loose">
       <section class="stack" aria-label="Effect">
-        <h4>
+        <h3>
           {on && !renewed ? 'If you switch it off' : renewed ? 'If you take the new value' : 'If you switch it on'}
-        </h4>
+        </h3>
         {result === null ? (
           <p role="status">{failed ?? `Working out ${data.open.length} open lots: ${done} done.`}</p>
         ) : (

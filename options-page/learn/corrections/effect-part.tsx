@@ -27,7 +27,7 @@ export function EffectPart({ effect }: { effect: Effect }) {
       <p>
         {moved.length === 0
           ? `None of the ${lots} open max bids would move.`
-          : `${moved.length} of ${lots} open max bids would move, on average over all ${moveWords(average)}.`}
+          : `${moved.length} of ${lots} open max bids would move, ${moveWords(average)} on average over all of them.`}
       </p>
       {moved.length > 0 && (
         <ScrollX label="Max bids that would move">

@@ -12,7 +12,7 @@ export function FiguresList({ finding }: { finding: Finding }) {
   const few = finding.figures.length - enough.length;
   const more = enough.length - shown.length;
   return (
-    <ul class="plain-list stack correction-figures">
+    <ul class="correction-list correction-figures">
       {shown.map((figure) => (
         <li key={figure.label}>
           <FigureLine figure={figure} />

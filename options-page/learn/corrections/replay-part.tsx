@@ -10,6 +10,7 @@ import { roundedCents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { Ledger, type LedgerColumn } from '../../../src/ui/tables/ledger.tsx';
 import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
+import { TermLink } from '../../../src/ui/term-link.tsx';
 import { moveWords } from './effect-part.tsx';
 import type { CorrectionData } from './use-correction-data.ts';
 import { useSlices } from './use-slices.ts';
@@ -26,7 +27,9 @@ export function ReplayPart({ id, data }: { id: CorrectionId; data: CorrectionDat
   const sums = useMemo(() => (result === null ? null : replaySums(result)), [result]);
   return (
     <section class="stack" aria-label="Replay">
-      <h4>Replay of the past</h4>
+      <h3>
+        <TermLink term="replay">Replay</TermLink> of the past
+      </h3>
       {!asked && (
         <>
           <p class="quiet small">
@@ -55,8 +58,8 @@ function Sums({ sums }: { sums: ReplaySums }) {
   return (
     <div class="stack" role="status">
       <p>
-        It would have been on for {on} past lots. {moved} max bids would have been others, on average over all{' '}
-        {moveWords(averageChange)}.
+        It would have been on for {on} past lots and moved {moved} of their max bids, {moveWords(averageChange)} on
+        average.
       </p>
       <p>
         Of {wins} wins, {notBought.length} would not have been bought. The wins left {money(profit)} so far; those still

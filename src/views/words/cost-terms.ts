@@ -98,11 +98,6 @@ export const COST_TERMS = {
     from: 'How often a sale is canceled, times what you lose each time.',
     change: inSetup('costs', 'Costs'),
   },
-  'own-results': {
-    term: 'Correction from your own results',
-    meaning: 'What your estimates missed in the past, if you let that count.',
-    from: 'Your won cars: what was expected beside what happened.',
-  },
   'required-profit': {
     term: 'Profit you require',
     meaning: 'The least a deal must earn to be worth doing.',

@@ -1,3 +1,4 @@
+import { CORRECTION_TERMS } from './correction-terms.ts';
 import { COST_TERMS } from './cost-terms.ts';
 import { LOT_TERMS } from './lot-terms.ts';
 import { OTHER_TERMS } from './other-terms.ts';
@@ -8,6 +9,7 @@ import type { Term } from './term.ts';
 export type TermId =
   | keyof typeof LOT_TERMS
   | keyof typeof COST_TERMS
+  | keyof typeof CORRECTION_TERMS
   | keyof typeof RISK_TERMS
   | keyof typeof OTHER_TERMS;
 
@@ -21,5 +23,6 @@ export const GLOSSARY: readonly TermGroup[] = [
   { title: 'The lot', terms: LOT_TERMS },
   { title: 'From retail down to the max bid', terms: COST_TERMS },
   { title: 'Risk and cash', terms: RISK_TERMS },
+  { title: 'Corrections from your own results', terms: CORRECTION_TERMS },
   { title: 'Other words', terms: OTHER_TERMS },
 ];

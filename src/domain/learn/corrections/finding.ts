@@ -108,9 +108,9 @@ const FIGURES: Readonly<Record<CorrectionId, (ask: FindingsAsk) => readonly Plai
   asking: (ask) =>
     one('Sold, of what was asked', 'share', estimationOf(ask).askingRatioPpm / PPM, slopesOf(ask).asking),
   retailLevel: ({ evidence, now, setup }) =>
-    one('Sold, of what was expected', 'times', 1, retailLevel(evidence.retail, now, halfLife(setup))),
+    one('Sold, against what was expected', 'times', 1, retailLevel(evidence.retail, now, halfLife(setup))),
   retailSpread: ({ evidence, now, setup }) =>
-    one('Range, of the one expected', 'times', 1, retailSpread(evidence.retail, now, halfLife(setup))),
+    one('Range, against the one expected', 'times', 1, retailSpread(evidence.retail, now, halfLife(setup))),
   recon: ({ evidence, now, setup }) =>
     reconRatios(evidence.recon, now, halfLife(setup)).flatMap(({ label, ...learned }) =>
       one(label, 'times', 1, learned),

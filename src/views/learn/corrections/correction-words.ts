@@ -77,18 +77,21 @@ export const SHOWN_ORDER: readonly CorrectionId[] = [
 ];
 
 const number = (value: number, digits: number): string =>
-  value.toLocaleString('en-US', { maximumFractionDigits: digits, minimumFractionDigits: digits });
+  value
+    .toLocaleString('en-US', { maximumFractionDigits: digits, minimumFractionDigits: digits })
+    // A true minus, and none before a figure that rounds to nothing.
+    .replace(/^-(0(\.0+)?$)?/, (_, nothing: string | undefined) => nothing ?? '−');
 
-/** A value of a figure with its unit: "2.9%", "0.98 times", "46 days". */
+/** A value of a figure with its unit: "2.9%", "+30%" for 1.3 times, "46 days". */
 export function figureWords(unit: Figure['unit'], value: number): string {
   if (unit === 'days') return `${number(value, 0)} days`;
-  if (unit === 'times') return `${number(value, 2)} times`;
+  if (unit === 'times') return `${value >= 1.0005 ? '+' : ''}${number((value - 1) * 100, 1)}%`;
   return `${number(value * 100, 1)}%`;
 }
 
-/** "0.94 to 1.02 times". */
+/** "−6.1% to +2.3%". */
 export function rangeWords({ unit, learned: { low, high } }: Pick<Figure, 'unit' | 'learned'>): string {
-  const from = figureWords(unit, low).replace(/ (times|days)$/, '');
+  const from = figureWords(unit, low).replace(/ days$/, '');
   return `${from} to ${figureWords(unit, high)}`;
 }
 

@@ -23,11 +23,11 @@ interface Act {
 export async function playInto(
   store: Store,
   clock: { set(to: number): void },
-  { lots, setup }: Pick<InventedStore, 'lots' | 'setup'>,
+  { lots, setup, now }: InventedStore,
 ): Promise<ReadonlyMap<LotId, LotId>> {
   const ids = new Map<LotId, LotId>();
   const idOf = (lot: LotId): LotId => ids.get(lot) ?? lot;
-  const first = Math.min(...lots.map(({ past }) => past.forecast.at));
+  const first = Math.min(now, ...lots.map(({ past }) => past.forecast.at));
   clock.set(first - 2 * DAY);
   value(await store.saveSetup(setup));
   const acts = lots.flatMap((lot) => actsOf(store, lot, ids, idOf, setup.store.zone));
