@@ -66,7 +66,9 @@ export function CorrectionRow({ finding, data }: CorrectionRowProps) {
           </button>
         </p>
       )}
-      <div id={fold}>{open && <Switching finding={finding} data={data} />}</div>
+      <div id={fold} hidden={!open}>
+        {open && <Switching finding={finding} data={data} />}
+      </div>
     </li>
   );
 }

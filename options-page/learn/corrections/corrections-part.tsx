@@ -30,9 +30,10 @@ export function CorrectionsPart() {
           that it had then: a max bid never moves by itself. The worksheet shows each as a line of its own.
         </p>
         <p class="quiet small correction-prose">
-          Ranges hold the truth in 19 of 20 cases, as long as the next cars are like the last. A few cases lean on a{' '}
-          <TermLink term="starting-assumption">starting assumption</TermLink>, and old ones{' '}
-          <TermLink term="case-half-life">count for less</TermLink>. Estimates can be wrong, and money can be lost.
+          Ranges hold the truth in 19 of 20 cases, as long as the next cars are like the last. Few cases lean on a{' '}
+          <TermLink term="starting-assumption">starting assumption</TermLink> and old ones{' '}
+          <TermLink term="case-half-life">count for less</TermLink> than new ones. Estimates can be wrong, and money can
+          be lost.
         </p>
       </div>
       <div class="fields correction-forgetting">

@@ -22,7 +22,7 @@ export const CORRECTION_TEXTS: Readonly<Record<CorrectionId, CorrectionText>> = 
   },
   retailLevel: {
     title: 'Retail',
-    what: 'Moves every retail estimate by what your sold cars brought on average, more or less than expected.',
+    what: 'Moves every retail estimate by what your sold cars brought on average, more or less than expected. One kind of car may be behind it: look under “By venue, car and person” first.',
     cases: ['cars sold at retail', 'car sold at retail'],
     record: 'Record the sale of each won car in its folder under Books.',
   },
