@@ -1,6 +1,6 @@
 import type { Figure, Finding } from '../../../src/domain/learn/corrections/finding.ts';
 import { figureWords, rangeWords } from '../../../src/views/learn/corrections/correction-words.ts';
-import { RangePicture } from './range-picture.tsx';
+import { LearnedRange } from './learned-range.tsx';
 
 /** More lines than this are a table of their own, and the screen is for deciding. */
 const SHOWN = 6;
@@ -36,7 +36,7 @@ function FigureLine({ figure }: { figure: Figure }) {
         <span>{label}</span>
         <strong>{figureWords(unit, learned.value)}</strong>
       </div>
-      <RangePicture figure={figure} />
+      <LearnedRange figure={figure} />
       <p class="quiet small">
         Range {rangeWords(figure)}; without it {figureWords(unit, without)}. {Math.round(learned.priorShare * 100)}% of
         it is still the starting assumption.

@@ -32,7 +32,10 @@ export function walkOf({
   const off = retail === undefined ? 0 : retail.uncapped - retail.mean;
   const lowest = retail?.ceilings.find((one) => one.lowest);
   if (retail === undefined || off === 0 || lowest === undefined) {
-    return { from: breakdown.retail, steps, to: breakdown.price };
+    // Elsewhere the worksheet tells retail as corrected; the two figures must not pass for one.
+    const isOther = breakdown.retail.cents !== result.breakdown.retail.cents;
+    const from = isOther ? { ...breakdown.retail, label: 'Retail before corrections' } : breakdown.retail;
+    return { from, steps, to: breakdown.price };
   }
   const label = `Capped by a substitute: ${lowest.ceiling.label}, ${formatMoney(lowest.cap, { cents: 'never' })}`;
   return {

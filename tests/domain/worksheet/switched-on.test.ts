@@ -117,6 +117,8 @@ describe('the walk with corrections', () => {
   test('begins with the estimate as it was entered and names each correction', () => {
     const { from, steps } = walkOf(sheetOf(LOT, { ...SETUP, corrections: ALL }));
     expect(from.cents).toBe(walkOf(sheetOf(LOT)).from.cents);
+    expect(from.label).toBe('Retail before corrections');
+    expect(walkOf(sheetOf(LOT, withOnly('recon'))).from.label).toBe('Expected retail');
     expect(steps.filter(({ key }) => key.startsWith('correction-')).map(({ label }) => label)).toEqual([
       'Correction: miles and age',
       'Correction: asking prices',

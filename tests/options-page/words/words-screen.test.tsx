@@ -42,7 +42,10 @@ test('every line of the worksheet has an entry', () => {
   expect(Object.values(TERM_OF_LINE).filter((id) => !ids.includes(id))).toEqual([]);
 });
 
-test('where a figure can be changed is named as Setup names it', () => {
-  const parts = new Map(SETUP_PARTS.map(({ id, title }) => [`#/setup/${id}`, `Setup › ${title}`]));
+test('where a figure can be changed is named as Setup names it, or is where corrections are switched', () => {
+  const parts = new Map([
+    ['#/learn/corrections', 'Learn › Corrections'],
+    ...SETUP_PARTS.map(({ id, title }): [string, string] => [`#/setup/${id}`, `Setup › ${title}`]),
+  ]);
   for (const { change } of terms) if (change) expect(change.label).toBe(parts.get(change.href));
 });
