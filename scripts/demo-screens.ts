@@ -46,6 +46,7 @@ export const DEMO_SCREENS: readonly DemoScreen[] = [
   { name: 'books-month', address: `${PAGE}#/books/month` },
   { name: 'books-review', address: `${PAGE}#/books/review` },
   { name: 'backup', address: `${PAGE}#/backup` },
+  { name: 'learn-corrections', address: `${PAGE}#/learn/corrections` },
   ...['store', 'venues', 'fees', 'recon', 'holding', 'titles', 'busy', 'alerts', 'estimating', 'sites', 'accounts'].map(
     (part) => ({
       name: `setup-${part}`,

@@ -33,6 +33,7 @@ const loadKeep = () => forTheDesk().then((m) => m.KeepScreen);
 const loadBooks = () => forTheDesk().then((m) => m.BooksScreen);
 const loadStart = () => forTheDesk().then((m) => m.StartScreen);
 const loadWords = () => forTheDesk().then((m) => m.WordsScreen);
+const loadLearn = () => forTheDesk().then((m) => m.LearnScreen);
 const loadDemo = () => import('../demo-load/demo-load.tsx').then((m) => m.DemoLoad);
 
 const TITLES: Record<Route['screen'], string> = {
@@ -46,6 +47,7 @@ const TITLES: Record<Route['screen'], string> = {
   add: 'Add lots',
   setup: 'Setup',
   books: 'Books',
+  learn: 'Learn',
   backup: 'Backup',
   todo: 'To do',
   won: 'After the sale',
@@ -107,6 +109,8 @@ function Screen({ route }: { route: Route }) {
       return <Lazy load={loadSetup} props={{ part: route.part }} />;
     case 'books':
       return <Lazy load={loadBooks} props={{ part: route.part, more: route.more }} />;
+    case 'learn':
+      return <Lazy load={loadLearn} props={{ part: route.part }} />;
     case 'backup':
       return <Lazy load={loadKeep} props={{}} />;
     case 'todo':

@@ -35,7 +35,13 @@ export const DAILY: readonly PlaceGroup[] = [
       { hash: '#/disputes', label: 'Disputes', screens: ['disputes', 'dispute', 'open-dispute'] },
     ],
   },
-  { name: 'Bookkeeping', places: [{ hash: '#/books/monday', label: 'Books', screens: ['books'], counts: 'books' }] },
+  {
+    name: 'Bookkeeping',
+    places: [
+      { hash: '#/books/monday', label: 'Books', screens: ['books'], counts: 'books' },
+      { hash: '#/learn', label: 'Learn', screens: ['learn'] },
+    ],
+  },
 ];
 
 /** Where one goes now and then. They stand apart, so that the days' own row stays short. */

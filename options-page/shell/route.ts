@@ -27,6 +27,7 @@ export type Route =
   | { readonly screen: 'dispute'; readonly id: string }
   | { readonly screen: 'open-dispute'; readonly lot: string }
   | { readonly screen: 'books'; readonly part: string; readonly more: string }
+  | { readonly screen: 'learn'; readonly part: string }
   /** `term` is the entry that a label leads to, or empty. */
   | { readonly screen: 'words'; readonly term: string }
   /** The first page after the installation. */
@@ -50,6 +51,7 @@ export function readRoute(hash: string): Route {
     case 'now':
       return { screen: 'now', id: rest };
     case 'results':
+    case 'learn':
     case 'setup':
       return { screen, part: rest };
     case 'books':

@@ -24,6 +24,7 @@ const SCREENS = [
   '#/books/review',
   '#/backup',
   '#/todo',
+  '#/learn/corrections',
   '#/disputes',
   '#/open-dispute',
   '#/setup/after',
