@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { AXE, violations } from './axe.ts';
 import { goTo, openDemo } from './demo.ts';
 import { useBrowser } from './drivers/use-browser.ts';
 
@@ -56,6 +57,23 @@ test(
     expect(await page.run((id) => document.getElementById(id), row.id)).toBeNull();
   },
   PLANNED * 2,
+);
+
+test(
+  'axe finds nothing on a plan that is made, wide or narrow, light or dark, and nothing scrolls sideways',
+  async () => {
+    const page = await browser.pageAt('options-page/index.html');
+    await page.addProgram(AXE);
+    for (const width of [1280, 400]) {
+      await page.resize(width, 800);
+      await page.until(() => document.documentElement.scrollWidth <= innerWidth);
+      await page.showAs({ dark: width === 400 });
+      expect(await violations(page)).toEqual([]);
+    }
+    await page.showAs({});
+    await page.resize(1280, 800);
+  },
+  PLANNED,
 );
 
 test(
