@@ -1,4 +1,3 @@
-import { useEffect } from 'preact/hooks';
 import { Contained } from '../../src/ui/contained.tsx';
 import { isDemo } from '../../src/ui/demo-mode.ts';
 import { Lazy } from '../../src/ui/lazy.tsx';
@@ -10,6 +9,7 @@ import { DemoStrip } from './demo-strip.tsx';
 import { OldZoneNote } from './old-zone-note.tsx';
 import type { Route } from './route.ts';
 import { StoreClock } from './store-clock.tsx';
+import { usePageHeads } from './use-page-heads.ts';
 import { useRoute } from './use-route.ts';
 import { WhoAsks } from './who-asks.tsx';
 
@@ -64,10 +64,8 @@ const TITLES: Record<Route['screen'], string> = {
 export function App() {
   const route = useRoute();
   const workspace = useWorkspace();
-  useEffect(() => {
-    document.title = `${TITLES[route.screen]} · Headroom`;
-  }, [route.screen]);
   const { store } = workspace.setup;
+  usePageHeads(TITLES[route.screen], store);
   return (
     <CountedFrame
       screen={route.screen}

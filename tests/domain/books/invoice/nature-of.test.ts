@@ -18,7 +18,7 @@ describe('what an amount is', () => {
     ['Payment processing charge', UP, 'cost'],
     ['WIRE/CHECK CONVENIENCE', UP, 'cost'],
     ['Returned payment fee', UP, 'cost'],
-    ['Sale of 2019 Dunmore Courier Van, paid in full waiver n/a', UP, 'cost'],
+    ['Sale of 2019 Dunmore Parcel Van, paid in full waiver n/a', UP, 'cost'],
     ['Courtesy credit', DOWN, 'cost'],
     ['Wire fee waived', DOWN, 'cost'],
     ['Sales tax removed - resale certificate received', DOWN, 'cost'],
