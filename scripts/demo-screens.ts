@@ -43,8 +43,13 @@ export const DEMO_SCREENS: readonly DemoScreen[] = [
   { name: 'books-folder', address: `${PAGE}#/books`, follow: ['main a[href^="#/books/0"]'] },
   { name: 'books-invoices', address: `${PAGE}#/books/invoices` },
   { name: 'books-share', address: `${PAGE}#/books/share` },
+  { name: 'books-sold', address: `${PAGE}#/books/sold` },
   { name: 'books-month', address: `${PAGE}#/books/month` },
   { name: 'books-review', address: `${PAGE}#/books/review` },
+  { name: 'learn', address: `${PAGE}#/learn` },
+  { name: 'learn-money', address: `${PAGE}#/learn/money` },
+  { name: 'learn-misses', address: `${PAGE}#/learn/misses` },
+  { name: 'learn-groups', address: `${PAGE}#/learn/groups` },
   { name: 'backup', address: `${PAGE}#/backup` },
   { name: 'learn-corrections', address: `${PAGE}#/learn/corrections` },
   ...['store', 'venues', 'fees', 'recon', 'holding', 'titles', 'busy', 'alerts', 'estimating', 'sites', 'accounts'].map(

@@ -6,6 +6,7 @@ import { MondayPart } from './monday/monday-part.tsx';
 import { MonthPart } from './month/month-part.tsx';
 import { ReviewPart } from './review/review-part.tsx';
 import { SharePart } from './share/share-part.tsx';
+import { SoldPart } from './sold/sold-part.tsx';
 import { BooksContext, useReadBooks } from './use-books.ts';
 import './books.css';
 
@@ -21,6 +22,7 @@ const PARTS = [
   { part: '', label: 'Folders' },
   { part: 'invoices', label: 'Invoices' },
   { part: 'share', label: 'Split a bill' },
+  { part: 'sold', label: 'Sold cars' },
   { part: 'month', label: 'Month' },
   { part: 'review', label: 'Review' },
 ] as const;
@@ -64,6 +66,8 @@ function Part({ part, more }: BooksScreenProps) {
       return <MondayPart />;
     case 'share':
       return <SharePart />;
+    case 'sold':
+      return <SoldPart />;
     case 'month':
       return <MonthPart wanted={more} />;
     case 'review':

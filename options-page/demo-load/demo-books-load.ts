@@ -2,6 +2,7 @@ import { type DemoWin, demoBooks } from '../../src/demo/demo-books.ts';
 import { NEW_BOOKKEEPING } from '../../src/domain/accounts/accounts.ts';
 import { firstDayOf, monthBefore, monthOf } from '../../src/domain/books/month.ts';
 import { toClose } from '../../src/domain/books/post/post-months.ts';
+import type { LotId } from '../../src/domain/lot/lot.ts';
 import { cents } from '../../src/domain/money/cents.ts';
 import type { Setup } from '../../src/domain/setup/setup.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
@@ -10,15 +11,23 @@ import type { Store } from '../../src/store/store.ts';
 import { foldersOf } from '../../src/views/books/folders-of.ts';
 import { postedBooks } from '../../src/views/books/posted-books.ts';
 
-/** Books what the invented bookkeeper has done so far with the demo's wins. Null when all went well, else why not. */
-export async function loadDemoBooks(store: Store, setup: Setup, now: Instant): Promise<string | null> {
+/**
+ * Books what the invented bookkeeper has done so far with the demo's wins. Null when all went well, else why not.
+ * @param done lots of which everything is booked already
+ */
+export async function loadDemoBooks(
+  store: Store,
+  setup: Setup,
+  now: Instant,
+  done: ReadonlySet<LotId> = new Set(),
+): Promise<string | null> {
   const { zone } = setup.store;
   const today = dateIn(zone, now);
   const lots = await store.allLots();
   const wins = lots
     .flatMap(({ id, facts, sale }): DemoWin[] => {
       const noted = sale?.result;
-      if (noted?.result.ended !== 'won') return [];
+      if (noted?.result.ended !== 'won' || done.has(id)) return [];
       return [{ lot: id, facts, hammer: noted.result.hammerCents, day: dateIn(zone, noted.at) }];
     })
     .sort((a, b) => (a.day < b.day ? -1 : 1));

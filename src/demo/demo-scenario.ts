@@ -18,6 +18,7 @@ import { closeInMinutes, closeInStoreTime, comingSaturday, type DemoVenue, doubt
 import { ceilingsFor, claimsFor, compsFor } from './demo-evidence.ts';
 import { type DemoPast, demoPast } from './demo-past.ts';
 import { demoPurse } from './demo-purse.ts';
+import { demoSeason, type SeasonLot } from './demo-season.ts';
 import { DEMO_ZONE, demoSetup } from './demo-setup.ts';
 import { demoVin } from './demo-vin.ts';
 
@@ -26,6 +27,8 @@ export interface DemoScenario {
   readonly lots: readonly NewLot[];
   /** The weeks before. */
   readonly past: DemoPast;
+  /** Half a year before those. */
+  readonly season: readonly SeasonLot[];
   /** Some of their wins and losses, and what became of them. */
   readonly aftermath: readonly AftermathSale[];
   /** What there is to buy with until the weekend is over. */
@@ -130,6 +133,13 @@ export function demoScenario(now: Instant, ids: () => LotId): DemoScenario {
       saturday,
       today,
       again: sameCar(lots[AGAIN]?.facts ?? {}),
+      ids,
+      factsOf: (i, venue, close) => demoFacts(i, venue, close, today),
+    }),
+    season: demoSeason({
+      setup,
+      now,
+      today,
       ids,
       factsOf: (i, venue, close) => demoFacts(i, venue, close, today),
     }),

@@ -2,6 +2,7 @@ import type { ComparedLine } from '../books/folder/compare-lines.ts';
 import type { LotId } from '../lot/lot.ts';
 import type { Cents } from '../money/cents.ts';
 import type { Ending } from '../sale/result.ts';
+import type { PurseEntry } from '../setup/purse-entry.ts';
 import type { Instant } from '../time/instant.ts';
 import type { LocalDate } from '../time/local-date.ts';
 import type { Forecast } from './forecast.ts';
@@ -58,4 +59,6 @@ export interface PastLot {
   readonly kind: string;
   readonly forecast: Forecast;
   readonly happened: Happened;
+  /** What there was to buy with, as it was counted last before the close; undefined where nobody had said. */
+  readonly purse?: PurseEntry | undefined;
 }

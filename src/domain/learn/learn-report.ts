@@ -1,6 +1,7 @@
 import { groupBy } from '../group-by.ts';
-import { mondayOf } from '../time/calendar-day.ts';
+import { daysBetween, mondayOf } from '../time/calendar-day.ts';
 import type { LocalDate } from '../time/local-date.ts';
+import { dateIn } from '../time/wall-clock.ts';
 import type { PastLot } from './happened.ts';
 import type { Limits } from './money/hindsight.ts';
 import { lostLot } from './money/lost-lot.ts';
@@ -79,15 +80,8 @@ export function scoresBy(
   return (by === 'quarter' ? groups.reverse() : groups).map(([key, own]) => ({ key, scores: scoresOf(own, looking) }));
 }
 
-/**
- * Where the money went.
- * @param limitsOf what there was to spend in the week of that Monday; undefined where nobody said
- */
-export function moneyOf(
-  past: readonly PastLot[],
-  today: LocalDate,
-  limitsOf: (week: LocalDate) => Limits | undefined,
-): Money {
+/** Where the money went. */
+export function moneyOf(past: readonly PastLot[], today: LocalDate): Money {
   const timely = past.filter(({ forecast }) => !forecast.late);
   const cars = timely
     .flatMap((one): WalkedCar[] => {
@@ -98,14 +92,14 @@ export function moneyOf(
   return {
     cars,
     average: averageWalk(cars.map(({ walk }) => walk)),
-    weeks: weeksOf(timely, limitsOf),
+    weeks: weeksOf(timely),
     misses: missesOf(past, today),
   };
 }
 
 const settledOn = ({ past: { happened } }: WalkedCar): string => happened.bought?.sale?.date ?? happened.date;
 
-function weeksOf(past: readonly PastLot[], limitsOf: (week: LocalDate) => Limits | undefined): SaleWeek[] {
+function weeksOf(past: readonly PastLot[]): SaleWeek[] {
   const weeks = [...groupBy(past, ({ happened }) => mondayOf(happened.date))].sort(([a], [b]) => (a < b ? 1 : -1));
   return weeks.flatMap(([week, own]): SaleWeek[] => {
     const decided = own.filter(({ happened: { ended } }) => ended === 'won' || ended === 'lost');
@@ -113,8 +107,21 @@ function weeksOf(past: readonly PastLot[], limitsOf: (week: LocalDate) => Limits
     const known = new Set(lots.map(({ lot }) => lot));
     const unknown = decided.flatMap(({ lot }) => (known.has(lot) ? [] : lot)).sort();
     if (lots.length === 0) return [];
-    return [saleWeek(week, lots, limitsOf(week) ?? { cash: 0, line: 0, places: 0 }, unknown)];
+    return [saleWeek(week, lots, limitsOf(decided, week), unknown)];
   });
+}
+
+/** More than any week could take: where a limit was not said, there is none. */
+const NO_LIMIT = Number.MAX_SAFE_INTEGER;
+
+/** The purse by which the week's first lot closed, if it was counted for that week. */
+function limitsOf(lots: readonly PastLot[], week: LocalDate): Limits | null {
+  const [first] = lots.toSorted((a, b) => a.happened.at - b.happened.at || (a.lot < b.lot ? -1 : 1));
+  const purse = first?.purse;
+  if (purse === undefined || first === undefined) return null;
+  const counted = daysBetween(dateIn(first.forecast.context.setup.store.zone, purse.countedAt), week);
+  if (counted > 7) return null;
+  return { cash: purse.cashCents, line: purse.lineCents ?? NO_LIMIT, places: purse.places ?? NO_LIMIT };
 }
 
 /** A lot that we or another bought, with what it takes at that price. A sale that was canceled since still took the purse. */

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { positiveCentsSchema } from '../money/cents.ts';
+import { sharePpmSchema } from '../money/rate.ts';
 import { instantSchema } from '../time/instant.ts';
 
 /** What somebody did or saw at the sale. Headroom never bids: it keeps what its user says that he did. */
@@ -23,6 +24,8 @@ export const bidActionSchema = z.strictObject({
   maxBidCents: z.optional(z.nullable(positiveCentsSchema)),
   /** What the plan bid at that moment; null when it left the lot out, absent when there was no plan for it. */
   plannedCents: z.optional(z.nullable(positiveCentsSchema)),
+  /** The chance to win that was given to it then, ppm; absent when there was not enough history to say. */
+  chancePpm: z.optional(sharePpmSchema),
   /**
    * What the venue says of our bid: that it has it, that it leads, that another leads, or that it never got it. Of one that was
    * withdrawn, `accepted`: it let us go.

@@ -1,11 +1,13 @@
 import { ownBids } from '../../domain/bid/own-bids.ts';
 import type { PurchaseFolder } from '../../domain/books/folder/folder.ts';
 import { boughtOf } from '../../domain/learn/bought-of.ts';
+import type { PlanForecast } from '../../domain/learn/forecast.ts';
 import { forecastOf } from '../../domain/learn/forecast-of.ts';
 import type { Happened, PastLot } from '../../domain/learn/happened.ts';
 import { lotTitle } from '../../domain/lot/car-name.ts';
 import type { LotFacts, LotId } from '../../domain/lot/lot.ts';
 import type { Cents } from '../../domain/money/cents.ts';
+import { PPM } from '../../domain/money/rate.ts';
 import type { Result } from '../../domain/sale/result.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import { wholeSetup } from '../../domain/setup/starting-setup.ts';
@@ -79,6 +81,7 @@ function pastLot(
     estimator: then.estimator,
     facts,
     context,
+    plan: planOf(then.lot),
     hammer: hammer === null ? null : { cents: hammer, ours: result.ended === 'won' },
   });
   const happened: Happened = {
@@ -97,8 +100,23 @@ function pastLot(
     kind: kindOf(facts),
     forecast,
     happened,
+    purse: then.setup?.purse,
   };
 }
+
+/**
+ * What the plan said when our last bid before the close was placed, with the chance that was given to that bid; undefined where
+ * there was no plan for it.
+ */
+function planOf(lot: LotState): PlanForecast | undefined {
+  if (lot.planChoice === 'skipped') return { bid: null };
+  const last = biddingOf(lot).bids.findLast(({ action, cents }) => cents !== undefined && BIDS.has(action));
+  if (last?.plannedCents === undefined) return undefined;
+  const { plannedCents: bid, chancePpm } = last;
+  return { bid, ...(chancePpm !== undefined && { chance: chancePpm / PPM }) };
+}
+
+const BIDS: ReadonlySet<string> = new Set(['proxy-placed', 'proxy-raised', 'proxy-cut', 'live-bid']);
 
 function hammerOf(result: Result): Cents | null {
   return result.ended === 'won' || result.ended === 'lost' ? (result.hammerCents ?? null) : null;

@@ -1,5 +1,6 @@
 import { CORRECTION_TERMS } from './correction-terms.ts';
 import { COST_TERMS } from './cost-terms.ts';
+import { LEARN_TERMS } from './learn-terms.ts';
 import { LOT_TERMS } from './lot-terms.ts';
 import { OTHER_TERMS } from './other-terms.ts';
 import { RISK_TERMS } from './risk-terms.ts';
@@ -11,6 +12,7 @@ export type TermId =
   | keyof typeof COST_TERMS
   | keyof typeof CORRECTION_TERMS
   | keyof typeof RISK_TERMS
+  | keyof typeof LEARN_TERMS
   | keyof typeof OTHER_TERMS;
 
 export interface TermGroup {
@@ -23,6 +25,7 @@ export const GLOSSARY: readonly TermGroup[] = [
   { title: 'The lot', terms: LOT_TERMS },
   { title: 'From retail down to the max bid', terms: COST_TERMS },
   { title: 'Risk and cash', terms: RISK_TERMS },
+  { title: 'What happened against what was expected', terms: LEARN_TERMS },
   { title: 'Corrections from your own results', terms: CORRECTION_TERMS },
   { title: 'Other words', terms: OTHER_TERMS },
 ];

@@ -1,7 +1,12 @@
 // @vitest-environment jsdom
+
 import { act } from 'preact/test-utils';
 import { expect, test } from 'vitest';
 import { readRoute } from '../../../options-page/shell/route.ts';
+import { wholeSetup } from '../../../src/domain/setup/starting-setup.ts';
+import type { LocalDate } from '../../../src/domain/time/local-date.ts';
+import { zone } from '../../../src/domain/time/zone.ts';
+import { foldersOf } from '../../../src/views/books/folders-of.ts';
 import { value } from '../../store/open-test-store.ts';
 import { button, demoBooksPages, has, lots, press, rowsOf, said, sees, show, store } from './demo-books-page.tsx';
 
@@ -195,4 +200,24 @@ test('the Monday list names what is open in the demo, and each line leads to whe
   expect(lines.length).toBeGreaterThan(0);
   for (const { hash } of lines) expect(readRoute(hash).screen).not.toBe('unknown');
   expect(document.body.textContent).toContain(`${lines.length} things to settle.`);
+});
+
+test('a list of sold cars is matched to the folders; what fits no car is named, and only ticked rows are recorded', async () => {
+  const setup = wholeSetup(await store.setup(), zone('America/Boise'));
+  const { folders } = foldersOf(lots, await store.books(), new Map(), setup, '2026-11-25' as LocalDate);
+  const waiting = folders.filter(({ stage }) => stage === 'in-stock');
+  const vins = waiting.map(({ facts }) => facts.vin);
+  await show('sold');
+  const box = document.querySelector('textarea');
+  if (box === null) throw new Error('no box for the rows');
+  act(() => {
+    box.value = `VIN\tSold date\tPrice\n${vins[0]}\t2026-11-24\t$24,500\n1LX3H4C21M0100000\t2026-11-24\t$20,000\n${vins[1]}\t2026-11-24\tsoon\n`;
+    box.dispatchEvent(new Event('input', { bubbles: true }));
+  });
+  press('Preview rows');
+  await sees(has('3 rows: 1 car found, 1 without a car, 1 not readable.'));
+  press('Record 1 sale');
+  await sees(has('2 rows were not recorded'));
+  const { outcomes } = await store.books();
+  expect(outcomes.get(waiting[0]?.lot as never)).toMatchObject({ priceCents: 2_450_000, buyer: 'retail' });
 });

@@ -19,6 +19,8 @@ export interface LostLot {
   readonly profit: Cents;
   /** Of an execution miss: no bid was in, it was below that price, or it was high enough and did not count. */
   readonly bid?: 'none' | 'too-low' | 'not-counted';
+  /** There was a purse, and nobody knows what the plan said of this lot: it may have held the bid back. */
+  readonly mayBePlanned?: boolean;
 }
 
 /**
@@ -26,17 +28,18 @@ export interface LostLot {
  * nothing was overpaid or saved by having been ready to pay more.
  * @returns null for a lot that was not lost, or of which the price or an estimate is not known
  */
-export function lostLot({ forecast, happened }: Pick<PastLot, 'forecast' | 'happened'>): LostLot | null {
+export function lostLot({
+  forecast,
+  happened,
+  purse,
+}: Pick<PastLot, 'forecast' | 'happened' | 'purse'>): LostLot | null {
   const { deal, maxBid, plan, late } = forecast;
   if (happened.ended !== 'lost' || deal === null || maxBid === undefined || late) return null;
   const { price: needed, profit } = deal;
   if (maxBid === null || needed > maxBid) return { because: profit > 0 ? 'rule' : 'rightly', needed, profit };
   if (plan !== undefined && (plan.bid === null || plan.bid < needed)) return { because: 'rationing', needed, profit };
   const { bid } = happened;
-  return {
-    because: 'execution',
-    needed,
-    profit,
-    bid: bid === null ? 'none' : bid < needed ? 'too-low' : 'not-counted',
-  };
+  const how = bid === null ? 'none' : bid < needed ? 'too-low' : 'not-counted';
+  const mayBePlanned = purse !== undefined && plan === undefined && how !== 'not-counted';
+  return { because: 'execution', needed, profit, bid: how, ...(mayBePlanned && { mayBePlanned }) };
 }

@@ -27,6 +27,8 @@ export interface RationingCost {
 export interface SaleWeek {
   /** Its Monday. */
   readonly week: LocalDate;
+  /** Whether the purse of that week is known; else the best is what the money that was spent could have earned. */
+  readonly ofPurse: boolean;
   readonly won: number;
   /** What the cars that were won were expected to earn at the prices paid. */
   readonly achieved: Cents;
@@ -46,11 +48,14 @@ export interface SaleWeek {
  */
 export const FAIR_SCORE = { low: 0.86, high: 0.96 } as const;
 
-/** Holds a week against hindsight, under what there was to spend. */
+/**
+ * Holds a week against hindsight.
+ * @param limits what there was to spend; null where nobody said, and then it is what was spent
+ */
 export function saleWeek(
   week: LocalDate,
   lots: readonly WeekLot[],
-  limits: Limits,
+  limits: Limits | null,
   unknown: readonly string[] = [],
 ): SaleWeek {
   const won = lots.filter((lot) => lot.won);
@@ -59,6 +64,7 @@ export function saleWeek(
   return {
     week,
     unknown,
+    ofPurse: limits !== null,
     won: won.length,
     achieved: cents(achieved),
     best: cents(all.profit),
@@ -73,7 +79,8 @@ export function saleWeek(
 }
 
 /** What was bought was within reach, whatever the purse said. */
-function enough({ cash, line, places }: Limits, won: readonly WeekLot[]): Limits {
+function enough(limits: Limits | null, won: readonly WeekLot[]): Limits {
+  const { cash, line, places } = limits ?? { cash: 0, line: 0, places: 0 };
   const took = (of: 'cash' | 'line') => won.reduce((sum, lot) => sum + lot[of], 0);
   return {
     cash: Math.max(cash, took('cash')),
