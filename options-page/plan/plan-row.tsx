@@ -59,7 +59,7 @@ export function PlanRow({ line: { lot, row, together }, standings, now, onAct }:
       </td>
       <td class="plan-chance">
         {row.chance === null ? (
-          <span class="missing">not known yet</span>
+          row.plannedBid !== null && <span class="missing">not known yet</span>
         ) : (
           <>
             {row.chance.words}

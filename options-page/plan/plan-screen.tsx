@@ -26,7 +26,7 @@ export function PlanScreen() {
   if (purse === null || !complete) return <StillReading title="Plan" words="Reading your purse…" />;
   if (purse === 'none') return <NoPurse />;
   return (
-    <section class="stack loose plan">
+    <section class="stack loose plan" aria-busy={plan === null}>
       <header class="row apart">
         <h1>Plan</h1>
         <button type="button" class="no-print" onClick={() => print()}>
@@ -76,6 +76,7 @@ function Made({ kept, holds }: { kept: KeptPlan; holds: boolean }) {
         <>
           <PlanFigures kept={kept} />
           <StandingNote standing={plan.standing} />
+          <PlanFan start={kept.purse.purse.cash} fan={plan.fan} zone={setup.store.zone} />
           {asked && (
             <section class="panel" aria-label={asked.name}>
               <p class="strong">{asked.name}</p>
@@ -90,7 +91,6 @@ function Made({ kept, holds }: { kept: KeptPlan; holds: boolean }) {
           <p class="small quiet no-print">
             Keys in a row: P pins it, S skips it, I ignores the plan for it, ↑ and ↓ move. The same key again undoes it.
           </p>
-          <PlanFan start={kept.purse.purse.cash} fan={plan.fan} zone={setup.store.zone} />
         </>
       )}
       {others.length > 0 && (
