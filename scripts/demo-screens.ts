@@ -42,6 +42,7 @@ export const DEMO_SCREENS: readonly DemoScreen[] = [
   { name: 'books', address: `${PAGE}#/books` },
   { name: 'books-folder', address: `${PAGE}#/books`, follow: ['main a[href^="#/books/0"]'] },
   { name: 'books-invoices', address: `${PAGE}#/books/invoices` },
+  { name: 'books-payables', address: `${PAGE}#/books/payables` },
   { name: 'books-share', address: `${PAGE}#/books/share` },
   { name: 'books-sold', address: `${PAGE}#/books/sold` },
   { name: 'books-month', address: `${PAGE}#/books/month` },

@@ -23,6 +23,7 @@ const SECTIONS: Record<SetupSection, string> = {
   alerts: 'when to remind before a close',
   sites: 'sale sites: their venues, and where on their pages a value was pointed at; optional',
   books: 'account names, and which costs are part of a car’s cost; optional',
+  vendors: 'who sends bills, and when each wants to be paid',
 };
 
 /**

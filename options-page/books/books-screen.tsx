@@ -4,6 +4,7 @@ import { FolderList } from './folder-list.tsx';
 import { InvoicesPart } from './invoices/invoices-part.tsx';
 import { MondayPart } from './monday/monday-part.tsx';
 import { MonthPart } from './month/month-part.tsx';
+import { PayablesPart } from './payables/payables-part.tsx';
 import { ReviewPart } from './review/review-part.tsx';
 import { SharePart } from './share/share-part.tsx';
 import { SoldPart } from './sold/sold-part.tsx';
@@ -21,6 +22,7 @@ const PARTS = [
   { part: 'monday', label: 'Monday list' },
   { part: '', label: 'Folders' },
   { part: 'invoices', label: 'Invoices' },
+  { part: 'payables', label: 'Payables' },
   { part: 'share', label: 'Split a bill' },
   { part: 'sold', label: 'Sold cars' },
   { part: 'month', label: 'Month' },
@@ -64,6 +66,8 @@ function Part({ part, more }: BooksScreenProps) {
       return <FolderList />;
     case 'monday':
       return <MondayPart />;
+    case 'payables':
+      return <PayablesPart />;
     case 'share':
       return <SharePart />;
     case 'sold':

@@ -19,6 +19,7 @@ const SCREENS = [
   '#/books',
   '#/books/monday',
   '#/books/invoices',
+  '#/books/payables',
   '#/books/share',
   '#/books/sold',
   '#/books/month',

@@ -25,6 +25,7 @@ export function BillForm({ folder }: { folder: PurchaseFolder }) {
   const [payee, setPayee] = useState<string>();
   const [number, setNumber] = useState<string>();
   const [owed, setOwed] = useState(false);
+  const [due, setDue] = useState<LocalDate>();
   const [credit, setCredit] = useState(false);
   const ready = amount !== undefined && amount !== 0;
 
@@ -40,6 +41,7 @@ export function BillForm({ folder }: { folder: PurchaseFolder }) {
         paid: owed ? 'owed' : 'bank',
         ...(payee && { payee }),
         ...(number && { document: { number } }),
+        ...(owed && due !== undefined && { due }),
         lines: [{ lot: folder.lot, cost, label: words, cents: signed, ...(against && { against }) }],
       },
       `${words}: ${formatMoney(signed)} recorded.`,
@@ -48,6 +50,7 @@ export function BillForm({ folder }: { folder: PurchaseFolder }) {
       setLabel(undefined);
       setAmount(undefined);
       setNumber(undefined);
+      setDue(undefined);
       setCredit(false);
     }
   };
@@ -69,6 +72,7 @@ export function BillForm({ folder }: { folder: PurchaseFolder }) {
           <TextInput label="Bill no." value={number} longest={120} onCommit={setNumber} />
         </div>
         <CheckInput label="Not paid yet" value={owed} onCommit={setOwed} />
+        {owed && <DateInput label="Due on" value={due} hint="Blank: by the vendor’s terms" onCommit={setDue} />}
         <CheckInput label="This is a credit" value={credit} onCommit={setCredit} />
         <div class="row">
           <button type="button" class="main" disabled={!ready} onClick={keep}>

@@ -38,6 +38,8 @@ export const costsSchema = z.strictObject({
   /** `owed` until a payment or the lender settles it; `bank` when it was paid at once. */
   paid: z.enum(['owed', 'bank']),
   document: z.optional(documentSchema),
+  /** By when it is to be paid, where the bill says so. */
+  due: z.optional(localDateSchema),
   lines: z.array(costLineSchema).check(z.minLength(1)),
   /** How one amount became several lines. */
   shared: z.optional(z.strictObject({ totalCents: centsSchema, by: z.enum(['equal', 'hammer', 'own-weights']) })),
@@ -48,7 +50,16 @@ export const paymentSchema = z.strictObject({
   date: localDateSchema,
   payee: z.optional(shortText),
   document: z.optional(documentSchema),
-  lines: z.array(z.strictObject({ lot: lotIdSchema, cents: amountSchema })).check(z.minLength(1)),
+  lines: z
+    .array(
+      z.strictObject({
+        lot: lotIdSchema,
+        cents: amountSchema,
+        /** The bill that it is set against, by its id; absent where only the car is known. */
+        bill: z.optional(z.string().check(z.minLength(1), z.maxLength(160))),
+      }),
+    )
+    .check(z.minLength(1)),
 });
 
 /** What a booked line really is. What is left out stays as it was booked. */

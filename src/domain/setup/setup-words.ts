@@ -19,6 +19,7 @@ export const SECTION_WORDS: Readonly<Record<SetupSection, string>> = {
   alerts: 'Reminders',
   sites: 'Sites',
   books: 'Accounts',
+  vendors: 'Vendors',
 };
 
 /** One element of a list, by the list's key. */

@@ -10,6 +10,7 @@ import { profitRulesSchema, standingCostsSchema, titleBrandSchema, undoneSchema 
 import { reconTemplateSchema } from './recon-template.ts';
 import { sitesSchema } from './site.ts';
 import { rushSchema, storeSchema } from './store.ts';
+import { vendorSchema } from './vendor.ts';
 import { venueSchema } from './venue.ts';
 
 const distinctIds = z.refine<readonly { id: string }[]>((list) => new Set(list.map((x) => x.id)).size === list.length, {
@@ -40,6 +41,8 @@ export const setupSectionsSchema = z.strictObject({
   sites: z.optional(sitesSchema),
   /** As with `estimation`: absent in setups older than it; `STARTING_BOOKKEEPING` then holds. */
   books: z.optional(bookkeepingSchema),
+  /** Haulers, shops and others who send bills, and when they want to be paid. */
+  vendors: z.optional(z.array(vendorSchema).check(z.maxLength(500))),
 });
 export type Setup = z.infer<typeof setupSectionsSchema>;
 export type SetupSection = keyof Setup;

@@ -2,6 +2,7 @@ import type { AccountNames } from '../../domain/accounts/accounts.ts';
 import type { BookedDocument } from '../../domain/books/booking.ts';
 import type { ComparedLine } from '../../domain/books/folder/compare-lines.ts';
 import type { PurchaseFolder } from '../../domain/books/folder/folder.ts';
+import type { OpenBill } from '../../domain/books/payables/payables.ts';
 import type { Posting, Transaction } from '../../domain/books/post/transaction.ts';
 import { carName } from '../../domain/lot/car-name.ts';
 import type { LotFacts } from '../../domain/lot/lot.ts';
@@ -139,6 +140,33 @@ export const LINE_COLUMNS: readonly OutColumn<FolderLineRow>[] = [
         unique(folder.costs.filter(({ key }) => line.actual.some((one) => one.key === key)).map(({ payee }) => payee)),
       ),
   },
+];
+
+export interface PayableRow {
+  readonly bill: OpenBill;
+  /** As the bills spell it. */
+  readonly vendor: string;
+}
+
+/** One row a bill on which something is still to be paid. */
+export const PAYABLE_COLUMNS: readonly OutColumn<PayableRow>[] = [
+  { heading: 'Vendor', means: 'Who sent the bill.', cell: ({ vendor }) => text(vendor) },
+  { heading: 'Bill number', means: 'As printed.', cell: ({ bill }) => text(bill.number) },
+  { heading: 'Bill date', means: 'Year-month-day.', cell: ({ bill }) => date(bill.date) },
+  { heading: 'Due on', means: 'Its own due date, else by the vendor’s terms.', cell: ({ bill }) => date(bill.dueOn) },
+  { heading: 'Amount', means: 'Of the whole bill, dollars.', cell: ({ bill }) => money(bill.cents) },
+  { heading: 'Still owed', means: 'What is left of it, dollars.', cell: ({ bill }) => money(bill.open) },
+  {
+    heading: 'Days past due',
+    means: 'Below zero while it is not due yet.',
+    cell: ({ bill }) => ({ text: String(bill.daysPastDue), kind: 'number' }),
+  },
+  {
+    heading: 'Age',
+    means: 'By days past due: current, 1-30, 31-60, 61-90 or over 90.',
+    cell: ({ bill }) => text(bill.bucket),
+  },
+  { heading: 'Remarks', means: 'What to know before it is paid.', cell: ({ bill }) => text(bill.remarks.join(' ')) },
 ];
 
 export interface PostingRow {

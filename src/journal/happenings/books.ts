@@ -28,9 +28,9 @@ const venueId = z.string().check(z.maxLength(200));
 export const BOOKS = [
   /** A bill that was typed in. */
   aboutBooks('costs-booked', costsSchema.shape, {
-    fold({ costs }, { date, paid, payee: from, document, lines }, noted) {
+    fold({ costs }, { date, due, paid, payee: from, document, lines }, noted) {
       lines.forEach((line, i) => {
-        costs.push({ ...line, ...noted, key: `${noted.entry}/${i}`, date, paid, payee: from, document });
+        costs.push({ ...line, ...noted, key: `${noted.entry}/${i}`, date, due, paid, payee: from, document });
       });
     },
     ofLot: withLinesOf,

@@ -14,6 +14,8 @@ export interface NotedCost extends CostLineBooked, Noted {
   /** Stands for the line, also after a month was closed with it. */
   readonly key: string;
   readonly date: LocalDate;
+  /** By when it is to be paid, where the bill says so. */
+  readonly due?: LocalDate | undefined;
   readonly paid: 'owed' | 'bank';
   readonly payee?: string | undefined;
   readonly document?: BookedDocument | undefined;
@@ -25,6 +27,8 @@ export interface NotedCost extends CostLineBooked, Noted {
 
 export interface NotedPayment extends Noted {
   readonly key: string;
+  /** The bill that it is set against. */
+  readonly bill?: string | undefined;
   readonly lot: LotId;
   readonly cents: Cents;
   readonly date: LocalDate;

@@ -4,10 +4,12 @@ import { setupSectionsSchema } from '../../../src/domain/setup/setup.ts';
 import { startingSetup } from '../../../src/domain/setup/starting-setup.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
 
-test('every section of the setup can be changed on a part of the screen, venues on two, but for what is switched under Learn', () => {
+test('every section of the setup can be changed on a part of the screen, venues on two, but for what is switched under Learn and the terms under Payables', () => {
   const shown = SETUP_PARTS.flatMap((part) => part.sections).toSorted();
   expect(shown).toEqual(
-    [...Object.keys(setupSectionsSchema.shape), 'venues'].filter((key) => key !== 'corrections').toSorted(),
+    [...Object.keys(setupSectionsSchema.shape), 'venues']
+      .filter((key) => key !== 'corrections' && key !== 'vendors')
+      .toSorted(),
   );
 });
 

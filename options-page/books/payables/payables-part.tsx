@@ -1,0 +1,141 @@
+import { useMemo, useState } from 'preact/hooks';
+import { readTerms, type Terms, termsInWords } from '../../../src/domain/accounts/terms.ts';
+import { BUCKETS } from '../../../src/domain/books/payables/ageing.ts';
+import type { VendorPayables } from '../../../src/domain/books/payables/payables.ts';
+import { type Cents, cents } from '../../../src/domain/money/cents.ts';
+import { formatMoney } from '../../../src/domain/money/format-money.ts';
+import { plainWords } from '../../../src/domain/text/plain-words.ts';
+import { PAYABLE_COLUMNS, zoneColumn } from '../../../src/intake/books/books-columns.ts';
+import { booksToCsv } from '../../../src/intake/books/books-to-csv.ts';
+import { ReadInput } from '../../../src/ui/inputs/read-input.tsx';
+import { saveFile } from '../../../src/ui/save-file.ts';
+import { Ledger } from '../../../src/ui/tables/ledger.tsx';
+import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
+import { useWorkspace } from '../../../src/ui/workspace.ts';
+import { payablesOf } from '../../../src/views/books/payables-of.ts';
+import { dateInWords } from '../../../src/views/words/date-words.ts';
+import { SearchBox } from '../search-box.tsx';
+import { useBooks } from '../use-books.ts';
+import { PayForm } from './pay-form.tsx';
+
+/** What is owed to whom and since when, over all cars, and one payment for many bills. */
+export function PayablesPart() {
+  const { setup, saveSetup, say } = useWorkspace();
+  const { folders, today } = useBooks();
+  const [words, setWords] = useState('');
+  const [chosen, setChosen] = useState<string>();
+  const shown = useMemo(() => payablesOf(folders, setup, today), [folders, setup, today]);
+  const { vendors, nameOf, sharesOf, inOrder, ageing } = shown;
+  const isFound = ({ vendor, bills }: VendorPayables) =>
+    plainWords([nameOf(vendor), ...bills.map(({ number }) => number ?? '')].join(' ')).includes(plainWords(words));
+  const open = vendors.filter(({ owed, unapplied }) => owed !== 0 || unapplied !== 0);
+  const found = open.filter(isFound);
+  const vendor = found.find((one) => one.vendor === chosen);
+  const termsOf = (name: string): Terms | undefined =>
+    setup.vendors?.find((one) => plainWords(one.name) === name)?.terms;
+  const setTerms = async (name: string, terms: Terms | undefined) => {
+    const others = (setup.vendors ?? []).filter((one) => plainWords(one.name) !== name);
+    const next = terms === undefined ? others : [...others, { name: nameOf(name), terms }];
+    const kept = await saveSetup({ vendors: next });
+    say(kept.ok ? `Terms of ${nameOf(name)} saved.` : kept.message, kept.ok ? kept.value.entry : undefined);
+  };
+  const saveCsv = () => {
+    const rows = inOrder.map((bill) => ({ bill, vendor: nameOf(bill.vendor) }));
+    const text = booksToCsv([...PAYABLE_COLUMNS, zoneColumn(setup.store.zone)], rows);
+    saveFile(new Blob([text], { type: 'text/csv;charset=utf-8' }), `headroom-payables-${today}.csv`);
+  };
+  return (
+    <>
+      <header class="row apart">
+        <div>
+          <h1>Payables</h1>
+          <p class="prose">
+            What is owed on {dateInWords(today)}, by days past due. A bill is due on its own due date, else by its
+            vendor’s terms. A venue’s price and fees are here once its invoice is recorded.
+          </p>
+        </div>
+        <div class="row no-print">
+          <button type="button" onClick={saveCsv} disabled={inOrder.length === 0}>
+            Open bills, as CSV
+          </button>
+          <button type="button" onClick={() => print()}>
+            Print
+          </button>
+        </div>
+      </header>
+      {open.length === 0 ? (
+        <p>Nothing is owed. A bill comes here when it is recorded as not paid yet, in a folder or from an invoice.</p>
+      ) : (
+        <>
+          <div class="no-print">
+            <SearchBox label="Search vendors and bill numbers" value={words} onChange={setWords} />
+          </div>
+          <ScrollX label="Owed by vendor">
+            <Ledger
+              rows={found}
+              rowKey={(one) => one.vendor}
+              columns={[
+                {
+                  label: 'Vendor',
+                  heads: true,
+                  cell: (one) => (
+                    <>
+                      <button
+                        type="button"
+                        class="plain"
+                        aria-expanded={one.vendor === chosen}
+                        onClick={() => setChosen(one.vendor === chosen ? undefined : one.vendor)}
+                      >
+                        {nameOf(one.vendor)}
+                      </button>
+                      {one.remarks.map((remark) => (
+                        <span key={remark} class="small quiet block">
+                          {remark}
+                        </span>
+                      ))}
+                    </>
+                  ),
+                  total: 'Total',
+                },
+                {
+                  label: 'Terms',
+                  cell: (one) => (
+                    <ReadInput<Terms>
+                      label={`Terms of ${nameOf(one.vendor)}`}
+                      value={termsOf(one.vendor)}
+                      write={termsInWords}
+                      read={readTerms}
+                      placeholder="net 30"
+                      onCommit={(terms) => setTerms(one.vendor, terms)}
+                    />
+                  ),
+                },
+                ...BUCKETS.map((bucket) => ({
+                  label: bucket === 'current' ? 'Not due' : bucket === 'over 90' ? 'Over 90' : bucket.replace('-', '–'),
+                  number: true as const,
+                  cell: (one: VendorPayables) => amount(one.ageing[bucket]),
+                  total: amount(ageing[bucket]),
+                })),
+                {
+                  label: 'Not set against a bill',
+                  number: true,
+                  cell: (one) => amount(cents(-one.unapplied)),
+                  total: amount(cents(-shown.unapplied)),
+                },
+                { label: 'Net', number: true, cell: (one) => formatMoney(one.net), total: formatMoney(shown.net) },
+              ]}
+            />
+          </ScrollX>
+          {vendor === undefined ? (
+            <p class="quiet small no-print">Press a vendor to see and pay its bills.</p>
+          ) : (
+            <PayForm key={vendor.vendor} name={nameOf(vendor.vendor)} bills={vendor.bills} sharesOf={sharesOf} />
+          )}
+        </>
+      )}
+    </>
+  );
+}
+
+/** Nothing is left blank, so that what is late stands out. */
+const amount = (of: Cents): string => (of === 0 ? '' : formatMoney(of));
