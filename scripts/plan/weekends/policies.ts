@@ -1,6 +1,7 @@
 import type { Market } from '../../../src/domain/market/market.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
-import { pricePoints } from '../../../src/domain/plan/price-points.ts';
+import { chancesOf, type PricePoints, pricePoints } from '../../../src/domain/plan/price-points.ts';
+import type { Bidding } from '../../../src/domain/plan/stage.ts';
 import { workPlan } from '../../../src/domain/plan/worked-plan.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import { closingOf, priceToWin, STEP, type TrueLot } from './weekend.ts';
@@ -82,8 +83,8 @@ export function hindsight(lots: readonly TrueLot[], cash: number): number {
 }
 
 /** How coarse the plan is worked out here, and after how many closes it is made again, unless something was won. */
-const COARSER = 40;
-const AGAIN = 6;
+const COARSER = 150;
+const AGAIN = 8;
 
 /** The plan, made again after each win and every few closes with what those closes said of the weekend. */
 export function playPlan(lots: readonly TrueLot[], cash: number, before: Market, update = true): Played {
@@ -115,10 +116,24 @@ export function playPlan(lots: readonly TrueLot[], cash: number, before: Market,
 
 function bidsNow(lots: readonly TrueLot[], left: number, market: Market): readonly (number | null)[] {
   const points = lots.map(({ lot }) => pricePoints(lot, market.curveOf(lot.group)));
+  const levels = market.levels();
+  const biddingOn = (lot: TrueLot['lot'], each: PricePoints): Bidding => ({
+    points: each,
+    rule: 'best',
+    bound: -1,
+    byLevel: levels.map(({ curveOf }) => chancesOf(lot, curveOf(lot.group), each.prices)),
+  });
   const batches = points.flatMap((each, i) =>
-    each === undefined ? [] : [{ at: i, lots: [{ points: each, rule: 'best' as const, bound: -1 }] }],
+    each === undefined ? [] : [{ at: i, lots: [biddingOn((lots[i] as TrueLot).lot, each)] }],
   );
-  const means = { path: [{ at: instant(0), cents: left }], line: 0, places: null, freed: [], keptDollar: 0 };
+  const means = {
+    path: [{ at: instant(0), cents: left }],
+    line: 0,
+    places: null,
+    freed: [],
+    keptDollar: 0,
+    levels: levels.map(({ chance }) => chance),
+  };
   const { bids } = workPlan(batches, means, COARSER);
   const planned = new Map(
     batches.map(({ at, lots: [only] }, i) => [at, only?.points.prices[bids[i]?.[0]?.at ?? -1] ?? null]),

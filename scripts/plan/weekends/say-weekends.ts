@@ -19,10 +19,10 @@ const SHARES: readonly Cell[] = [
 const short = (off: number, weekendSd = 0): Cell => ({ lots: 100, share: 0.35, off, weekendSd });
 const OFF: readonly Cell[] = [short(0, 0.05), short(0.05), short(-0.05), short(0.1), short(-0.1), short(0.1, 0.05)];
 
-/** @param flags `--weekends N` plays N weekends in each line, in place of 100 */
+/** @param flags `--weekends N` plays N weekends in each line, in place of 40 */
 export function sayWeekends(flags: readonly string[] = []): Promise<void> {
   const at = flags.indexOf('--weekends');
-  const weekends = at < 0 ? 100 : Number(flags[at + 1]);
+  const weekends = at < 0 ? 40 : Number(flags[at + 1]);
   if (!(Number.isInteger(weekends) && weekends > 0)) throw new Error('--weekends takes a whole number above 0.');
   const lines: Compared[] = [];
   console.log(

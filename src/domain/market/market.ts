@@ -195,6 +195,8 @@ function levelMoments(levels: Float64Array): { readonly mean: number; readonly s
   return { mean, sd: Math.sqrt(Math.max(0, square - mean * mean)) };
 }
 
+/** Levels less likely than this are left out. */
+const SELDOM = 0.003;
 /** Every how many levels one stands for those around it. */
 const APART = 4;
 
@@ -207,7 +209,9 @@ function gathered(levels: Float64Array): readonly { readonly level: number; read
     chances.set(low, (chances.get(low) ?? 0) + chance * (1 - part));
     if (part > 0) chances.set(low + APART, (chances.get(low + APART) ?? 0) + chance * part);
   });
-  return [...chances].filter(([, chance]) => chance > 1e-6).map(([level, chance]) => ({ level, chance }));
+  const likely = [...chances].filter(([, chance]) => chance > SELDOM);
+  const all = likely.reduce((sum, [, chance]) => sum + chance, 0);
+  return likely.map(([level, chance]) => ({ level, chance: chance / all }));
 }
 
 function remember<Value>(work: (key: string) => Value): (key: string) => Value {

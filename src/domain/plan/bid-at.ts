@@ -31,8 +31,14 @@ export interface Standpoint {
 }
 
 /** The bid for one lot with the money and places left. Money is counted up to whole cells, so a bid never costs more than there is. */
-export function bidAt(bidding: Bidding, from: Standpoint): Bid {
-  const gains = bidding.points.prices.map((_, j) => gainAt(bidding.points, j, from));
+export const bidAt = (bidding: Bidding, from: Standpoint): Bid => bidBy(bidding, gainsAt(bidding.points, from));
+
+/** What winning at each price point gains. */
+export const gainsAt = (points: PricePoints, from: Standpoint): readonly Gain[] =>
+  points.prices.map((_, j) => gainAt(points, j, from));
+
+/** The bid by what each price gains. */
+export function bidBy(bidding: Bidding, gains: readonly Gain[]): Bid {
   const at = chosen(bidding, gains);
   const against = againstOf(gains[at + 1]);
   return bidding.bound < 0 ? { at, against } : { at, against, free: chosen({ ...bidding, bound: -1 }, gains) };
@@ -50,7 +56,7 @@ function againstOf(above: Gain | undefined): Against {
   return { is: 'worth', tied: above.tied, worth: above.worth };
 }
 
-interface Gain {
+export interface Gain {
   /** Profit less what its money and place are worth later; undefined in `short`'s case. */
   readonly gain: number;
   readonly worth: number;

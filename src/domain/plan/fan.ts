@@ -30,7 +30,13 @@ export function fanOf(
   const { space, cells } = setting.fineness;
   const staged = stagedOf(batches, setting);
   const after = new Map<number, Float64Array>();
-  solve(staged, endOf(setting), means.allowed === undefined, (i, next) => after.set(i, next.slice()));
+  for (const level of levels) {
+    solve(stagedOf(level.batches, setting), endOf(setting), means.allowed === undefined, (i, next) => {
+      const sum = after.get(i) ?? new Float64Array(next.length);
+      for (let at = 0; at < next.length; at++) sum[at] = (sum[at] as number) + level.chance * (next[at] as number);
+      after.set(i, sum);
+    });
+  }
   const plays = levels.map(({ chance, batches: own }) => ({
     chance,
     staged: stagedOf(own, setting),

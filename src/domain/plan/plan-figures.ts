@@ -1,8 +1,9 @@
 import type { Market } from '../market/market.ts';
 import { roundedCents } from '../money/cents.ts';
+import { atLevels } from './by-level.ts';
 import { fanOf } from './fan.ts';
 import type { Plan } from './plan.ts';
-import { type Prepared, shifted } from './prepare.ts';
+import { shifted } from './prepare.ts';
 import { batchesOf, type Run } from './run-plan.ts';
 import { type PlanMeans, planCeiling, planValue } from './worked-plan.ts';
 
@@ -21,20 +22,12 @@ type Figures = Pick<
 
 /** How much coarser figures are worked out that nothing is bid by. */
 const COARSER = 8;
-/** Levels less likely than this are left out of what is shown. */
-const SELDOM = 0.005;
 /** "If prices run 5% higher", in logarithms. */
 const RUN = Math.log(1.05);
 
 /** The figures of a whole plan. */
 export function figuresOf({ taking, batches, worked, bids }: Run, means: PlanMeans, market: Market): Figures {
-  const levels = market
-    .levels()
-    .filter(({ chance }) => chance > SELDOM)
-    .map(({ chance, curveOf }) => ({
-      chance,
-      batches: batchesOf(taking.map((batch): readonly Prepared[] => shifted(batch, { curveOf }, 0))),
-    }));
+  const levels = atLevels(batches, means).map(({ weight, batches: own }) => ({ chance: weight, batches: own }));
   const fan = fanOf(
     taking.map((batch) => batch.map(({ lot }) => lot)),
     batches,

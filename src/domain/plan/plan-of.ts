@@ -29,6 +29,7 @@ export function planOf(lots: readonly PlanLot[], purse: Purse, market: Market, n
   const standing = exposureOf(standingLots, line);
   const later = exposureOf(outside, line);
   const room = { cash: Math.max(0, cash), line, places: purse.places === undefined ? null : Math.max(0, purse.places) };
+  const levels = market.levels().map(({ chance }) => chance);
   const means: PlanMeans = {
     // What proxies on lots outside the plan could take is not there for the others.
     path: path.map(({ at, cents }) => ({ at, cents: cents - later.cash })),
@@ -36,12 +37,11 @@ export function planOf(lots: readonly PlanLot[], purse: Purse, market: Market, n
     places: purse.places === undefined ? null : Math.max(0, purse.places - later.cars),
     freed: purse.flows.flatMap(({ at, places = 0 }) => (at > now && places > 0 ? [{ at, places }] : [])),
     keptDollar: purse.keptDollar ?? 0,
-    ...(purse.overChance > 0 && {
-      allowed: { chance: purse.overChance, weights: market.levels().map(({ chance }) => chance) },
-    }),
+    levels,
+    ...(purse.overChance > 0 && { allowed: { chance: purse.overChance, weights: levels } }),
   };
   const run = runPlan(
-    order.batches.map((batch) => batch.map((lot) => prepare(lot, market, purse.overChance > 0))),
+    order.batches.map((batch) => batch.map((lot) => prepare(lot, market))),
     means,
   );
   const rows = planRows(run, { purse, cash, cashAt: (at) => cashBy(path, at), standing });

@@ -16,14 +16,14 @@ export interface Prepared {
 }
 
 /** Makes a lot ready for the recursion. A mistake in one lot costs only itself. */
-export function prepare(lot: TimedLot, market: Market, byLevel: boolean): Prepared {
+export function prepare(lot: TimedLot, market: Market): Prepared {
   const closings = market.closingsOf(lot.group);
-  const made = attempt(() => biddingOf(lot, market, closings, byLevel));
+  const made = attempt(() => biddingOf(lot, market, closings));
   if (!made.ok) return { lot, closings, out: { is: 'cant-work-out', message: made.message } };
   return 'is' in made.value ? { lot, closings, out: made.value } : { lot, closings, bidding: made.value };
 }
 
-function biddingOf(lot: PlanLot, market: Market, closings: number, byLevel: boolean): Bidding | PlanReason {
+function biddingOf(lot: PlanLot, market: Market, closings: number): Bidding | PlanReason {
   const { choice, maxBid, proxy } = lot;
   if (choice === 'skipped' && proxy === undefined) return { is: 'skipped' };
   if (maxBid === null && proxy === undefined) return { is: 'no-max-bid' };
@@ -37,9 +37,7 @@ function biddingOf(lot: PlanLot, market: Market, closings: number, byLevel: bool
     points,
     rule: choice === 'plan-ignored' || !enough ? 'max' : lot.sealed ? 'sealed' : 'best',
     bound: pinned ? last : boundBy(points.prices, proxy),
-    ...(byLevel && {
-      byLevel: market.levels().map(({ curveOf }) => chancesOf(lot, curveOf(lot.group), points.prices)),
-    }),
+    byLevel: market.levels().map(({ curveOf }) => chancesOf(lot, curveOf(lot.group), points.prices)),
   };
 }
 

@@ -63,7 +63,7 @@ export interface Bidding {
   readonly rule: StageRule;
   /** Number of the price point up to which a proxy or the user's wish binds us; −1 where nothing does. */
   readonly bound: number;
-  /** The points' chances at each level of the weekend; needed only where a chance of overspending is allowed. */
+  /** The points' chances at each level of the weekend, where it is uncertain. */
   readonly byLevel?: readonly Float64Array[];
 }
 

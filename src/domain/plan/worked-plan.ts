@@ -1,6 +1,7 @@
-import { againstAt, type Bid, bidAt } from './bid-at.ts';
+import { againstAt, type Bid, bidAt, bidBy, type Standpoint } from './bid-at.ts';
 import { type Allowed, bidsByChance, worthOfBids } from './bids-by-chance.ts';
 import { bidsTogether } from './bids-together.ts';
+import { atLevels, mixedGains, type SeenBatch, seeBatch } from './by-level.ts';
 import { type CashStep, cashBy } from './cash-path.ts';
 import { cellSizes, type Fineness, type Means } from './cell-sizes.ts';
 import { type StagedBatch, solve } from './solve.ts';
@@ -24,6 +25,8 @@ export interface PlanMeans {
   /** Places that come free. */
   readonly freed: readonly { readonly at: number; readonly places: number }[];
   readonly keptDollar: number;
+  /** How likely the levels are that the lots' chances are given for, adding up to 1; absent where one set of chances holds. */
+  readonly levels?: readonly number[];
   /** Absent for the hard rule: bids that stand at one time can never win more than there is. */
   readonly allowed?: Allowed;
 }
@@ -47,19 +50,53 @@ export interface WorkedPlan {
 const THOUSAND = 100_000;
 
 /**
- * Works out the plan: values from the last batch back, and each batch's bids on the way.
+ * Works out the plan: values from the last batch back, and each batch's bids on the way. Where the level of the weekend is
+ * uncertain the values are worked out for each level it may have, and a price is weighed by the levels at which it would be
+ * paid: a lot that can be had cheaply tells that money is worth more in the lots still to come.
  * @param coarser divides the steps that may be taken
  */
 export function workPlan(batches: readonly PlanBatch[], means: PlanMeans, coarser = 1): WorkedPlan {
-  const setting = settingOf(batches, means, coarser);
-  const staged = stagedOf(batches, setting, 'within');
-  const bids: (readonly Bid[])[] = batches.map(() => []);
-  const before = solve(staged, endOf(setting), means.allowed === undefined, (i, next) => {
-    const [batch, stages] = [batches[i], staged[i]?.stages];
-    if (batch === undefined || stages === undefined) return;
-    bids[i] = bidsOf(batch, stages, setting, setting.states[i] ?? setting.now, next, means.allowed);
+  const levels = atLevels(batches, means);
+  const setting = settingOf(batches, means, Math.max(coarser, (coarser * levels.length) / 2));
+  const seen = new Map<number, SeenBatch>();
+  let value = 0;
+  let worths: Worths = { thousand: 0, lineThousand: 0, place: 0 };
+  for (const { weight, batches: own } of levels) {
+    const before = solve(stagedOf(own, setting), endOf(setting), means.allowed === undefined, (i, next) => {
+      const batch = own[i];
+      if (batch !== undefined) seen.set(i, seeBatch(seen.get(i), batch, weight, standpoint(setting, i, next)));
+    });
+    value += weight * valueAt(before, setting);
+    worths = added(worths, worthsOf(before, setting), weight);
+  }
+  const staged = stagedOf(batches, setting);
+  const bids = batches.map((batch, i): readonly Bid[] => {
+    const all = seen.get(i);
+    const [only] = batch.lots;
+    if (all === undefined || only === undefined) return [];
+    if (batch.lots.length === 1) return [bidBy(only, mixedGains(all.gains))];
+    return bidsOf(batch, staged[i]?.stages ?? [], standpoint(setting, i, all.next), means.allowed);
   });
-  return { value: valueAt(before, setting), bids, worths: worthsOf(before, setting), fineness: setting.fineness };
+  return { value, bids, worths, fineness: setting.fineness };
+}
+
+const standpoint = (
+  { fineness: { space, cells }, states, now }: Setting,
+  batch: number,
+  next: Float64Array,
+): Standpoint => ({
+  next,
+  space,
+  cells,
+  state: states[batch] ?? now,
+});
+
+function added(one: Worths, other: Worths, weight: number): Worths {
+  return {
+    thousand: one.thousand + weight * other.thousand,
+    lineThousand: one.lineThousand + weight * other.lineThousand,
+    place: one.place + weight * other.place,
+  };
 }
 
 /** The expected profit alone. */
@@ -152,18 +189,14 @@ export const endOf = ({ fineness, keptDollar }: Setting) => ({
   keptCell: keptDollar * fineness.cells.cash,
 });
 
-/** The bids of one batch with what there is at its close if nothing was won before. */
+/** The bids of lots that close together, with what there is at their close if nothing was won before. */
 function bidsOf(
   { lots }: PlanBatch,
   stages: readonly Stage[],
-  { fineness: { space, cells } }: Setting,
-  state: State,
-  next: Float64Array,
+  from: Standpoint,
   allowed: Allowed | undefined,
 ): readonly Bid[] {
-  const from = { next, space, cells, state };
-  const [only] = lots;
-  if (lots.length === 1 && only !== undefined) return [bidAt(only, from)];
+  const { next, space, cells, state } = from;
   const hard = bidsTogether(next, space, stages, state).map((bid, i) => stages[i]?.upTo[bid] ?? -1);
   const room = {
     cash: state.cash * cells.cash,

