@@ -4,11 +4,11 @@ import { closingOf, weekendLots } from '../../scripts/plan/weekends/weekend.ts';
 import { Dice } from '../../scripts/reader/dice.ts';
 import { cents } from '../../src/domain/money/cents.ts';
 
-test('in two weekends whose truth it does not know the plan earns no less than the max everywhere, more than the best few, and no more than hindsight', () => {
-  const { plan, max, few, hindsight } = compareOn({ lots: 60, share: 0.35, off: 0, weekendSd: 0 }, 2, 42);
-  expect(plan).toBeGreaterThanOrEqual(max);
+test('in two weekends whose truth it does not know the plan earns more than the max everywhere, more than the best few, and no more than hindsight', () => {
+  const { plan, max, few, hindsight } = compareOn({ lots: 200, share: 0.35, off: 0, weekendSd: 0 }, 2, 11_000);
+  expect(plan).toBeGreaterThan(max);
   expect(max).toBeGreaterThan(few);
-  expect(plan).toBeGreaterThan(0.6 * hindsight);
+  expect(plan).toBeGreaterThan(0.7 * hindsight);
   expect(plan).toBeLessThanOrEqual(hindsight);
 });
 
