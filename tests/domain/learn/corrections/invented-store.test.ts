@@ -67,7 +67,7 @@ describe('a store of two years whose figures are wrong in known ways', () => {
 });
 
 test('in stores without any bias nothing is found, but for one in twenty', () => {
-  const found = Array.from({ length: 8 }, (_, i) => {
+  const found = Array.from({ length: 5 }, (_, i) => {
     const { evidence, setup, now } = learnt({}, 100 + i, 5);
     return CORRECTION_IDS.filter((id) => findingOf(id, { evidence, setup, now }).clear);
   });
@@ -99,7 +99,7 @@ describe('a store that wins what it rates too high', () => {
 });
 
 describe('a replay', () => {
-  const { lots, evidence, now } = learnt({ recon: { Body: 1.6 }, error: 0.06 }, 9);
+  const { lots, evidence, now } = learnt({ recon: { Body: 1.6 }, error: 0.06 }, 9, 4);
   const all = replayed(lots, evidence, ['win', 'recon']);
   const line = ({ past, wasOn, before, after, outcome }: ReplayedLot) => ({
     lot: past.lot,
@@ -116,7 +116,8 @@ describe('a replay', () => {
   });
 
   test('sees nothing that was written down later: facts planted in the future change no line before them', () => {
-    for (const week of [12, 40, 77]) {
+    const whole = replayed(lots, evidence, ['win', 'recon', 'days', 'retailLevel']);
+    for (const week of [20, 60]) {
       const cut = instant(lots[0] === undefined ? 0 : lots[0].past.forecast.at + week * 7 * DAY);
       const early = lots.filter(({ past }) => past.forecast.at < cut);
       // As the journal stood then: of the cars that had been bought, nothing that came later.
@@ -141,7 +142,7 @@ describe('a replay', () => {
         };
       });
       const then = replayed(asKnown, evidenceOf(asKnown, [], cut), ['win', 'recon', 'days', 'retailLevel']);
-      const later = replayed(lots, evidence, ['win', 'recon', 'days', 'retailLevel']).slice(0, early.length);
+      const later = whole.slice(0, early.length);
       expect(later.map(line)).toEqual(then.map(line));
     }
   });
