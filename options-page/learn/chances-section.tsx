@@ -9,16 +9,17 @@ const TILT = {
   fewer: 'You win clearly less often than the chances say.',
 } as const;
 
-/** Chances to win: how often a bid won that was given such a chance. */
+/** Chances to win: how often a bid won that was given such a chance. Nothing where no bid was saved with its chance. */
 export function ChancesSection({ chances }: { chances: Scores['chances'] }) {
   const { score, cases, missing } = chances;
+  if (cases === 0) return null;
   return (
     <section class="panel stack">
       <h2>Chances to win</h2>
       {score === null ? (
         <NotYet missing={moreWords(missing, 'bid with a chance', 'bids with a chance')}>
-          Place bids with a plan, so that each bid has a chance to win, and record under <a href="#/results">Results</a>{' '}
-          how each lot ended. Lost lots count as much as won ones.
+          Record under <a href="#/results">Results</a> how each lot that you bid on ended. Lost lots count as much as
+          won ones.
         </NotYet>
       ) : (
         <>
