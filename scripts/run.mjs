@@ -21,6 +21,7 @@ const TASKS = {
   plan: 'scripts/plan.ts',
   scores: 'scripts/tasks/scores.ts',
   fuzz: 'scripts/tasks/fuzz.ts',
+  faults: 'scripts/tasks/faults.ts',
 };
 
 const OLDEST_NODE = [20, 19];

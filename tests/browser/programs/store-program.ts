@@ -1,6 +1,7 @@
 import { cents } from '../../../src/domain/money/cents.ts';
 import { storeSchema } from '../../../src/domain/setup/store.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
+import { canonicalJson } from '../../../src/journal/canonical-json.ts';
 import { readBackup } from '../../../src/store/backup/read-backup.ts';
 import { MIGRATIONS } from '../../../src/store/connection/migrations/list.ts';
 import type { Migration } from '../../../src/store/connection/migrations/migration.ts';
@@ -15,7 +16,7 @@ const program = {
   async open(name: string): Promise<void> {
     const opened = await openStore({
       name,
-      now: () => instant(Date.now()),
+      now: () => instant(program.clock()),
       random: (bytes) => crypto.getRandomValues(new Uint8Array(bytes)),
       onUpdatedElsewhere: ({ message }) => program.notices.push(message),
     });
@@ -72,9 +73,33 @@ const program = {
   },
   written: 0,
 
+  /**
+   * Writes single lots, bids on them and lists of lots, in turns and without an end; `told` names the lots that are kept for
+   * sure. Whoever calls does not wait for it.
+   */
+  writeWithoutEnd(name: string, mark: string): void {
+    const write = async () => {
+      for (let i = 0; ; i++) {
+        const numbers = i % 3 === 2 ? Array.from({ length: 20 }, (_, k) => `${mark}${i}-${k}`) : [`${mark}${i}`];
+        const rows = numbers.map((lotNumber) => ({ facts: { lotNumber } }));
+        const { lots } = value(await storeOf(name).addLots('typed', rows));
+        program.told.push(...numbers);
+        const at = instant(program.clock());
+        for (const lot of lots.slice(0, 1))
+          value(await storeOf(name).noteBid(lot, { action: 'proxy-placed', cents: cents(900_000), at }));
+      }
+    };
+    write().catch((error: unknown) => program.notices.push(String(error)));
+  },
+  told: [] as string[],
+  /** The clock of this page is set so many milliseconds off. */
+  setOff: 0,
+  clock: () => Date.now() + program.setOff,
+
   /** Whether every view is what the journal alone says. */
   async viewsAreRight(name: string): Promise<boolean> {
-    const all = async () => JSON.stringify([await storeOf(name).allLots(), await storeOf(name).setup()]);
+    // In which order the members of a value stand says nothing.
+    const all = async () => canonicalJson([await storeOf(name).allLots(), await storeOf(name).setup()]);
     const before = await all();
     value(await storeOf(name).rebuildViews());
     return (await all()) === before;
