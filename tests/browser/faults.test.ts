@@ -43,8 +43,8 @@ async function round(seed: number, database: string): Promise<{ readonly name: s
   const fault = FAULTS[Math.floor(dice.uniform() * FAULTS.length)];
   if (fault === undefined) throw new Error('no fault');
   const pages: Page[] = [];
-  for (let i = 0; i < fault.writers; i++) {
-    const page = await openTab(database);
+  for (let i = 0; i < fault.writers; i++) pages.push(await openTab(database));
+  for (const [i, page] of pages.entries()) {
     // A clock that steps back or ahead by hours between two writers.
     const off = dice.uniform() < 0.4 ? Math.round((dice.uniform() - 0.5) * 12 * HOUR) : 0;
     await page.run(
@@ -56,7 +56,6 @@ async function round(seed: number, database: string): Promise<{ readonly name: s
       `${seed}${'ab'[i]}`,
       off,
     );
-    pages.push(page);
   }
   const wanted = 1 + Math.floor(dice.uniform() * 25);
   const told: string[] = [];
