@@ -38,7 +38,7 @@ export function RetailSection({ past, retail }: { past: readonly PastLot[]; reta
       ) : (
         <dl class="score-figures">
           <ScoreFigure term="inside-range" label="Inside the range" value={percent(score.inside.share)}>
-            80% is meant; by luck alone {percent(score.inside.low)} to {percent(score.inside.high)} (
+            80% is meant; the truth is between {percent(score.inside.low)} and {percent(score.inside.high)} (
             {countWords(cases, 'car', 'cars')})
           </ScoreFigure>
           <ScoreFigure term="retail-level" label="Against expected retail" value={moreOrLess(score.level.value)}>
