@@ -8,7 +8,7 @@ export const KINDS = words(`
 `);
 
 export const NAMES = words(`
-  about action amount askedCents at attachment bid bidCents bidWasIn bidder by ceilings cents chance chanceFalse cheaperBy
+  about action amount askedCents at attachment bid bidCents bidWasIn bidder by ceilings cents chance chanceFalse chancePpm cheaperBy
   choice claims clear close comps confirmed corrects date daysListed differences dispute done doubts dueAt early ended entry evidence facts field
   files finest from funding hammerCents hash high highCents how id inStock increment instant kind label leadMinutes leftOut likely list
   location lotNumber lots low make markup maxBidCents mediaType miles minutes model name need needs newLot next note noted notes
