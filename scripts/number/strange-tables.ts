@@ -83,7 +83,11 @@ export async function judgeTable(table: StrangeTable): Promise<readonly JudgedRo
   return table.rows.map((expected) => {
     const { tag } = expected;
     const answer = [...left].find((one) => hasTag(one, tag));
-    if (answer === undefined) return { tag, verdict: 'lost', said: 'no row of that name' };
+    if (answer === undefined) {
+      // A line of totals or averages is no lot: left out it has no number, which is all that is wanted of it.
+      const isNoLot = expected.none === true && expected.whyNone === undefined;
+      return { tag, verdict: isNoLot ? 'right' : 'lost', said: isNoLot ? 'left out' : 'no row of that name' };
+    }
     left.delete(answer);
     const { row, maxBid, lines } = answer;
     const said = [
