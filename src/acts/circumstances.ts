@@ -15,6 +15,8 @@ export interface Worked {
   readonly maxBid: Cents | null | undefined;
   /** What the plan bids; null when it leaves the lot out, absent where there is no plan for it. */
   readonly planned?: Cents | null | undefined;
+  /** The chance that the planned bid wins, in millionths, where there is one. */
+  readonly plannedChance?: number | undefined;
   readonly increments: Increments | undefined;
   readonly bid: BidState;
 }

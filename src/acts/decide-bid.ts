@@ -2,6 +2,7 @@ import { ownBids, type StandingBid } from '../domain/bid/own-bids.ts';
 import { person } from '../domain/bid/person-words.ts';
 import type { Cents } from '../domain/money/cents.ts';
 import { formatMoney } from '../domain/money/format-money.ts';
+import { type Ppm, ppm } from '../domain/money/rate.ts';
 import type { BidAction } from '../domain/sale/bid-action.ts';
 import { proxyAction } from '../domain/sale/proxy-action.ts';
 import { sayAction, sayResult } from '../domain/sale/result-words.ts';
@@ -69,6 +70,7 @@ function decideMade(lot: LotState, act: BidMade, circumstances: Circumstances): 
     ...(act.why !== undefined && act.why !== '' && { why: act.why }),
     ...(worked.maxBid !== undefined && { maxBidCents: worked.maxBid }),
     ...(worked.planned !== undefined && { plannedCents: worked.planned }),
+    ...(worked.planned === act.cents && asShare(worked.plannedChance)),
     ...(act.by !== undefined && act.by !== '' && { by: act.by }),
     ...act.receipt,
   };
@@ -80,6 +82,10 @@ function decideMade(lot: LotState, act: BidMade, circumstances: Circumstances): 
       : [];
   return write([...first, noted, ...ignored], sayAction(bid));
 }
+
+/** The chance is kept only with the very bid that it was worked out for. */
+const asShare = (chance: number | undefined): { readonly chancePpm?: Ppm } =>
+  chance === undefined ? {} : { chancePpm: ppm(chance) };
 
 /** "Already noted: $12,000 by the buyer at 12:59 PM." */
 function alreadyNoted({ cents, by, at }: StandingBid, circumstances: Circumstances): string {

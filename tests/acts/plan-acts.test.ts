@@ -26,6 +26,7 @@ function decided(one: LotState, act: Parameters<typeof decide>[1], planned: Cent
     work: (of) => ({
       maxBid,
       planned,
+      plannedChance: 200_000,
       increments: undefined,
       bid: openBid(bidGiven(of, { maxBid, planned, increments: undefined }), now),
     }),
@@ -47,6 +48,16 @@ test('a bid is kept with what was planned when it was placed', () => {
   });
   const bare = decided(lot, bid(9000), undefined);
   expect(JSON.stringify(bare)).not.toContain('planned');
+});
+
+test('the chance is kept only with the very bid that it was worked out for', () => {
+  const kept = (amount: number) => {
+    const made = decided(lot, bid(amount), dollars(9000));
+    return made.as === 'write' ? made.changes[0]?.happening : undefined;
+  };
+  expect(kept(9000)).toMatchObject({ kind: 'bid-noted', bid: { chancePpm: 200_000 } });
+  expect(kept(8900)).toMatchObject({ kind: 'bid-noted', bid: { plannedCents: dollars(9000) } });
+  expect(JSON.stringify(kept(8900))).not.toContain('chance');
 });
 
 test('a bid well over plan is asked about once, and what is answered is kept with the plan ignored for the lot', () => {

@@ -74,12 +74,19 @@ test('no planned bid is above its max bid, and lots after the purse’s time kee
   const planned = plannedBids(plan);
   expect(planned.size).toBeGreaterThan(2);
   const { of } = standingsUnder(wholeSetup(await store.setup(), BOISE), planned);
+  let chances = 0;
   for (const lot of await store.allLots()) {
-    const { maxBid, planned: bid } = of(lot);
+    const { maxBid, planned: bid, plannedChance } = of(lot);
+    const row = plan.plan.rows.find(({ lotId }) => lotId === lot.id);
+    if (plannedChance !== undefined) {
+      chances += 1;
+      expect(plannedChance).toBe(Math.round((row?.chance?.chance ?? Number.NaN) * 1_000_000));
+    }
     if (typeof bid === 'number') expect(bid).toBeLessThanOrEqual(maxBid as Cents);
     const close = lot.facts.close?.instant ?? Number.POSITIVE_INFINITY;
     if (close > NOW + DAY) expect(planned.has(lot.id)).toBe(false);
   }
+  expect(chances).toBeGreaterThan(2);
   expect(plan.closings.filter(({ close }) => close !== null).length).toBeGreaterThan(20);
 });
 
@@ -88,7 +95,7 @@ test('a win takes its money and its place, and the plan says what changed and be
   value(await store.setPurse({ ...CASH, places: 2 }));
   await seeToPlan(store, world);
   const before = (await made(store)).plan;
-  const [lot] = (await store.lotsByClose({ from: NOW })).filter(({ id }) => plannedBids(before).get(id));
+  const [lot] = (await store.lotsByClose({ from: NOW })).filter(({ id }) => plannedBids(before).get(id)?.bid);
   if (lot === undefined) throw new Error('nothing is planned');
 
   time = instant(NOW + HOUR);
@@ -126,7 +133,7 @@ test('more promised than there is: a sentence, and nothing is planned', async ()
   await seeToPlan(store, world);
   const { plan } = await made(store);
   expect(plan.purse.faults.join(' ')).toMatch(/^The purse is overdrawn: \$1\d,\d\d\d.* more is promised for won cars/);
-  expect(plan.bids.filter(([, bid]) => bid !== null)).toEqual([]);
+  expect(plan.bids.filter(([, { bid }]) => bid !== null)).toEqual([]);
 });
 
 test('several looks in a row make one plan, and only a plan that bids otherwise is told', async () => {

@@ -34,7 +34,7 @@ export function bidsUnder(
         get maxBid() {
           return maxBidOf(standingOf(lot));
         },
-        planned: plannedFor(planned, lot),
+        planned: plannedFor(planned, lot)?.bid,
         increments: stepsOf(lot),
       }),
   );

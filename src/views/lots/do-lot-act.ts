@@ -63,6 +63,9 @@ export function workUnder(
     get planned() {
       return of(lot).planned;
     },
+    get plannedChance() {
+      return of(lot).plannedChance;
+    },
     get maxBid() {
       return maxBidOf(of(lot));
     },

@@ -8,7 +8,7 @@ import { standingOf, uncappedStandingOf, type Standing as Worked } from '../../d
 import { hasBid } from '../../folds/bid-given.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import { type Bids, bidsUnder } from './bids.ts';
-import { NO_PLAN, type PlannedBids, plannedFor } from './planned-bids.ts';
+import { NO_PLAN, type Planned, type PlannedBids, plannedFor } from './planned-bids.ts';
 
 /** What a list shows of a lot's worksheet: the two figures, and in words whatever is missing for them. */
 export interface Standing extends Worked {
@@ -18,6 +18,8 @@ export interface Standing extends Worked {
   readonly needs?: readonly DealProblem['reason'][];
   /** What the plan for the purse bids; null when it leaves the lot out, absent where there is no plan for it. */
   readonly planned?: Cents | null;
+  /** The chance that the planned bid wins, in millionths, where there is one. */
+  readonly plannedChance?: number;
   /** Why it can't be worked out though nothing is missing, to stand behind a colon. */
   readonly why?: string;
 }
@@ -124,9 +126,11 @@ function inWords(worked: Outcome<Worked, DealRefusal>): Standing {
 }
 
 /** A plan is made from max bids, so it says nothing of a lot that has none, and never more than a max bid that fell since. */
-function withPlan(standing: Standing, planned: Cents | null | undefined): Standing {
+function withPlan(standing: Standing, planned: Planned | undefined): Standing {
   if (planned === undefined || standing.maxBid === null) return standing;
-  return { ...standing, planned: planned === null || planned < standing.maxBid ? planned : standing.maxBid };
+  const { bid, chance } = planned;
+  if (bid !== null && bid > standing.maxBid) return { ...standing, planned: standing.maxBid };
+  return { ...standing, planned: bid, ...(chance !== undefined && { plannedChance: chance }) };
 }
 
 const missingWords = ({ reason, short }: DealProblem): string =>

@@ -1,14 +1,14 @@
 import type { LotId } from '../../domain/lot/lot.ts';
-import type { Cents } from '../../domain/money/cents.ts';
+import { PPM } from '../../domain/money/rate.ts';
 import type { Plan, PlanReason, PlanRow } from '../../domain/plan/plan.ts';
 import type { PlanChange } from '../../domain/plan/plan-changes.ts';
 import type { Instant } from '../../domain/time/instant.ts';
-import { NO_PLAN, type PlannedBids } from '../lots/planned-bids.ts';
+import { NO_PLAN, type Planned, type PlannedBids } from '../lots/planned-bids.ts';
 import type { KeptClosing } from './closings-of.ts';
 import type { PurseView } from './purse-of.ts';
 
 /** Raised with every change of what a kept plan holds: an older one is made anew. */
-export const PLAN_VERSION = 1;
+export const PLAN_VERSION = 2;
 
 /** A plan as this browser keeps it, until it makes the next. It follows from the journal, so it is in no backup. */
 export interface KeptPlan {
@@ -16,8 +16,8 @@ export interface KeptPlan {
   readonly madeAt: Instant;
   /** What it was made from; see the store. */
   readonly basis: string;
-  /** The planned bid of each lot that the plan speaks about; null where it leaves the lot out. */
-  readonly bids: readonly (readonly [LotId, Cents | null])[];
+  /** What it says of each lot that it speaks about. */
+  readonly bids: readonly (readonly [LotId, Planned])[];
   readonly plan: Plan;
   readonly purse: PurseView;
   /** What the last plan that differed said otherwise; null for the first plan. */
@@ -49,7 +49,9 @@ const SILENT: ReadonlySet<PlanReason['is']> = new Set([
 ]);
 
 /** What the plan would bid if nothing were in yet: a proxy above it is over plan. Undefined where the plan says nothing. */
-export function plannedBidOf({ reason, withoutProxy, plannedBid }: PlanRow): Cents | null | undefined {
+export function plannedOf({ reason, withoutProxy, plannedBid, chance }: PlanRow): Planned | undefined {
   if (SILENT.has(reason.is)) return undefined;
-  return withoutProxy === undefined ? plannedBid : withoutProxy;
+  if (withoutProxy !== undefined && withoutProxy !== plannedBid) return { bid: withoutProxy };
+  const known = plannedBid !== null && chance !== null;
+  return { bid: plannedBid, ...(known && { chance: Math.round(chance.chance * PPM) }) };
 }

@@ -20,7 +20,7 @@ import type { EntriesOfLots } from '../learn/entries-of-lots.ts';
 import { contextsThen } from '../learn/past-lots.ts';
 import { standingsUnder } from '../lots/standing.ts';
 import { closingsOf, type KeptClosing, keptClosing, lotsThatClosed } from './closings-of.ts';
-import { type KeptPlan, PLAN_VERSION, type PlanChanged, plannedBidOf } from './kept-plan.ts';
+import { type KeptPlan, PLAN_VERSION, type PlanChanged, plannedOf } from './kept-plan.ts';
 import { planLot, stillOpen } from './plan-lots.ts';
 import { purseOf } from './purse-of.ts';
 
@@ -74,7 +74,7 @@ export async function makePlan(
   return {
     ...made,
     bids: plan.rows.flatMap((row) => {
-      const planned = plannedBidOf(row);
+      const planned = plannedOf(row);
       return planned === undefined ? [] : [[row.lotId as LotId, planned] as const];
     }),
     changed: changedSince(before, made, lots),
