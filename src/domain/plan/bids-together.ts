@@ -2,7 +2,7 @@ import { choicesOf, everyChoice, fixedBid, triesOf } from './fixed-bids.ts';
 import { indexOf, type Space, type Stage, type State, UNPAYABLE } from './space.ts';
 
 /** Up to so many steps every joint choice is tried. */
-const MOST_TRIES = 6e6;
+const MOST_TRIES = 4e6;
 /** Up to so many steps each bid is tried again beside the others. */
 const MOST_SWEEP = 3e7;
 

@@ -62,9 +62,16 @@ export function choicesOf({ chance, rule, bound }: Stage): readonly number[] {
   return Array.from({ length: last - bound + 1 }, (_, i) => bound + i);
 }
 
-/** Steps that trying every joint choice takes, for a gate before it is tried. */
+/** Steps that trying every joint choice takes (states × prices × ways to pay), for a gate before it is tried. */
 export function triesOf(stages: readonly Stage[], states: number): number {
-  return stages.reduce((product, stage) => product * (stage.chance.length + 1), 1) * states * 4;
+  let [choices, steps] = [1, 0];
+  for (const stage of [...stages].reverse()) {
+    const bids = choicesOf(stage);
+    choices *= bids.length;
+    const prices = bids.reduce((sum, bid) => sum + bid + 1, 0) / bids.length;
+    steps += choices * (prices * stage.ways.length + 1);
+  }
+  return (steps + choices) * states;
 }
 
 /**

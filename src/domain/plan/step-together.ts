@@ -6,7 +6,7 @@ import { holdMoney } from './step-back.ts';
 const RATES = 4;
 
 /** Up to so many steps every joint choice is tried. */
-const MOST_TRIES = 2e7;
+const MOST_TRIES = 2e6;
 
 /**
  * One step over lots that close together. Nobody can change a bid for what the others came to, so the bids together may not be
