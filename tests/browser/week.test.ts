@@ -102,6 +102,8 @@ test('the day sheet prints in black on white: closes in order, boxes to fill in,
     [...document.querySelectorAll('.day-row .number')].every((cell) => !cell.textContent?.startsWith('…')),
   );
   for (const dark of [false, true]) {
+    // With the plan's bids, which take a line of their own.
+    await page.until(() => document.querySelector('.day-plan') !== null);
     // The width of a letter sheet between its margins.
     await page.resize(725, 960);
     await page.showAs({ print: true, dark });
