@@ -56,7 +56,7 @@ export function vendorRemarks({ owed, unapplied, hasTerms, bills }: VendorSeen):
     !hasTerms && withoutDue.length > 0 && 'No terms yet: bills count as due on their own day.',
     unapplied > 0 &&
       (paidOff
-        ? `${formatMoney(unapplied)} paid too much, or a refund is due.`
+        ? `${formatMoney(unapplied)} paid too much, a refund is due, or its bill is not recorded yet.`
         : `${formatMoney(unapplied)} not set against a bill.`),
   ].filter((words) => words !== false);
 }

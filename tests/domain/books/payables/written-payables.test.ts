@@ -123,7 +123,10 @@ test.each([
   ['A returned check opens the bill again with its old due date', 'was returned'],
   ['Cash discount taken too late is still owed', '$20 short: the discount ended on Sun Dec 20'],
   ['A bill in dispute is owed until it is settled, and is marked', 'In dispute'],
-  ['A sale undone: bill, credit, kept fee, refund due to us', '$14,460 paid too much, or a refund is due'],
+  [
+    'A sale undone: bill, credit, kept fee, refund due to us',
+    '$14,460 paid too much, a refund is due, or its bill is not recorded yet',
+  ],
   ['The same number and sum twice from one vendor is pointed at', 'Bill number G-77 is recorded 2 times'],
 ])('of “%s” it is said: %s', (title, words) => {
   const written = WRITTEN.find((one) => one.title === title);
