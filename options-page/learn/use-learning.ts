@@ -7,9 +7,10 @@ import type { LotState } from '../../src/folds/lot-state.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { beliefsAtClose } from '../../src/views/learn/beliefs-at-close.ts';
 import type { BelievedThen } from '../../src/views/learn/believed-at-close.ts';
-import { contextsThen, pastLots } from '../../src/views/learn/past-lots.ts';
+import { type ContextOf, contextsThen, latestFirst, pastLots } from '../../src/views/learn/past-lots.ts';
 import type { LotApart } from '../../src/views/lots-apart.ts';
-import { useReadBooks } from '../books/use-books.ts';
+import { type Books, useReadBooks } from '../books/use-books.ts';
+import { useSlices } from './corrections/use-slices.ts';
 
 /** What every part of the Learn screen looks at. */
 export interface Learning {
@@ -59,16 +60,44 @@ export function useLearning(): Learning | null {
   }, [lots, store, say]);
 
   const halfLifeDays = setup.corrections?.halfLifeDays;
-  return useMemo(() => {
-    if (books === null || beliefs === undefined) return null;
-    const { past, apart } = pastLots(books.lots, beliefs, books.folders, contextOf, books.today);
-    const looking: Looking = { today: books.today, halfLifeDays };
-    return {
-      past,
-      apart: [...books.apart, ...apart],
-      looking,
-      scores: scoresOf(past, looking),
-      money: moneyOf(past, books.today),
-    };
-  }, [books, beliefs, contextOf, halfLifeDays]);
+  const begin = useMemo(
+    () => (books === null || beliefs === undefined ? null : () => learn(books, beliefs, contextOf, halfLifeDays)),
+    [books, beliefs, contextOf, halfLifeDays],
+  );
+  const { result, failed } = useSlices(begin);
+  useEffect(() => {
+    if (failed !== undefined) say(failed);
+  }, [failed, say]);
+  // What was found before stays in sight until it is found anew.
+  const last = useRef<Learning | null>(null);
+  last.current = result ?? last.current;
+  return last.current;
+}
+
+/** Lots worked out between two looks at the clock: a worksheet takes a millisecond or two. */
+const PIECE = 4;
+
+function* learn(
+  { lots, folders, apart, today }: Books,
+  beliefs: ReadonlyMap<LotId, BelievedThen>,
+  contextOf: ContextOf,
+  halfLifeDays: number | undefined,
+): Generator<number, Learning> {
+  const folderOf = new Map(folders.map((folder) => [folder.lot, folder]));
+  const past: PastLot[] = [];
+  const leftOut = [...apart];
+  for (let i = 0; i < lots.length; i += PIECE) {
+    yield i;
+    const some = lots.slice(i, i + PIECE);
+    const own = some.flatMap(({ id }) => folderOf.get(id) ?? []);
+    const found = pastLots(some, beliefs, own, contextOf, today);
+    past.push(...found.past);
+    leftOut.push(...found.apart);
+  }
+  past.sort(latestFirst);
+  const looking: Looking = { today, halfLifeDays };
+  yield lots.length;
+  const scores = scoresOf(past, looking);
+  yield lots.length;
+  return { past, apart: leftOut, looking, scores, money: moneyOf(past, today) };
 }

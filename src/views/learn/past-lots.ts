@@ -60,8 +60,12 @@ export function pastLots(
     return then === undefined ? null : pastLot(lot, then, folderOf.get(lot.id), contextOf(then.setup), today);
   });
   const past = done.filter((one) => one !== null);
-  return { past: past.sort((a, b) => b.happened.at - a.happened.at || (a.lot < b.lot ? 1 : -1)), apart };
+  return { past: past.sort(latestFirst), apart };
 }
+
+/** The latest first, as a comparison for sorting. */
+export const latestFirst = (a: PastLot, b: PastLot): number =>
+  b.happened.at - a.happened.at || (a.lot < b.lot ? 1 : -1);
 
 function pastLot(
   lot: LotState,
