@@ -23,6 +23,7 @@ const SHARED_ROOMS = [
   'reference',
   'scripts',
   'store',
+  'team',
   'views',
 ].map((room) => `tests/${room}/**`);
 

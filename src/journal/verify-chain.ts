@@ -61,15 +61,22 @@ export function linkOf(raw: Envelope): ChainLink {
   return { id, device, sequence, previous, hash, intact: entryHash(raw) === hash, late: at > timeOfId(id) };
 }
 
-/** As verifyChain, for a journal too large to hold: the links are small. */
-export function checkLinks(links: readonly ChainLink[]): ChainFinding[] {
+/** Where a chain is known to stand: what comes next follows it. */
+export type ChainEnd = Pick<ChainLink, 'sequence' | 'hash'>;
+const FROM_THE_FIRST: ReadonlyMap<DeviceId, ChainEnd> = new Map();
+
+/**
+ * As verifyChain, for a journal too large to hold: the links are small.
+ * @param after where the chains stand that the links go on from; those not in it begin with number 1
+ */
+export function checkLinks(links: readonly ChainLink[], after = FROM_THE_FIRST): ChainFinding[] {
   const findings: ChainFinding[] = [];
   const find = (fault: ChainFault, { device, sequence, id }: ChainLink, message: string): void => {
     findings.push({ fault, device, sequence, entry: id, message });
   };
   const once = distinct(links, find);
   const deviceOfHash = new Map(once.map((link) => [link.hash, link.device]));
-  for (const chain of byDevice(once).values()) checkOneChain(chain, deviceOfHash, find);
+  for (const [device, chain] of byDevice(once)) checkOneChain(chain, after.get(device) ?? null, deviceOfHash, find);
   return findings;
 }
 
@@ -85,7 +92,12 @@ function distinct(links: readonly ChainLink[], find: Find): ChainLink[] {
 
 const byDevice = (links: readonly ChainLink[]) => groupBy(links, ({ device }) => device);
 
-function checkOneChain(chain: readonly ChainLink[], deviceOfHash: ReadonlyMap<string, DeviceId>, find: Find): void {
+function checkOneChain(
+  chain: readonly ChainLink[],
+  after: ChainEnd | null,
+  deviceOfHash: ReadonlyMap<string, DeviceId>,
+  find: Find,
+): void {
   let furthest = 0;
   for (const link of chain) {
     if (!link.intact) find('changed', link, `${named(link)} was changed after it was written.`);
@@ -93,7 +105,7 @@ function checkOneChain(chain: readonly ChainLink[], deviceOfHash: ReadonlyMap<st
     if (link.sequence < furthest) find('reordered', link, `${named(link)} comes after number ${furthest}.`);
     furthest = Math.max(furthest, link.sequence);
   }
-  let before: ChainLink | null = null;
+  let before: ChainEnd | null = after;
   for (const link of [...chain].sort((a, b) => a.sequence - b.sequence)) {
     const expected: number = (before?.sequence ?? 0) + 1;
     if (link.sequence === before?.sequence) {

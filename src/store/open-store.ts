@@ -4,17 +4,15 @@ import { BOOKS, subjectOfLot } from '../journal/subject.ts';
 import { PLAN_VERSION } from '../views/plan/kept-plan.ts';
 import { keepAttachment } from './attachments/keep-attachment.ts';
 import { attachmentsOf, readAttachment } from './attachments/read-attachments.ts';
-import { storageRoom } from './attachments/storage-room.ts';
 import { previewRestore } from './backup/compare-with-journal.ts';
 import { restore } from './backup/restore.ts';
 import { writeBackup } from './backup/write-backup.ts';
 import { about, noteBackup, readAuthor, setAuthor } from './connection/about.ts';
-import { connect } from './connection/connection.ts';
-import { changeFeed } from './journal/change-feed.ts';
 import { checkJournal } from './journal/check-journal.ts';
 import { evidenceOf } from './journal/evidence.ts';
 import { historyOfLot, historyOfSubject, lifeOfLot } from './journal/history.ts';
 import { watchJournal } from './journal/watch-journal.ts';
+import { openSession } from './open-session.ts';
 import { knownKeys } from './signing/signed-heads.ts';
 import { addStamp, headWithImprint, knownStamps } from './signing/stamps.ts';
 import type { Store, StoreOptions } from './store.ts';
@@ -29,39 +27,18 @@ import { lastWritten, putClockRight, recordShown, shownAlerts } from './views/sh
 import { addLots } from './write/add-lots.ts';
 import { append } from './write/append.ts';
 import { changeAfter } from './write/change-after.ts';
-import { readHead } from './write/head.ts';
-import { prepare } from './write/prepare.ts';
-import { refusalFor } from './write/refused.ts';
 import type { Session } from './write/session.ts';
 import { undoEntries } from './write/undo-entries.ts';
-
-const DATABASE = 'headroom';
 
 /**
  * Opens the journal and its views, bringing them up to this version. The reasons of a refusal are those of
  * storage-failure.ts; each has a sentence for the user, and none has changed anything.
  */
 export async function openStore(options: StoreOptions): Promise<Outcome<Store, Refusal>> {
-  const {
-    now,
-    random,
-    author = 'buyer',
-    name = DATABASE,
-    onUpdatedElsewhere = () => undefined,
-    room = storageRoom,
-  } = options;
-  const hasChannel = options.channel ?? typeof BroadcastChannel === 'function';
-  const feed = changeFeed(hasChannel ? () => new BroadcastChannel(name) : null);
-  const connection = connect(name, { prepare: (db) => prepare(db, { random, author }), onUpdatedElsewhere });
-  const session: Session = { connection, feed, now, random, room };
-  try {
-    await connection.read(readHead);
-  } catch (error) {
-    feed.close();
-    connection.close();
-    return { ok: false, ...refusalFor(error) };
-  }
-  return ok(storeOf(session, hasChannel ? () => undefined : watchJournal(session, feed)));
+  const opened = await openSession(options);
+  if (!opened.ok) return opened;
+  const { session, hasChannel } = opened.value;
+  return ok(storeOf(session, hasChannel ? () => undefined : watchJournal(session, session.feed)));
 }
 
 function storeOf(session: Session, stopWatching: () => void): Store {

@@ -17,6 +17,7 @@ const LAYERED = [
   'src/intake',
   'src/journal',
   'src/popup',
+  'src/team',
   'src/ui',
   'src/views',
   'options-page',

@@ -9,6 +9,7 @@ export const ROOMS = {
   'src/acts': ['src/domain', 'src/journal', 'src/folds'],
   'src/views': ['src/domain', 'src/journal', 'src/folds', 'src/acts'],
   'src/store': ['src/domain', 'src/journal', 'src/folds', 'src/views'],
+  'src/team': ['src/domain', 'src/journal', 'src/views'],
   'src/messages': ['src/domain', 'src/journal', 'src/folds'],
   'src/browser': ['src/domain', 'src/journal'],
   'src/capture': ['src/domain', 'src/journal', 'src/folds'],

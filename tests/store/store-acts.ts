@@ -17,6 +17,9 @@ type Act =
   | { do: 'undo'; entries: number[] }
   | { do: 'merge' };
 
+/** Which of the stores does what. */
+export type Step = readonly [number, Act];
+
 /** Files come with their bytes, which is a test of its own; lots come in and entries are undone by verbs of the store. */
 const TOLD = HAPPENING_KINDS.filter((kind) => !['lots-added', 'undone', 'attachment-kept'].includes(kind));
 
@@ -42,17 +45,16 @@ const act: fc.Arbitrary<Act> = fc.oneof(
 /** What three stores are told, one thing after the other: which of them, and what. */
 export const stepsFor = (most: number) => fc.array(fc.tuple(fc.nat(2), act), { minLength: 5, maxLength: most });
 
-/** Two tabs of one browser, and another browser; none has anything yet. */
-export async function threeStores(): Promise<readonly Store[]> {
+/** Three stores that have nothing yet; when their names are left out, two tabs of one browser, and another browser. */
+export async function threeStores(names = ['here', 'here', 'there']): Promise<readonly Store[]> {
   freshBrowser();
-  const names = ['here', 'here', 'there'];
   const stores = await Promise.all(names.map((name, i) => openTestStore({ name, random: testRandom(i + 1) })));
   for (const [i, store] of stores.entries()) nameOf.set(store, at(names, i));
   return stores;
 }
 
 /** One of the three does something; who merges does so with the other browser. */
-export function takeStep(stores: readonly Store[], [who, step]: readonly [number, Act]): Promise<void> {
+export function takeStep(stores: readonly Store[], [who, step]: Step): Promise<void> {
   return perform(at(stores, who), at(stores, who < 2 ? 2 : 0), step);
 }
 

@@ -8,8 +8,11 @@ import type { ReadTransaction } from '../connection/schema.ts';
 import { eachEntry } from '../journal/each-entry.ts';
 import { type LongWork, Slices } from '../journal/slices.ts';
 import type { Session } from '../write/session.ts';
+import { conflictsWith } from './conflicts.ts';
 import type { Backup } from './read-backup.ts';
 import { type RestoreChanges, WhatChanges } from './what-changes.ts';
+
+const CONFLICT = conflictsWith({ there: 'in the backup', end: 'Nothing was restored.' });
 
 interface Comparison {
   /** Entries that are in both. */
@@ -74,14 +77,14 @@ export async function compareWithJournal(tx: ReadTransaction, backup: Backup, sl
   const compare = (here: Envelope): void => {
     const there = inFile.get(here.id);
     if (there !== undefined && canonicalJson(there) === canonicalJson(here)) same.add(here.id);
-    else if (there !== undefined) conflict ??= different(here);
+    else if (there !== undefined) conflict ??= CONFLICT.different(here);
     else {
       onlyHere += 1;
       const read = readEntry(here);
       if (read.as === 'known') whatChanges.addHere(read.entry);
-      if (placesInFile.has(placeOf(here))) conflict ??= forked(here);
+      if (placesInFile.has(placeOf(here))) conflict ??= CONFLICT.forked(here);
       const lot = lotBornAgain(read, backup.births);
-      if (lot !== null) conflict ??= bornTwice(lot);
+      if (lot !== null) conflict ??= CONFLICT.bornTwice(lot);
     }
   };
   await eachEntry(tx, compare, slices);
@@ -100,25 +103,4 @@ function placeOf({ device, sequence }: Envelope): string {
 function lotBornAgain(read: ReadEntry, births: ReadonlySet<LotId>): LotId | null {
   if (read.as !== 'known' || read.entry.happening.kind !== 'lots-added') return null;
   return read.entry.happening.lots.find(({ id }) => births.has(id))?.id ?? null;
-}
-
-function different({ sequence, device }: Envelope): Refusal {
-  return {
-    reason: 'conflict',
-    message: `Entry number ${sequence} of device ${device} is here and in the backup, but not the same: one of the two was changed after it was written. Nothing was restored.`,
-  };
-}
-
-function forked({ sequence, device }: Envelope): Refusal {
-  return {
-    reason: 'forked',
-    message: `Here and in the backup, two different entries are number ${sequence} of device ${device}, as when a browser profile was copied and both copies were used. Nothing was restored.`,
-  };
-}
-
-function bornTwice(lot: LotId): Refusal {
-  return {
-    reason: 'lot-twice',
-    message: `Lot ${lot} came in once here and once in the backup, by different entries. Nothing was restored.`,
-  };
 }

@@ -7,7 +7,7 @@ import { keepSignedHeads, wellSigned } from '../signing/signed-heads.ts';
 import { keepStamps } from '../signing/stamps.ts';
 import { foldIntoViews } from '../views/fold-into-views.ts';
 import { changePlanBasis } from '../views/kept-plan.ts';
-import { freshHead, lastIdOf, readHead, writeHead } from '../write/head.ts';
+import { freshHead, headWhereItEnds, lastIdOf, readHead, writeHead } from '../write/head.ts';
 import { Refused } from '../write/refused.ts';
 import type { Session } from '../write/session.ts';
 import { EVERYTHING } from '../write/touched.ts';
@@ -121,12 +121,8 @@ async function headAfter(
   mode: RestoreOptions['mode'],
 ): Promise<Head> {
   const { device, author, sequence, hash } = await readHead(tx);
-  const lastId = await lastIdOf(tx);
   const holdsOwn = backup.entries.some((e) => e.device === device && e.sequence === sequence && e.hash === hash);
   if (mode === 'replace' && sequence > 0 && !holdsOwn)
-    return freshHead(newDeviceId(session.random(DEVICE_RANDOM_BYTES)), author, lastId);
-  const ofDevice = IDBKeyRange.bound([device, 0], [device, Infinity]);
-  const own = await tx.objectStore('entries').index('sequence').openCursor(ofDevice, 'prev');
-  if (own === null) return freshHead(device, author, lastId);
-  return { device, author, sequence: own.value.sequence, hash: own.value.hash, lastId };
+    return freshHead(newDeviceId(session.random(DEVICE_RANDOM_BYTES)), author, await lastIdOf(tx));
+  return headWhereItEnds(tx, { device, author });
 }

@@ -17,6 +17,12 @@ export async function signHead(session: Session, head: ChainHead): Promise<HeadS
   return { publicKey: hex(publicKey), signature: hex(signature) };
 }
 
+/** The key that others check this browser's signatures with; null as above. */
+export async function ownPublicKey(session: Session): Promise<string | null> {
+  const pair = await ownKey(session);
+  return pair === null ? null : hex(await crypto.subtle.exportKey('raw', pair.publicKey));
+}
+
 const hex = (bytes: ArrayBuffer): string => bytesToHex(new Uint8Array(bytes));
 
 async function ownKey(session: Session): Promise<CryptoKeyPair | null> {

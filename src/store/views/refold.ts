@@ -38,20 +38,12 @@ export async function refoldAfterUndo(tx: WriteTransaction, target: EntryId, tou
       );
       return;
     }
-    case 'setup': {
-      const setup = foldSetup(await countingAbout(tx, SETUP, undone));
-      const store = tx.objectStore('setup');
-      await (setup === null ? store.delete('sections') : store.put(setup, 'sections'));
+    case 'setup':
       touched.setup = true;
-      return;
-    }
-    case 'alerts': {
-      const { device } = await readHead(tx);
-      const shown = foldAlertsShown(await countingAbout(tx, ALERTS, undone), device);
-      replaceAll(tx.objectStore('alerts'), shown.values());
+      return refoldSetup(tx, undone);
+    case 'alerts':
       touched.alerts = true;
-      return;
-    }
+      return refoldAlerts(tx, undone);
     case 'books':
       touched.books = true;
       return;
@@ -61,6 +53,18 @@ export async function refoldAfterUndo(tx: WriteTransaction, target: EntryId, tou
     default:
       about satisfies never;
   }
+}
+
+export async function refoldSetup(tx: WriteTransaction, undone: ReadonlySet<EntryId>): Promise<void> {
+  const setup = foldSetup(await countingAbout(tx, SETUP, undone));
+  const store = tx.objectStore('setup');
+  await (setup === null ? store.delete('sections') : store.put(setup, 'sections'));
+}
+
+export async function refoldAlerts(tx: WriteTransaction, undone: ReadonlySet<EntryId>): Promise<void> {
+  const { device } = await readHead(tx);
+  const shown = foldAlertsShown(await countingAbout(tx, ALERTS, undone), device);
+  replaceAll(tx.objectStore('alerts'), shown.values());
 }
 
 /** Every entry id that does not count. Undos are few, so all of them are looked at. */
@@ -78,7 +82,7 @@ export function known(raws: readonly Envelope[]): Entry[] {
 }
 
 /** The entry at the end of a row of undos of undos; null when this version does not understand it. */
-async function whatWasUndone(tx: ReadTransaction, target: EntryId): Promise<Entry | null> {
+export async function whatWasUndone(tx: ReadTransaction, target: EntryId): Promise<Entry | null> {
   const raw = await tx.objectStore('entries').get(target);
   const [entry] = raw === undefined ? [] : known([raw]);
   if (entry === undefined) return null;
@@ -87,13 +91,13 @@ async function whatWasUndone(tx: ReadTransaction, target: EntryId): Promise<Entr
   return undo.target < undo.id ? whatWasUndone(tx, undo.target) : null;
 }
 
-async function refoldLot(tx: WriteTransaction, born: LotState, undone: ReadonlySet<EntryId>): Promise<void> {
+export async function refoldLot(tx: WriteTransaction, born: LotState, undone: ReadonlySet<EntryId>): Promise<void> {
   const about = await countingAbout(tx, subjectOfLot(born.id), undone);
   await tx.objectStore('lots').put(foldLot(born, about));
 }
 
 /** A lot as it came in, or null when it is not here. */
-async function birthOf(tx: ReadTransaction, id: LotId): Promise<LotState | null> {
+export async function birthOf(tx: ReadTransaction, id: LotId): Promise<LotState | null> {
   const lot = await tx.objectStore('lots').get(id);
   const raw = lot && (await tx.objectStore('entries').get(lot.bornIn));
   const [birth] = raw === undefined ? [] : known([raw]);

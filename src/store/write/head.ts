@@ -1,5 +1,6 @@
 import { unwrap } from 'idb';
 import type { DeviceId } from '../../journal/ids.ts';
+import type { Envelope } from '../../journal/read-entry.ts';
 import { type Head, headSchema, type ReadTransaction, type WriteTransaction } from '../connection/schema.ts';
 
 /**
@@ -24,4 +25,23 @@ export function freshHead(device: DeviceId, author: string, lastId: Head['lastId
 export async function lastIdOf(tx: ReadTransaction): Promise<Head['lastId']> {
   const cursor = await tx.objectStore('entries').openCursor(null, 'prev');
   return cursor?.value.id ?? null;
+}
+
+/** The head of a device after entries came in from elsewhere: its own may be among them. */
+export async function headWhereItEnds(
+  tx: ReadTransaction,
+  { device, author }: Pick<Head, 'device' | 'author'>,
+): Promise<Head> {
+  const lastId = await lastIdOf(tx);
+  const own = await lastOf(tx, device);
+  return own === null
+    ? freshHead(device, author, lastId)
+    : { device, author, sequence: own.sequence, hash: own.hash, lastId };
+}
+
+/** The last entry of a device that is here, or null. */
+export async function lastOf(tx: ReadTransaction, device: DeviceId): Promise<Envelope | null> {
+  const ofDevice = IDBKeyRange.bound([device, 0], [device, Infinity]);
+  const cursor = await tx.objectStore('entries').index('sequence').openCursor(ofDevice, 'prev');
+  return cursor?.value ?? null;
 }

@@ -1,0 +1,57 @@
+import { type Outcome, ok, type Refusal } from '../../domain/outcome.ts';
+import type { DeviceId } from '../../journal/ids.ts';
+import type { Envelope } from '../../journal/read-entry.ts';
+import type { SignedHead } from '../../journal/signed-head.ts';
+import type { ChainEnd } from '../../journal/verify-chain.ts';
+import { openSession } from '../open-session.ts';
+import { ownPublicKey, signHead } from '../signing/own-key.ts';
+import type { StoreOptions } from '../store.ts';
+import { lastOf, readHead } from '../write/head.ts';
+import { type Arrived, type TakenIn, takeIn } from './take-in.ts';
+
+/** What a team's sending and fetching need of the journal: nothing here waits for a network. */
+export interface TeamStore {
+  /** The device that this browser writes as. */
+  device(): Promise<DeviceId>;
+  /** Where the chain of a device ends here; null when nothing of it is here. */
+  endOf(device: DeviceId): Promise<ChainEnd | null>;
+  entryAt(device: DeviceId, sequence: number): Promise<Envelope | null>;
+  /** Entries that this browser wrote behind a number, in their order, at most so many. */
+  ownAfter(sequence: number, most: number): Promise<readonly Envelope[]>;
+  /** An entry of this browser's own chain as an end of it, signed where the browser can sign. */
+  signedEnd(entry: Envelope): Promise<SignedHead>;
+  /** The key that this browser signs with, in hexadecimal; null where it can't sign. */
+  publicKey(): Promise<string | null>;
+  takeIn(arrived: Arrived): Promise<Outcome<TakenIn>>;
+  close(): void;
+}
+
+/** Opens the same journal as `openStore`, for whoever sends and fetches; the background is loaded without it. */
+export async function openTeamStore(options: StoreOptions): Promise<Outcome<TeamStore, Refusal>> {
+  const opened = await openSession(options);
+  if (!opened.ok) return opened;
+  const { session } = opened.value;
+  const { read } = session.connection;
+  return ok({
+    device: () => read(async (tx) => (await readHead(tx)).device),
+    endOf: (device) => read((tx) => lastOf(tx, device)),
+    entryAt: (device, sequence) =>
+      read(async (tx) => (await tx.objectStore('entries').index('sequence').get([device, sequence])) ?? null),
+    ownAfter: (sequence, most) =>
+      read(async (tx) => {
+        const { device } = await readHead(tx);
+        const behind = IDBKeyRange.bound([device, sequence], [device, Infinity], true);
+        return tx.objectStore('entries').index('sequence').getAll(behind, most);
+      }),
+    async signedEnd({ device, sequence, hash }) {
+      const signed = await signHead(session, { device, sequence, hash });
+      return { device, sequence, hash, ...(signed !== null && { signed }) };
+    },
+    publicKey: () => ownPublicKey(session),
+    takeIn: (arrived) => takeIn(session, arrived),
+    close() {
+      session.feed.close();
+      session.connection.close();
+    },
+  });
+}

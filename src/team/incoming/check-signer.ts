@@ -1,0 +1,23 @@
+import type { Refusal } from '../../domain/outcome.ts';
+import { checkSignature } from '../../journal/signed-head.ts';
+import type { EntriesMessage } from '../message/entries-message.ts';
+import type { Member } from './membership.ts';
+
+/**
+ * Whoever is in the team holds its key and could seal anything; only the device itself can sign the end of its chain.
+ * Null when the signature is the device's, and where nobody can tell because a browser has no such signatures.
+ */
+export async function checkSigner({ head, entries }: EntriesMessage, { publicKey }: Member): Promise<Refusal | null> {
+  if (!isEndOf(head, entries.at(-1))) return no('other-end', 'it signs another entry than its last one');
+  if (publicKey === null) return null;
+  if (head.signed === undefined) return no('unsigned', 'it is not signed, though this device signs');
+  if (head.signed.publicKey !== publicKey) return no('other-signer', 'it is signed with the key of another device');
+  return (await checkSignature(head, head.signed)) === 'bad' ? no('bad-signature', 'its signature does not fit') : null;
+}
+
+function isEndOf({ sequence, hash }: EntriesMessage['head'], entry: unknown): boolean {
+  const last = entry as { readonly sequence?: unknown; readonly hash?: unknown } | undefined;
+  return last?.sequence === sequence && last.hash === hash;
+}
+
+const no = (reason: string, message: string): Refusal => ({ reason, message });

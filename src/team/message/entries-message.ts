@@ -1,0 +1,45 @@
+import * as z from 'zod/mini';
+import { type Outcome, ok, refuse } from '../../domain/outcome.ts';
+import { deviceIdSchema } from '../../journal/ids.ts';
+import type { Envelope } from '../../journal/read-entry.ts';
+import { firstIssue } from '../../journal/read-entry.ts';
+import { type SignedHead, signedHeadSchema } from '../../journal/signed-head.ts';
+import { valueOfLine } from '../../journal/strict-json.ts';
+import { type TeamId, teamIdSchema } from './team-id.ts';
+
+const FORMAT = 'headroom-team';
+const VERSION = 1;
+
+/**
+ * What is sealed: entries of one device in the order of its chain, and the last of them as its end, signed by the device.
+ * Team and device stand in it too, so that a message can't be put into another's place by who holds the server.
+ */
+const messageSchema = z.strictObject({
+  format: z.literal(FORMAT),
+  version: z.literal(VERSION),
+  team: teamIdSchema,
+  device: deviceIdSchema,
+  /** Read one by one; see read-entry.ts. */
+  entries: z.array(z.unknown()).check(z.minLength(1)),
+  head: signedHeadSchema,
+});
+export type EntriesMessage = z.infer<typeof messageSchema>;
+
+const anyMessageSchema = z.looseObject({ format: z.literal(FORMAT), version: z.int() });
+
+export function writeMessage(team: TeamId, entries: readonly Envelope[], head: SignedHead): string {
+  return JSON.stringify({ format: FORMAT, version: VERSION, team, device: head.device, entries, head });
+}
+
+/** A newer Headroom may write messages that this one can't read: they wait for the update. */
+export function readMessage(
+  text: string,
+): Outcome<EntriesMessage, { readonly reason: 'newer' | 'not-a-message'; readonly message: string }> {
+  const line = valueOfLine(text);
+  if (!line.ok) return refuse('not-a-message', line.message);
+  const any = anyMessageSchema.safeParse(line.value);
+  if (any.success && any.data.version > VERSION)
+    return refuse('newer', 'a newer Headroom wrote it. Update Headroom on this computer');
+  const message = messageSchema.safeParse(line.value);
+  return message.success ? ok(message.data) : refuse('not-a-message', firstIssue(message.error));
+}

@@ -1,0 +1,75 @@
+import { CompactEncrypt, compactDecrypt, decodeProtectedHeader, errors } from 'jose';
+import { type Outcome, ok, refuse } from '../../domain/outcome.ts';
+
+/** AES in Galois/Counter mode with a key of 256 bits (RFC 7518, section 5.3), by the browser's own arithmetic. */
+const CIPHER = 'A256GCM';
+
+/** A key that a team seals with. There is a new one whenever a device was put out. */
+export interface TeamKey {
+  /** 1 for the team's first key, then one more each. */
+  readonly number: number;
+  readonly key: CryptoKey;
+}
+
+export type SealReason = 'no-key' | 'not-sealed' | 'altered';
+
+/** A text that was sealed, and the number of the key that it was sealed with. */
+export interface Unsealed {
+  readonly text: string;
+  readonly key: number;
+}
+
+/**
+ * A new key. It can be wrapped for another device of the team, so the browser would hand it out to this program; no page
+ * ever holds it.
+ */
+export async function makeTeamKey(number: number): Promise<TeamKey> {
+  return {
+    number,
+    key: await crypto.subtle.generateKey({ name: 'AES-GCM', length: 256 }, true, ['encrypt', 'decrypt']),
+  };
+}
+
+/**
+ * Seals a text as a JWE in its compact form (RFC 7516, section 7.1) with direct encryption (RFC 7518, section 4.5). The
+ * random number of 96 bits that each takes allows 2^32 messages a key (NIST SP 800-38D, section 8.3).
+ */
+export function seal(text: string, { number, key }: TeamKey): Promise<string> {
+  return new CompactEncrypt(new TextEncoder().encode(text))
+    .setProtectedHeader({ alg: 'dir', enc: CIPHER, kid: String(number) })
+    .encrypt(key);
+}
+
+/** Opens what `seal` made. What is sealed in any other way is refused, whatever its header asks for. */
+export async function unseal(
+  sealed: string,
+  keyOf: (number: number) => CryptoKey | undefined,
+): Promise<Outcome<Unsealed, { readonly reason: SealReason; readonly message: string }>> {
+  const number = keyNumber(sealed);
+  if (number === null) return refuse('not-sealed', 'it is not sealed as Headroom seals');
+  const key = keyOf(number);
+  if (key === undefined) return refuse('no-key', `it is sealed with key ${number}, which is not on this computer`);
+  try {
+    const { plaintext } = await compactDecrypt(sealed, key, {
+      keyManagementAlgorithms: ['dir'],
+      contentEncryptionAlgorithms: [CIPHER],
+    });
+    return ok({ text: new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(plaintext), key: number });
+  } catch (error) {
+    if (error instanceof errors.JWEDecryptionFailed)
+      return refuse('altered', 'it was altered on its way, or sealed with a key of another team');
+    if (error instanceof errors.JOSEError || error instanceof TypeError)
+      return refuse('not-sealed', 'it is not sealed as Headroom seals');
+    throw error;
+  }
+}
+
+function keyNumber(sealed: string): number | null {
+  try {
+    const { kid } = decodeProtectedHeader(sealed);
+    return kid !== undefined && /^[1-9]\d{0,8}$/.test(kid) ? Number(kid) : null;
+  } catch {
+    // TypeError: nothing that has a header.
+    return null;
+  }
+}

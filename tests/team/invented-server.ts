@@ -1,0 +1,40 @@
+import { ok, refuse } from '../../src/domain/outcome.ts';
+import { instant } from '../../src/domain/time/instant.ts';
+import type { Delivered, Wire } from '../../src/team/wire/wire.ts';
+
+/** A server in memory that keeps the rules of a real one; tests lay hands on `messages`. */
+export interface InventedServer {
+  messages: Delivered[];
+  /** Whether anybody answers. */
+  isUp: boolean;
+  readonly wire: Wire;
+}
+
+const DOWN = refuse('no-connection', 'The team’s server did not answer.');
+const START = Date.UTC(2026, 3, 11, 12);
+
+export function inventedServer(): InventedServer {
+  const lastOn = (subject: string) => server.messages.filter((one) => one.subject === subject).at(-1) ?? null;
+  const server: InventedServer = {
+    messages: [],
+    isUp: true,
+    wire: {
+      async publish({ subject, data, after }) {
+        if (!server.isUp) return DOWN;
+        if ((lastOn(subject)?.place ?? 0) !== after) return refuse('not-last', 'Another message is the last.');
+        const place = (server.messages.at(-1)?.place ?? 0) + 1;
+        server.messages.push({ subject, data, place, at: instant(START + place) });
+        return ok(place);
+      },
+      lastOn: async (subject) => (server.isUp ? ok(lastOn(subject)) : DOWN),
+      at: async (place) => (server.isUp ? ok(server.messages.find((one) => one.place === place) ?? null) : DOWN),
+      async from(place, subject, most) {
+        if (!server.isUp) return DOWN;
+        const isOn = (one: string) => (subject.endsWith('*') ? one.startsWith(subject.slice(0, -1)) : one === subject);
+        return ok(server.messages.filter((one) => one.place >= place && isOn(one.subject)).slice(0, most));
+      },
+      close: async () => undefined,
+    },
+  };
+  return server;
+}
