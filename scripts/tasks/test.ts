@@ -1,5 +1,6 @@
 import { ensureBrowser } from '../ensure-browser.ts';
 import { ensureJournalTool } from '../ensure-journal-tool.ts';
+import { ensureTeamServer } from '../ensure-team-server.ts';
 import { runLanes } from '../step.ts';
 import { BROWSER_STEP, BUILD_STEPS, STATIC_STEPS, UNIT_STEP, ZONE_STEP } from '../steps.ts';
 import { sweepLeftovers } from '../temporary-folder.ts';
@@ -13,6 +14,7 @@ export async function run(): Promise<number> {
   // Installed now rather than in the middle, while nothing is being measured. What is missing shows in the tests.
   for (const name of ['chromium', 'firefox'] as const) reportMissing(() => ensureBrowser(name));
   for (const name of ['ledger', 'hledger', 'bean-check'] as const) reportMissing(() => ensureJournalTool(name));
+  reportMissing(ensureTeamServer);
   const { passed, failed } = await runLanes([...STATIC_STEPS, UNIT_STEP, ZONE_STEP], [...BUILD_STEPS, BROWSER_STEP]);
   console.log(`${passed} passed, ${failed} failed`);
   return failed === 0 ? 0 : 1;

@@ -1,0 +1,159 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { cpSync, rmSync, writeFileSync } from 'node:fs';
+import { connect, createServer } from 'node:net';
+import path from 'node:path';
+import { jetstreamManager } from '@nats-io/jetstream';
+import { wsconnect } from '@nats-io/nats-core';
+import { createUser, type KeyPair } from '@nats-io/nkeys';
+import { WebSocket } from 'undici';
+import { ensureTeamServer } from '../../scripts/ensure-team-server.ts';
+import { type DeviceKey, serverConf, streamPlan } from '../../scripts/team-server/server-conf.ts';
+import { removeFolder, temporaryFolder } from '../../scripts/temporary-folder.ts';
+import { type DeviceId, deviceIdSchema } from '../../src/journal/ids.ts';
+import { connectToServer } from '../../src/team/wire/nats-wire.ts';
+import type { Wire } from '../../src/team/wire/wire.ts';
+import { value } from '../store/open-test-store.ts';
+import { TEAM } from '../team/invented-team.ts';
+
+// Node 20 has none; every browser does.
+globalThis.WebSocket ??= WebSocket as unknown as typeof globalThis.WebSocket;
+
+const KEEPER = { name: 'keeper', password: 'only-in-this-test' };
+
+/** Servers on this computer, one or three, and devices that they know. */
+export interface RealServer {
+  readonly addresses: readonly string[];
+  /** Connects as a device, or throws. */
+  connect(device: DeviceId): Promise<Wire>;
+  /** As whoever runs the server. */
+  keeper(): ReturnType<typeof wsconnect>;
+  kill(server: number): void;
+  start(server: number): Promise<void>;
+  /** Puts the messages of one server aside, or back in place of what it has. */
+  copyAside(server: number): void;
+  copyBack(server: number): void;
+  readonly names: readonly string[];
+  stop(): void;
+}
+
+export async function realServer(devices: readonly DeviceId[], servers: 1 | 3 = 1): Promise<RealServer> {
+  const program = ensureTeamServer();
+  const folder = temporaryFolder();
+  const keys = new Map<DeviceId, KeyPair>(devices.map((device) => [device, createUser()]));
+  const known: DeviceKey[] = [...keys].map(([device, key]) => ({ device, key: key.getPublicKey() }));
+  const ports = await freePorts(3 * servers);
+  const port = (server: number, which: 0 | 1 | 2) => ports[3 * server + which] ?? 0;
+  const names = Array.from({ length: servers }, (_, i) => `server-${i + 1}`);
+  const running = new Map<number, ChildProcess>();
+  const addresses = names.map((_, i) => `ws://127.0.0.1:${port(i, 1)}`);
+  const storeOf = (server: number) => path.join(folder, `store-${server}`);
+
+  for (const [i, name] of names.entries())
+    writeFileSync(
+      path.join(folder, `${i}.conf`),
+      serverConf({
+        name,
+        team: TEAM,
+        devices: known,
+        folder: storeOf(i),
+        websocket: `127.0.0.1:${port(i, 1)}`,
+        tls: null,
+        keeper: KEEPER,
+        port: port(i, 0),
+        cluster:
+          servers === 1
+            ? null
+            : {
+                listen: `127.0.0.1:${port(i, 2)}`,
+                routes: names.map((_, j) => `nats://127.0.0.1:${port(j, 2)}`),
+              },
+      }),
+    );
+
+  const server: RealServer = {
+    addresses,
+    names,
+    async connect(device) {
+      const seed = keys.get(device)?.getSeed();
+      if (seed === undefined) throw new Error(`no key for ${device}`);
+      return value(await connectToServer({ addresses, team: TEAM, device, seed, patience: 2_000 }));
+    },
+    keeper: () => wsconnect({ servers: [...addresses], user: KEEPER.name, pass: KEEPER.password, reconnect: false }),
+    kill(i) {
+      running.get(i)?.kill('SIGKILL');
+      running.delete(i);
+    },
+    async start(i) {
+      running.set(i, spawn(program, ['-c', path.join(folder, `${i}.conf`)], { stdio: 'ignore' }));
+      await untilOpen(port(i, 1));
+    },
+    copyAside(i) {
+      cpSync(storeOf(i), `${storeOf(i)}-aside`, { recursive: true });
+    },
+    copyBack(i) {
+      rmSync(storeOf(i), { recursive: true });
+      cpSync(`${storeOf(i)}-aside`, storeOf(i), { recursive: true });
+    },
+    stop() {
+      for (const one of running.values()) one.kill('SIGKILL');
+      removeFolder(folder);
+    },
+  };
+  try {
+    await Promise.all(names.map((_, i) => server.start(i)));
+    await patiently(() => makeStream(server, servers));
+  } catch (error) {
+    server.stop();
+    throw error;
+  }
+  return server;
+}
+
+async function makeStream(server: RealServer, servers: number): Promise<void> {
+  const connection = await server.keeper();
+  try {
+    await (await jetstreamManager(connection)).streams.add(streamPlan(TEAM, servers));
+  } finally {
+    await connection.close();
+  }
+}
+
+/** Servers that have just begun, or have lost one of them, take some seconds to agree. */
+export async function patiently<Value>(ask: () => Promise<Value>, tries = 60): Promise<Value> {
+  for (let left = tries; ; left--)
+    try {
+      return await ask();
+    } catch (error) {
+      if (left === 1) throw error;
+      await new Promise((done) => setTimeout(done, 250));
+    }
+}
+
+export const testDevice = (digit: number): DeviceId => deviceIdSchema.parse(`DEV000000${digit}`);
+
+async function freePorts(count: number): Promise<number[]> {
+  const servers = await Promise.all(
+    Array.from(
+      { length: count },
+      () =>
+        new Promise<ReturnType<typeof createServer>>((done) => {
+          const one = createServer().listen(0, '127.0.0.1', () => done(one));
+        }),
+    ),
+  );
+  const ports = servers.map((one) => (one.address() as { port: number }).port);
+  await Promise.all(servers.map((one) => new Promise((done) => one.close(done))));
+  return ports;
+}
+
+function untilOpen(port: number): Promise<void> {
+  return patiently(
+    () =>
+      new Promise<void>((done, fail) => {
+        const socket = connect(port, '127.0.0.1', () => {
+          socket.destroy();
+          done();
+        }).on('error', fail);
+      }),
+  );
+}
