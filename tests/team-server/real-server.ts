@@ -23,11 +23,11 @@ const KEEPER = { name: 'keeper', password: 'only-in-this-test' };
 /** Servers on this computer, one or three, and devices that they know. */
 export interface RealServer {
   readonly addresses: readonly string[];
-  /** Connects as a device, or throws. */
-  connect(device: DeviceId): Promise<Wire>;
+  /** Connects as a device, or throws; by way of another address where one is given. */
+  connect(device: DeviceId, address?: string): Promise<Wire>;
   /** As whoever runs the server. */
   keeper(): ReturnType<typeof wsconnect>;
-  kill(server: number): void;
+  kill(server: number): Promise<void>;
   start(server: number): Promise<void>;
   /** Puts the messages of one server aside, or back in place of what it has. */
   copyAside(server: number): void;
@@ -73,15 +73,27 @@ export async function realServer(devices: readonly DeviceId[], servers: 1 | 3 = 
   const server: RealServer = {
     addresses,
     names,
-    async connect(device) {
+    async connect(device, address) {
       const seed = keys.get(device)?.getSeed();
       if (seed === undefined) throw new Error(`no key for ${device}`);
-      return value(await connectToServer({ addresses, team: TEAM, device, seed, patience: 2_000 }));
+      return value(
+        await connectToServer({
+          addresses: address === undefined ? addresses : [address],
+          team: TEAM,
+          device,
+          seed,
+          patience: 2_000,
+        }),
+      );
     },
     keeper: () => wsconnect({ servers: [...addresses], user: KEEPER.name, pass: KEEPER.password, reconnect: false }),
-    kill(i) {
-      running.get(i)?.kill('SIGKILL');
+    async kill(i) {
+      const one = running.get(i);
       running.delete(i);
+      if (one === undefined) return;
+      const gone = new Promise((done) => one.once('exit', done));
+      one.kill('SIGKILL');
+      await gone;
     },
     async start(i) {
       running.set(i, spawn(program, ['-c', path.join(folder, `${i}.conf`)], { stdio: 'ignore' }));
