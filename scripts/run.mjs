@@ -22,6 +22,7 @@ const TASKS = {
   scores: 'scripts/tasks/scores.ts',
   fuzz: 'scripts/tasks/fuzz.ts',
   faults: 'scripts/tasks/faults.ts',
+  'team-server': 'scripts/tasks/team-server.ts',
 };
 
 const OLDEST_NODE = [20, 19];

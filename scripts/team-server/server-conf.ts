@@ -20,13 +20,13 @@ export interface ServerPlan {
   /** Host and port for browsers. */
   readonly websocket: string;
   /** Certificate and key; null only for a server that nobody but this computer can reach. */
-  readonly tls: { readonly certificate: string; readonly key: string } | null;
-  /** Who may make the stream, from this computer alone. */
+  readonly tls: { readonly certificate: string; readonly key: string; readonly authority: string | null } | null;
+  /** Who may make the stream. */
   readonly keeper: { readonly name: string; readonly password: string };
   /** The port for other programs on this computer. */
   readonly port: number;
   /** The other servers, where there are three. */
-  readonly cluster: { readonly listen: string; readonly routes: readonly string[] } | null;
+  readonly cluster: { readonly listen: string; readonly routes: readonly string[]; readonly password: string } | null;
 }
 
 /** The largest message, in bytes: one entry may bring in 125 lots with long notes. */
@@ -54,10 +54,21 @@ export function serverConf(plan: ServerPlan): string {
       : `websocket { listen: ${quoted(websocket)}, tls { cert_file: ${quoted(tls.certificate)}, key_file: ${quoted(tls.key)} } }`,
     ...(cluster === null
       ? []
-      : [`cluster { name: "team", listen: ${quoted(cluster.listen)}, routes: ${listed(cluster.routes)} }`]),
+      : [
+          `cluster {\n  name: "team"\n  listen: ${quoted(cluster.listen)}\n  routes: ${listed(cluster.routes)}`,
+          `  authorization { user: "route", password: ${quoted(cluster.password)} }`,
+          ...(tls === null
+            ? []
+            : [`  tls { cert_file: ${quoted(tls.certificate)}, key_file: ${quoted(tls.key)}${caOf(tls)} }`]),
+          '}',
+        ]),
     `authorization {\n  users: [\n${users.join('\n')}\n  ]\n}`,
   ].join('\n')}\n`;
 }
+
+/** Servers trust each other by the authority of their own certificates. */
+const caOf = ({ authority }: { readonly authority: string | null }): string =>
+  authority === null ? '' : `, ca_file: ${quoted(authority)}, verify: true`;
 
 /** The stream of a team: nothing in it can be deleted or changed, and a full one refuses instead of forgetting. */
 export const streamPlan = (team: TeamId, servers: number): Partial<StreamConfig> & { readonly name: string } => ({
