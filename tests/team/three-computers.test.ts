@@ -4,6 +4,7 @@ import { foldAlertsShown } from '../../src/folds/fold-alerts.ts';
 import { foldBooks } from '../../src/folds/fold-books.ts';
 import { foldLots } from '../../src/folds/fold-lots.ts';
 import { foldSetup } from '../../src/folds/fold-setup.ts';
+import { sectionsOf } from '../../src/journal/states/setup-state.ts';
 import { verifyChain } from '../../src/journal/verify-chain.ts';
 import type { Delivered } from '../../src/team/wire/wire.ts';
 import { at } from '../folds/journal-arbitrary.ts';
@@ -56,7 +57,9 @@ test('three computers, random acts and absences: in the end each has the state o
         const [store, journal] = [at(stores, i), await journalOf(name)];
         expect(journal.map(({ id }) => id)).toEqual(ids);
         expect(await store.allLots()).toEqual([...foldLots(journal).values()].sort((a, b) => (a.id < b.id ? -1 : 1)));
-        expect(await store.setup()).toEqual(foldSetup(journal));
+        const setup = foldSetup(journal);
+        expect(await store.setup()).toEqual(sectionsOf(setup));
+        expect(await store.purse()).toEqual(setup?.purse ?? null);
         expect(await store.books()).toEqual(foldBooks(journal));
         expect([...(await store.shownAlerts()).keys()].sort()).toEqual(
           [...foldAlertsShown(journal, at(computers, i).device).keys()].sort(),
