@@ -72,6 +72,6 @@ test('three computers, random acts and absences: in the end each has the state o
       for (const one of [...stores, ...computers.map(({ journal }) => journal)]) one.close();
     }),
     // Not made smaller when it fails: each try plays three computers, and hundreds of them take minutes.
-    { numRuns: 25, endOnFailure: true },
+    { numRuns: 8, endOnFailure: true },
   );
 });
