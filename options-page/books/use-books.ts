@@ -1,7 +1,8 @@
 import { createContext } from 'preact';
 import { useContext, useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { type Bookkeeping, STARTING_BOOKKEEPING } from '../../src/domain/accounts/accounts.ts';
+import { type Bookkeeping, bookkeepingOf } from '../../src/domain/accounts/accounts.ts';
 import type { ExpectedPurchase } from '../../src/domain/books/folder/expected.ts';
+import { monthBefore, monthOf } from '../../src/domain/books/month.ts';
 import type { PostedBooks } from '../../src/domain/books/post/post-months.ts';
 import type { LocalDate } from '../../src/domain/time/local-date.ts';
 import { dateIn } from '../../src/domain/time/wall-clock.ts';
@@ -82,8 +83,8 @@ export function useReadBooks(): Books | null {
   return useMemo(() => {
     if (state === undefined || dropped === undefined || expected === undefined || !complete) return null;
     const folders = foldersOf(all, state, expected, setup, today);
-    const bookkeeping = setup.books ?? STARTING_BOOKKEEPING;
-    const posted = postedBooks(folders, state, bookkeeping);
+    const bookkeeping = bookkeepingOf(setup);
+    const posted = postedBooks(folders, state, bookkeeping, monthBefore(monthOf(today)));
     return { state, ...folders, posted, bookkeeping, today, lots: all };
   }, [state, dropped, complete, all, expected, setup, today]);
 }

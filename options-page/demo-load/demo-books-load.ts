@@ -38,8 +38,8 @@ export async function loadDemoBooks(
 
   // The month before this one, where the oldest win falls into it, and a bill of it that came too late.
   const state = await store.books();
-  const posted = postedBooks(foldersOf(lots, state, new Map(), setup, today), state, NEW_BOOKKEEPING);
   const month = monthBefore(monthOf(today));
+  const posted = postedBooks(foldersOf(lots, state, new Map(), setup, today), state, NEW_BOOKKEEPING, month);
   const transactions = toClose(posted, month);
   if (transactions.length === 0) return null;
   const closed = await store.book(

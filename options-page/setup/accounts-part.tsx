@@ -1,4 +1,9 @@
-import { type AccountKey, type Bookkeeping, STARTING_BOOKKEEPING } from '../../src/domain/accounts/accounts.ts';
+import {
+  type AccountKey,
+  type Bookkeeping,
+  bookkeepingOf,
+  STARTING_BOOKKEEPING,
+} from '../../src/domain/accounts/accounts.ts';
 import { COST_KINDS, type CostKind } from '../../src/domain/accounts/cost-kind.ts';
 import { CheckInput } from '../../src/ui/inputs/check-input.tsx';
 import { TextInput } from '../../src/ui/inputs/text-input.tsx';
@@ -11,6 +16,7 @@ const ACCOUNTS: readonly { readonly key: AccountKey; readonly label: string; rea
   { key: 'inventory', label: 'Cars in stock', hint: 'Price, fees, freight and recon until a car sells' },
   { key: 'bank', label: 'Bank' },
   { key: 'payable', label: 'Bills not paid yet' },
+  { key: 'accrued', label: 'Won, not billed yet', hint: 'Made at month end, reversed by the bill' },
   { key: 'floor', label: 'Floor plan, principal' },
   { key: 'retail', label: 'Sales to customers and businesses' },
   { key: 'wholesale', label: 'Sales at wholesale' },
@@ -31,7 +37,7 @@ const COSTS: Readonly<Record<CostKind, string>> = {
 /** What the accounts are called in the journal file, and which costs are part of a car's cost. */
 export function AccountsPart({ part }: { part: SetupPart }) {
   const { setup, change } = useSetupEdit();
-  const books = setup.books ?? STARTING_BOOKKEEPING;
+  const books = bookkeepingOf(setup);
   const commit = (set: Partial<Bookkeeping>, said: string) => change({ books: { ...books, ...set } }, said);
   const rename = (key: AccountKey, name: string | undefined) =>
     commit(

@@ -9,6 +9,7 @@ import { type AccountKey, STARTING_BOOKKEEPING } from '../../src/domain/accounts
 import type { Month } from '../../src/domain/books/month.ts';
 import { beancountJournal } from '../../src/domain/books/out/beancount-journal.ts';
 import { plainTextJournal } from '../../src/domain/books/out/plain-text-journal.ts';
+import { accrualMonths, accrualOf } from '../../src/domain/books/post/accrual.ts';
 import { type CarBookings, lotTransactions } from '../../src/domain/books/post/lot-transactions.ts';
 import { balances, postMonths, toClose } from '../../src/domain/books/post/post-months.ts';
 import type { Transaction } from '../../src/domain/books/post/transaction.ts';
@@ -30,11 +31,28 @@ beforeAll(() => {
 }, 300_000);
 afterAll(() => removeFolder(folder));
 
-/** Forty lives, a month closed in their midst and some bills changed after it: corrections are in the file too. */
+/** Every car is won in August; what is not billed at its end is accrued, and taken back by the bill. */
+const withAccrual = (car: CarBookings): CarBookings => ({
+  ...car,
+  venue: 'Saguaro Sale Yard',
+  accrual: accrualOf(
+    {
+      ...car,
+      won: { hammer: cents(1_235_000), date: '2026-08-20' as LocalDate },
+      expected: { lines: [{ cost: 'fee', cents: cents(47_500) }] },
+    },
+    accrualMonths([], '2026-12' as Month),
+  ),
+});
+
+/**
+ * Forty lives, a month closed in their midst and some bills changed after it: corrections are in the file too, and what is
+ * accrued at a month's end.
+ */
 function manyTransactions(seed: number): readonly Transaction[] {
   const cars = (from: number): CarBookings[] =>
     fc.sample(fc.tuple(...Array.from({ length: 40 }, (_, n) => randomCar(n))), { seed: from, numRuns: 1 })[0] ?? [];
-  const all = (some: readonly CarBookings[]) => some.flatMap((car) => lotTransactions(car, treatment));
+  const all = (some: readonly CarBookings[]) => some.flatMap((car) => lotTransactions(withAccrual(car), treatment));
   const before = all(cars(seed));
   const after = [...before.slice(0, -60), ...all(cars(seed + 1)).slice(-60)];
   const september = '2026-09' as Month;
@@ -76,6 +94,7 @@ describe.each([11, 23, 47])('the journal of forty random cars, number %i', (seed
       encoding: 'utf8',
     });
     expect(transactions.length).toBeGreaterThan(150);
+    expect(transactions.some(({ text }) => text.startsWith('Accrual reversed: billed'))).toBe(true);
     expect(readBalances(out.split('\n'))).toEqual(ours(transactions));
   });
 

@@ -21,6 +21,7 @@ const accountsSchema = z.strictObject({
   inventory: name('Assets:Inventory:Vehicles'),
   bank: name('Assets:Bank'),
   payable: name('Liabilities:Payable:Vehicles'),
+  accrued: name('Liabilities:Accrued:Vehicles'),
   floor: name('Liabilities:FloorPlan'),
   retail: name('Income:Sales:Retail'),
   wholesale: name('Income:Sales:Wholesale'),
@@ -74,6 +75,12 @@ export type Bookkeeping = z.infer<typeof bookkeepingSchema>;
  * never change; what a new setup begins with is `NEW_BOOKKEEPING`.
  */
 export const STARTING_BOOKKEEPING: Bookkeeping = bookkeepingSchema.parse({});
+
+/** The books of a setup, with what was added since it was saved. */
+export const bookkeepingOf = ({ books }: { readonly books?: Bookkeeping | undefined }): Bookkeeping => ({
+  accounts: { ...STARTING_BOOKKEEPING.accounts, ...books?.accounts },
+  treatment: { ...STARTING_BOOKKEEPING.treatment, ...books?.treatment },
+});
 
 /** What a setup begins with when it is saved for the first time. */
 export const NEW_BOOKKEEPING: Bookkeeping = bookkeepingSchema.parse({ accounts: { undone: 'Expenses:CanceledSales' } });

@@ -14,6 +14,8 @@ export const monthOf = (date: LocalDate): Month => date.slice(0, 7) as Month;
 
 export const firstDayOf = (month: Month): LocalDate => `${month}-01` as LocalDate;
 
+export const lastDayOf = (month: Month): LocalDate => addDays(firstDayOf(nextMonth(month)), -1);
+
 export const nextMonth = (month: Month): Month => monthOf(addDays(firstDayOf(month), 31));
 
 export const monthBefore = (month: Month): Month => monthOf(addDays(firstDayOf(month), -1));

@@ -1,6 +1,7 @@
 import { STARTING_BOOKKEEPING } from '../../../src/domain/accounts/accounts.ts';
 import { venuePlaces } from '../../../src/domain/after-sale/venue-place.ts';
 import { winMoney } from '../../../src/domain/after-sale/win-money.ts';
+import type { Month } from '../../../src/domain/books/month.ts';
 import { balances } from '../../../src/domain/books/post/post-months.ts';
 import type { LotId } from '../../../src/domain/lot/lot.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
@@ -40,7 +41,7 @@ export async function bothOf(store: Store, id: LotId) {
   if (money === undefined) throw new Error('it was won');
   const folders = foldersOf([lot], books, new Map(), SETUP, DAY);
   const folder = at(folders.folders, 0);
-  const posted = postedBooks(folders, books, STARTING_BOOKKEEPING);
+  const posted = postedBooks(folders, books, STARTING_BOOKKEEPING, '2026-10' as Month);
   return {
     sold,
     folder,

@@ -49,7 +49,7 @@ const worked = async (spoil: (lot: LotState) => LotState = (lot) => lot) => {
   const lots = (await store.allLots()).map((lot) => (lot.id === bad ? spoil(lot) : lot));
   const books = await store.books();
   const folders = foldersOf(lots, books, new Map(), SETUP, DAY);
-  return { lots, books, folders, posted: postedBooks(folders, books, STARTING_BOOKKEEPING) };
+  return { lots, books, folders, posted: postedBooks(folders, books, STARTING_BOOKKEEPING, '2026-10' as Month) };
 };
 
 test('a folder that can’t be worked out is named with its reason, and the others stand', async () => {

@@ -4,6 +4,8 @@ import type { LotId } from '../../lot/lot.ts';
 import { type Cents, cents, sumCents } from '../../money/cents.ts';
 import type { LocalDate } from '../../time/local-date.ts';
 import type { BookedDocument, CarOutcome } from '../booking.ts';
+import type { CarAccrual } from './accrual.ts';
+import { accrualTransactions } from './accrual-transactions.ts';
 import type { Posting, Transaction } from './transaction.ts';
 
 /** One cost of a car, with what it stands for in the journal. */
@@ -46,6 +48,9 @@ export interface CarBookings {
   readonly outcome?: Pick<CarOutcome, 'date' | 'priceCents' | 'buyer'> | undefined;
   /** The day on which the purchase itself was canceled, if it was. */
   readonly undoneOn?: LocalDate | undefined;
+  /** What a month's end counts as owed for it without a bill, and whose bill that will be. */
+  readonly accrual?: CarAccrual | undefined;
+  readonly venue?: string | undefined;
 }
 
 /**
@@ -74,6 +79,10 @@ export function lotTransactions(car: CarBookings, treatment: Treatment): Transac
       move.move === 'draw'
         ? between(car, move, 'payable', 'floor', 'Floor-plan advance')
         : between(car, move, 'floor', 'bank', 'Floor-plan payoff'),
+    ),
+    ...accrualTransactions(
+      { ...car, payee: car.venue, soldOn: car.undoneOn === undefined ? car.outcome?.date : undefined },
+      treatment,
     ),
   ];
   const kept = car.costs.filter((cost) => accountOf(cost) === 'inventory');
