@@ -2,9 +2,8 @@ import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { TEST_CHROMIUM_ID } from '../manifest/test-identity.ts';
-import { comingSaturday } from '../src/demo/demo-closes.ts';
 import { instant } from '../src/domain/time/instant.ts';
-import { DEMO_SCREENS, DEMO_VIEWS, type DemoScreen, FIRST_LOT, FULL_DAY, NARROW } from './demo-screens.ts';
+import { DEMO_VIEWS, type DemoScreen, demoScreens, NARROW } from './demo-screens.ts';
 
 const ORIGIN = `chrome-extension://${TEST_CHROMIUM_ID}/`;
 
@@ -32,19 +31,11 @@ export async function takePictures(context: BrowserContext, folder: string): Pro
     if (message.type() === 'error') complaints.push(message.text());
   });
   const first = context.pages()[0] ?? (await context.newPage());
-  for (const screen of DEMO_SCREENS.filter(({ empty }) => empty)) await takeViews(first, screen, folder);
+  const screens = demoScreens(instant(Date.now()));
+  for (const screen of screens.filter(({ empty }) => empty)) await takeViews(first, screen, folder);
   const page = await openDemo(context);
   await sayWhoUsesIt(page);
-  const href = await page.getAttribute('a[href^="#/lot/"]', 'href');
-  const lot = href?.split('/').at(-1) ?? '';
-  const day = comingSaturday(instant(Date.now()));
-  for (const screen of DEMO_SCREENS.filter(({ empty }) => !empty)) {
-    await takeViews(
-      page,
-      { ...screen, address: screen.address.replace(FIRST_LOT, lot).replace(FULL_DAY, day) },
-      folder,
-    );
-  }
+  for (const screen of screens.filter(({ empty }) => !empty)) await takeViews(page, screen, folder);
   return complaints;
 }
 
@@ -65,7 +56,7 @@ async function takeViews(
   await page.goto(ORIGIN + address);
   // The screen before was left as it prints, which hides what only serves on a screen.
   await page.emulateMedia({ media: 'screen' });
-  for (const link of follow ?? []) {
+  for (const link of follow) {
     const from = page.url();
     await page.click(link);
     await page.waitForFunction((before) => location.href !== before, from);

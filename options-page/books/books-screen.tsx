@@ -1,4 +1,5 @@
 import { LotsApartNote } from '../../src/ui/lots-apart-note.tsx';
+import { BOOKS_PARTS } from './books-parts.ts';
 import { FolderScreen } from './folder/folder-screen.tsx';
 import { FolderList } from './folder-list.tsx';
 import { InvoicesPart } from './invoices/invoices-part.tsx';
@@ -18,24 +19,13 @@ interface BooksScreenProps {
   readonly more: string;
 }
 
-const PARTS = [
-  { part: 'monday', label: 'Monday list' },
-  { part: '', label: 'Folders' },
-  { part: 'invoices', label: 'Invoices' },
-  { part: 'payables', label: 'Payables' },
-  { part: 'share', label: 'Split a bill' },
-  { part: 'sold', label: 'Sold cars' },
-  { part: 'month', label: 'Month' },
-  { part: 'review', label: 'Review' },
-] as const;
-
 /** What the bookkeeper opens on Monday: purchase folders, invoices, the review, the month. */
 export function BooksScreen({ part, more }: BooksScreenProps) {
   const books = useReadBooks();
   return (
     <div class="stack loose books">
       <nav class="books-nav no-print" aria-label="Books">
-        {PARTS.map((each) => (
+        {BOOKS_PARTS.filter((each) => each.part !== ':lot').map((each) => (
           <a
             key={each.part}
             href={each.part === '' ? '#/books' : `#/books/${each.part}`}

@@ -5,18 +5,11 @@ import { CorrectionsPart } from './corrections/corrections-part.tsx';
 import { ForecastsPart } from './forecasts-part.tsx';
 import { GroupsPart } from './groups-part.tsx';
 import { LateNote } from './late-note.tsx';
+import { LEARN_PARTS } from './learn-parts.ts';
 import { MissesPart } from './misses-part.tsx';
 import { MoneyPart } from './money-part.tsx';
 import { useLearning } from './use-learning.ts';
 import './learn.css';
-
-const PARTS = [
-  { part: '', label: 'Forecasts' },
-  { part: 'money', label: 'Where the money went' },
-  { part: 'misses', label: 'Misses' },
-  { part: 'groups', label: 'By venue, car and person' },
-  { part: 'corrections', label: 'Corrections' },
-] as const;
 
 /**
  * Were the forecasts right, where did the money go, and what should change? What was won and lost by week or venue, and what is
@@ -26,7 +19,7 @@ export function LearnScreen({ part }: { part: string }) {
   return (
     <div class="stack loose learn">
       <nav class="learn-nav no-print" aria-label="Learn">
-        {PARTS.map((each) => (
+        {LEARN_PARTS.map((each) => (
           <a
             key={each.part}
             href={each.part === '' ? '#/learn' : `#/learn/${each.part}`}

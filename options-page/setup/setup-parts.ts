@@ -1,25 +1,7 @@
 import type { Setup, SetupSection } from '../../src/domain/setup/setup.ts';
 import { setupCautions } from '../../src/domain/setup/setup-cautions.ts';
 import { rulesSet } from './after/rules-set.ts';
-
-export const PART_IDS = [
-  'store',
-  'venues',
-  'fees',
-  'rules',
-  'costs',
-  'recon',
-  'holding',
-  'titles',
-  'busy',
-  'alerts',
-  'after',
-  'estimating',
-  'sites',
-  'accounts',
-  'file',
-] as const;
-export type PartId = (typeof PART_IDS)[number];
+import { PART_TITLES, type PartId } from './part-titles.ts';
 
 export interface SetupPart {
   readonly id: PartId;
@@ -27,24 +9,31 @@ export interface SetupPart {
   readonly sections: readonly SetupSection[];
 }
 
+/** What of the setup each part shows. */
+const SECTIONS: Readonly<Record<PartId, readonly SetupSection[]>> = {
+  store: ['store'],
+  venues: ['venues'],
+  fees: ['feeSchedules'],
+  rules: ['rules'],
+  costs: ['costs', 'undone'],
+  recon: ['reconTemplates'],
+  holding: ['carrying', 'stock'],
+  titles: ['titles'],
+  busy: ['rush'],
+  alerts: ['alerts'],
+  after: ['venues'],
+  estimating: ['estimation'],
+  sites: ['sites'],
+  accounts: ['books'],
+  file: [],
+};
+
 /** The parts in the order in which a new user needs them. */
-export const SETUP_PARTS: readonly SetupPart[] = [
-  { id: 'store', title: 'Store', sections: ['store'] },
-  { id: 'venues', title: 'Venues', sections: ['venues'] },
-  { id: 'fees', title: 'Buy fees', sections: ['feeSchedules'] },
-  { id: 'rules', title: 'Money rules', sections: ['rules'] },
-  { id: 'costs', title: 'Costs', sections: ['costs', 'undone'] },
-  { id: 'recon', title: 'Recon templates', sections: ['reconTemplates'] },
-  { id: 'holding', title: 'Holding', sections: ['carrying', 'stock'] },
-  { id: 'titles', title: 'Titles', sections: ['titles'] },
-  { id: 'busy', title: 'Busy hours', sections: ['rush'] },
-  { id: 'alerts', title: 'Reminders', sections: ['alerts'] },
-  { id: 'after', title: 'After the sale', sections: ['venues'] },
-  { id: 'estimating', title: 'Estimating', sections: ['estimation'] },
-  { id: 'sites', title: 'Sites', sections: ['sites'] },
-  { id: 'accounts', title: 'Accounts', sections: ['books'] },
-  { id: 'file', title: 'Setup file', sections: [] },
-];
+export const SETUP_PARTS: readonly SetupPart[] = PART_TITLES.map(({ part, label }) => ({
+  id: part,
+  title: label,
+  sections: SECTIONS[part],
+}));
 
 /** The part that an address asks for; the first one where it asks for none, undefined where there is no such part. */
 export const partOf = (id: string): SetupPart | undefined =>

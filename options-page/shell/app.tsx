@@ -8,6 +8,7 @@ import { CountedFrame } from './counted-frame.tsx';
 import { DemoStrip } from './demo-strip.tsx';
 import { OldZoneNote } from './old-zone-note.tsx';
 import type { Route } from './route.ts';
+import { screenTitle } from './screen-title.ts';
 import { StoreClock } from './store-clock.tsx';
 import { usePageHeads } from './use-page-heads.ts';
 import { useRoute } from './use-route.ts';
@@ -36,36 +37,12 @@ const loadWords = () => forTheDesk().then((m) => m.WordsScreen);
 const loadLearn = () => forTheDesk().then((m) => m.LearnScreen);
 const loadDemo = () => import('../demo-load/demo-load.tsx').then((m) => m.DemoLoad);
 
-const TITLES: Record<Route['screen'], string> = {
-  lots: 'Lots',
-  lot: 'Worksheet',
-  history: 'Full history',
-  plan: 'Plan',
-  results: 'Results',
-  week: 'Week',
-  now: 'Now',
-  add: 'Add lots',
-  setup: 'Setup',
-  books: 'Books',
-  learn: 'Learn',
-  backup: 'Backup',
-  todo: 'To do',
-  won: 'After the sale',
-  disputes: 'Disputes',
-  dispute: 'Dispute',
-  'open-dispute': 'Open a dispute',
-  words: 'Words',
-  start: 'Start here',
-  'demo-load': 'Demo',
-  unknown: 'Not found',
-};
-
 /** The screen the address asks for, in its frame. */
 export function App() {
   const route = useRoute();
   const workspace = useWorkspace();
   const { store } = workspace.setup;
-  usePageHeads(TITLES[route.screen], store);
+  usePageHeads(screenTitle(route), store);
   return (
     <CountedFrame
       screen={route.screen}

@@ -4,6 +4,7 @@ import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import type { ScreenCounts } from '../../src/views/counts/screen-counts.ts';
 import { Frame, type FrameProps } from './frame.tsx';
+import './frame-menu.css';
 
 /** Long enough for the rows to be drawn first, and for several changes in a row to be counted once. */
 const REST_MS = 1_000;

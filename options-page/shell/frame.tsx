@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
-import type { CountMark, ScreenCounts } from '../../src/views/counts/screen-counts.ts';
-import { DAILY, type PlaceGroup, TOOLS } from './places.ts';
+import type { ScreenCounts } from '../../src/views/counts/screen-counts.ts';
+import { GROUPS } from './places.ts';
+import { PlacesOf } from './places-of.tsx';
 import type { Route } from './route.ts';
 import './frame.css';
 
@@ -30,13 +31,10 @@ export function Frame({ screen, clock, note, counts = {}, children }: FrameProps
           <Mark />
           <span>Headroom</span>
         </a>
-        <nav aria-label="Screens">
-          <div class="frame-daily">
-            {DAILY.map((group) => (
-              <Places key={group.name} group={group} screen={screen} counts={counts} />
-            ))}
-          </div>
-          <Places group={TOOLS} screen={screen} counts={counts} kind="tools" />
+        <nav aria-label="Screens" class="frame-nav">
+          {GROUPS.map((group) => (
+            <PlacesOf key={group.name} group={group} screen={screen} counts={counts} />
+          ))}
         </nav>
         {clock}
       </header>
@@ -44,39 +42,6 @@ export function Frame({ screen, clock, note, counts = {}, children }: FrameProps
       <main id="main" tabIndex={-1} class={FILLS.has(screen) ? 'fills' : ''}>
         {children}
       </main>
-    </>
-  );
-}
-
-interface PlacesProps {
-  readonly group: PlaceGroup;
-  readonly screen: Route['screen'];
-  readonly counts: ScreenCounts;
-  readonly kind?: string;
-}
-
-function Places({ group: { name, places }, screen, counts, kind = '' }: PlacesProps) {
-  return (
-    <div role="group" aria-label={name} class={`frame-places ${kind}`}>
-      {places.map(({ hash, label, screens, counts: whose }) => (
-        <a key={hash} href={hash} aria-current={screens.includes(screen) ? 'page' : undefined}>
-          {label}
-          {whose !== undefined && <Count mark={counts[whose]} />}
-        </a>
-      ))}
-    </div>
-  );
-}
-
-/** Stands in the link's own margin, so that nothing moves when it comes. */
-function Count({ mark }: { mark: CountMark | undefined }) {
-  if (mark === undefined) return null;
-  return (
-    <>
-      <span class={mark.presses ? 'frame-count presses' : 'frame-count'} aria-hidden="true">
-        {mark.figure}
-      </span>
-      <span class="visually-hidden">, {mark.words}</span>
     </>
   );
 }

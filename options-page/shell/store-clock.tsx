@@ -1,4 +1,5 @@
-import { sayTime } from '../../src/domain/time/say-time.ts';
+import { sayClock, sayDate } from '../../src/domain/time/say-time.ts';
+import { dateIn } from '../../src/domain/time/wall-clock.ts';
 import type { Zone } from '../../src/domain/time/zone.ts';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
 
@@ -8,7 +9,10 @@ export function StoreClock({ zone, name }: { zone: Zone; name: string }) {
   return (
     <div class="store-clock small">
       <div class="quiet">{name || 'Store time'}</div>
-      <div class="strong">{sayTime(now, zone)}</div>
+      <div class="strong">
+        <span class="clock-day">{sayDate(dateIn(zone, now))}, </span>
+        {sayClock(now, zone)}
+      </div>
     </div>
   );
 }

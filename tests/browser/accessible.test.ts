@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { comingSaturday } from '../../src/demo/demo-closes.ts';
+import { screenVisits } from '../../scripts/screen-visits.ts';
 import { instant } from '../../src/domain/time/instant.ts';
 import { AXE, violations } from './axe.ts';
 import { goTo, openDemo } from './demo.ts';
@@ -7,74 +7,18 @@ import { useBrowser } from './drivers/use-browser.ts';
 import { waitUntil } from './drivers/wait-until.ts';
 
 const browser = useBrowser();
-const SCREENS = [
-  '#/lots',
-  '#/week',
-  `#/week/${comingSaturday(instant(Date.now()))}`,
-  '#/results',
-  '#/results/missing',
-  '#/now',
-  '#/plan',
-  '#/add',
-  '#/books',
-  '#/books/monday',
-  '#/books/invoices',
-  '#/books/payables',
-  '#/books/share',
-  '#/books/sold',
-  '#/books/month',
-  '#/books/review',
-  '#/learn',
-  '#/learn/money',
-  '#/learn/misses',
-  '#/learn/groups',
-  '#/backup',
-  '#/todo',
-  '#/learn/corrections',
-  '#/disputes',
-  '#/open-dispute',
-  '#/setup/after',
-  '#/setup/store',
-  '#/setup/venues',
-  '#/setup/fees',
-  '#/setup/rules',
-  '#/setup/costs',
-  '#/setup/recon',
-  '#/setup/holding',
-  '#/setup/titles',
-  '#/setup/busy',
-  '#/setup/alerts',
-  '#/setup/estimating',
-  '#/setup/sites',
-  '#/setup/accounts',
-  '#/setup/file',
-  '#/words',
-  '#/words/max-bid',
-];
-
-/** Screens of which only the demo knows the address: where a link leads on to them, and its CSS. */
-const LEADING = [
-  ['#/todo', 'main a[href^="#/won/"]'],
-  ['#/disputes', 'main a[href^="#/dispute/"]'],
-  ['#/books', 'main a[href^="#/books/0"]'],
-] as const;
-
 /** The rules are the same program in both browsers, so each of them has one of the two looks judged. */
 const JUDGED = { chromium: { width: 1280, dark: false }, firefox: { width: 400, dark: true } } as const;
 
 test('axe finds nothing on any screen, light or dark, wide or narrow', async () => {
   const page = await openDemo(browser);
   await page.addProgram(AXE);
-  const sheet = await page.run(
-    () => document.querySelector<HTMLAnchorElement>('.lot-row:has(.lot-figure) .lot-name')?.hash ?? '',
-  );
-  const led: string[] = [];
-  for (const [from, link] of LEADING) {
-    await goTo(page, from);
-    led.push(await page.until((css) => document.querySelector<HTMLAnchorElement>(css)?.hash, link));
-  }
-  for (const hash of [...SCREENS, ...led, sheet, sheet.replace('lot', 'history')]) {
+  for (const { name, hash, follow } of screenVisits(instant(Date.now()))) {
     await goTo(page, hash);
+    for (const link of follow) {
+      const led = await page.until((css) => document.querySelector<HTMLAnchorElement>(css)?.hash, link);
+      await goTo(page, led);
+    }
     // The heading of the screen before stands for a frame or two; it is not the one to wait for.
     await new Promise((resolve) => setTimeout(resolve, 100));
     await page.until(() => document.querySelector('main h1'));
@@ -82,12 +26,12 @@ test('axe finds nothing on any screen, light or dark, wide or narrow', async () 
     for (const width of [1280, 400]) {
       await page.resize(width, 800);
       // The list has cards of its own on a narrow screen, which come a frame after it has become narrow.
-      await waitUntil(`${hash} not to scroll sideways at ${width} px`, () =>
+      await waitUntil(`${name} not to scroll sideways at ${width} px`, () =>
         page.run(() => document.documentElement.scrollWidth <= innerWidth),
       );
       if (width !== judged.width) continue;
       await page.showAs({ dark: judged.dark });
-      expect(await violations(page), `${hash} at ${width} px, ${judged.dark ? 'dark' : 'light'}`).toEqual([]);
+      expect(await violations(page), `${name} at ${width} px, ${judged.dark ? 'dark' : 'light'}`).toEqual([]);
     }
   }
 });
@@ -100,11 +44,13 @@ test('what waits is counted beside its screen, and nothing moves when the count 
     await page.resize(width, 800);
     const [counted, bare] = await page.run(() => {
       const nav = document.querySelector('nav[aria-label="Screens"]');
-      const places = () => [...(nav?.querySelectorAll('a') ?? [])].map((link) => link.getBoundingClientRect());
+      const places = () =>
+        [...(nav?.querySelectorAll('a, button') ?? [])].map((place) => place.getBoundingClientRect());
+      const counts = [...(nav?.querySelectorAll<HTMLElement>(':is(a, button) > span') ?? [])];
       const first = JSON.stringify(places());
-      for (const count of nav?.querySelectorAll<HTMLElement>('a span') ?? []) count.hidden = true;
+      for (const count of counts) count.hidden = true;
       const second = JSON.stringify(places());
-      for (const count of nav?.querySelectorAll<HTMLElement>('a span') ?? []) count.hidden = false;
+      for (const count of counts) count.hidden = false;
       return [first, second];
     });
     expect(counted, `${width} px`).toBe(bare);
@@ -114,6 +60,37 @@ test('what waits is counted beside its screen, and nothing moves when the count 
     );
     expect(lines).not.toContain(false);
   }
+});
+
+test('on a narrow screen the groups stand in one line, and two presses by keyboard lead to any screen', async () => {
+  const page = await browser.pageAt('options-page/index.html');
+  await goTo(page, '#/lots');
+  for (const width of [640, 400, 320]) {
+    await page.resize(width, 800);
+    const head = await page.run(() => ({
+      high: document.querySelector<HTMLElement>('.frame-head')?.offsetHeight,
+      aside: document.documentElement.scrollWidth - innerWidth,
+      shown: [...document.querySelectorAll('.frame-nav a')].filter((link) => link.checkVisibility()).length,
+    }));
+    expect(head, `${width} px`).toEqual({ high: 53, aside: 0, shown: 0 });
+  }
+  const focused = () => page.run(() => (document.activeElement as HTMLElement | null)?.textContent);
+  await page.run(() => document.querySelectorAll<HTMLElement>('.frame-opener')[1]?.focus());
+  await page.press('Enter');
+  await page.until(() => document.querySelector('.frame-opener[aria-expanded="true"]'));
+  await page.press('Tab');
+  expect(await focused()).toMatch(/^Results/);
+  // Escape goes back to what opened it, and the keyboard closes it when it leaves.
+  await page.press('Escape');
+  expect(await focused()).toMatch(/^After sale/);
+  expect(await page.count('.frame-nav a')).toBe(0);
+  await page.press('Enter');
+  await page.press('Tab');
+  await page.press('Tab');
+  await page.press('Enter');
+  await page.until(() => document.querySelector('main h1')?.textContent === 'To do');
+  expect(await page.count('.frame-nav a')).toBe(0);
+  expect(await page.run(() => document.title)).toMatch(/^To do · /);
 });
 
 test('the list is walked, searched and opened by keyboard alone', async () => {

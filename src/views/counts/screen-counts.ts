@@ -7,6 +7,7 @@ import { isOpenClosing } from '../results/open-closings.ts';
 
 /** How much waits on a screen, as its link in the navigation shows it. */
 export interface CountMark {
+  readonly count: number;
   /** Short enough to stand beside a word: "3", "99+", and "3!" when it presses. */
   readonly figure: string;
   /** The same in words: "3 without a result". */
@@ -48,8 +49,19 @@ export function screenCounts(
   };
 }
 
+/** What waits on several screens together; undefined where nothing does. */
+export function countsTogether(marks: readonly CountMark[]): CountMark | undefined {
+  if (marks.length === 0) return undefined;
+  const sum = marks.reduce((total, { count }) => total + count, 0);
+  return mark(
+    sum,
+    marks.map(({ words }) => words).join('; '),
+    marks.some(({ presses }) => presses),
+  );
+}
+
 function mark(count: number, words: string, presses: boolean): CountMark {
-  return { figure: `${count > MOST ? `${MOST}+` : count}${presses ? '!' : ''}`, words, presses };
+  return { count, figure: `${count > MOST ? `${MOST}+` : count}${presses ? '!' : ''}`, words, presses };
 }
 
 const inFull = (count: number) => count.toLocaleString('en-US');

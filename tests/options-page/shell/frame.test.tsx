@@ -5,7 +5,7 @@ import { renderToString } from 'preact-render-to-string';
 import { afterEach, expect, test } from 'vitest';
 import { CountedFrame } from '../../../options-page/shell/counted-frame.tsx';
 import { Frame } from '../../../options-page/shell/frame.tsx';
-import { DAILY, TOOLS } from '../../../options-page/shell/places.ts';
+import { GROUPS } from '../../../options-page/shell/places.ts';
 import { readRoute } from '../../../options-page/shell/route.ts';
 import { lotFactsSchema } from '../../../src/domain/lot/lot.ts';
 import { startingSetup } from '../../../src/domain/setup/starting-setup.ts';
@@ -16,10 +16,9 @@ import { sees, storeWorkspace } from '../store-workspace.ts';
 
 afterEach(() => act(() => render(null, document.body)));
 
-const GROUPS = [...DAILY, TOOLS];
 const COUNTS = {
-  results: { figure: '3', words: '3 without a result', presses: false },
-  todo: { figure: '5!', words: '5 open, 2 overdue', presses: true },
+  results: { count: 3, figure: '3', words: '3 without a result', presses: false },
+  todo: { count: 5, figure: '5!', words: '5 open, 2 overdue', presses: true },
 };
 
 /** What is read aloud for a link: its text without what is hidden from assistive technology. */
@@ -31,11 +30,12 @@ function nameOf(link: Element): string {
 
 const names = () => [...document.querySelectorAll('nav a')].map(nameOf);
 
-test('buyer, manager and bookkeeper each find their places among at most four', () => {
-  expect(DAILY.map(({ places }) => places.map(({ label }) => label))).toEqual([
-    ['Lots', 'Plan', 'Week', 'Now'],
-    ['Results', 'To do', 'Disputes'],
-    ['Books', 'Learn'],
+test('buyer, manager and bookkeeper each find their places among a few', () => {
+  expect(GROUPS.map(({ short, places }) => [short, ...places.map(({ label }) => label)])).toEqual([
+    ['Buying', 'Lots', 'Plan', 'Week', 'Now'],
+    ['After sale', 'Results', 'To do', 'Disputes'],
+    ['Books', 'Books', 'Learn'],
+    ['Tools', 'Add lots', 'Setup', 'Backup', 'Words'],
   ]);
 });
 
@@ -51,14 +51,54 @@ test('groups have names, and the place where one is, is marked', () => {
   const groups = [...document.querySelectorAll('nav [role="group"]')];
   expect(groups.map((group) => group.getAttribute('aria-label'))).toEqual(GROUPS.map(({ name }) => name));
   expect([...document.querySelectorAll('[aria-current]')].map(nameOf)).toEqual(['To do']);
+  expect([...document.querySelectorAll('.frame-opener')].map(nameOf)).toEqual([
+    'Buying',
+    'After sale, you are here',
+    'Books',
+    'Tools',
+  ]);
 });
 
 test('what waits stands beside the word and is read in words', () => {
   act(() => render(<Frame screen="lots" clock={null} counts={COUNTS} children={null} />, document.body));
   expect(names()).toContain('Results, 3 without a result');
   expect(names()).toContain('To do, 5 open, 2 overdue');
-  expect([...document.querySelectorAll('.frame-count')].map((each) => each.textContent)).toEqual(['3', '5!']);
-  expect(document.querySelectorAll('.frame-count.presses')).toHaveLength(1);
+  expect([...document.querySelectorAll('.frame-places .frame-count')].map((each) => each.textContent)).toEqual([
+    '3',
+    '5!',
+  ]);
+  expect(document.querySelectorAll('.frame-places .frame-count.presses')).toHaveLength(1);
+  // Where only the groups are in sight, each says what waits in it.
+  expect([...document.querySelectorAll('.frame-opener')].map(nameOf)).toContain(
+    'After sale, 3 without a result; 5 open, 2 overdue',
+  );
+  expect([...document.querySelectorAll('.frame-opener .frame-count.presses')].map((each) => each.textContent)).toEqual([
+    '8!',
+  ]);
+});
+
+test('a group opens and closes by its word, Escape, a press elsewhere, and where it led', () => {
+  act(() =>
+    render(<Frame screen="lots" clock={null} children={<button type="button">Elsewhere</button>} />, document.body),
+  );
+  const opener = document.querySelectorAll<HTMLElement>('.frame-opener')[1];
+  const open = () =>
+    [...document.querySelectorAll('.frame-opener')]
+      .filter((each) => each.getAttribute('aria-expanded') === 'true')
+      .map(nameOf);
+  const ways: readonly (() => void)[] = [
+    () => opener?.click(),
+    () => opener?.dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape', bubbles: true })),
+    () => document.querySelector('main button')?.dispatchEvent(new Event('pointerdown', { bubbles: true })),
+    () => document.querySelector('main button')?.dispatchEvent(new Event('focusin', { bubbles: true })),
+    () => document.querySelector<HTMLElement>('a[href="#/results"]')?.click(),
+  ];
+  for (const close of ways) {
+    act(() => opener?.click());
+    expect(open()).toEqual(['After sale']);
+    act(close);
+    expect(open()).toEqual([]);
+  }
 });
 
 test('before anything is counted the frame is the one that the build writes', () => {

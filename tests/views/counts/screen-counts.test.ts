@@ -46,23 +46,24 @@ test('where nothing waits nothing is shown', () => {
 test('a lot that closed without a result counts, and so does one that waits for the seller', () => {
   const lots = [lot(-1), lot(-30), lot(-2, { ended: 'pending' }), lot(-3, { ended: 'lost' }), lot(2)];
   expect(screenCounts(lots, [], [], NOW)).toEqual({
-    results: { figure: '3', words: '3 without a result', presses: false },
+    results: { count: 3, figure: '3', words: '3 without a result', presses: false },
   });
 });
 
 test('what is to be done counts with or without a date, and what is overdue is said and marked', () => {
   const marked = (dues: readonly (number | null)[]) =>
     screenCounts([], [{ toDos: dues.map(toDo) }, { toDos: [] }], [], NOW).todo;
-  expect(marked([5, null])).toEqual({ figure: '2', words: '2 open', presses: false });
-  expect(marked([5, -1, null])).toEqual({ figure: '3!', words: '3 open, 1 overdue', presses: true });
+  expect(marked([5, null])).toEqual({ count: 2, figure: '2', words: '2 open', presses: false });
+  expect(marked([5, -1, null])).toEqual({ count: 3, figure: '3!', words: '3 open, 1 overdue', presses: true });
   // Due this very moment is not late yet, as on the screen itself.
-  expect(marked([0])).toEqual({ figure: '1', words: '1 open', presses: false });
+  expect(marked([0])).toEqual({ count: 1, figure: '1', words: '1 open', presses: false });
 });
 
 test('more than 99 are shown as such and said in full', () => {
   const many = (count: number) => [{ toDos: Array.from({ length: count }, () => toDo(-1)) }];
   expect(screenCounts([], many(99), [], NOW).todo?.figure).toBe('99!');
   expect(screenCounts([], many(1200), [], NOW).todo).toEqual({
+    count: 1_200,
     figure: '99+!',
     words: '1,200 open, 1,200 overdue',
     presses: true,
@@ -84,6 +85,7 @@ test('the lines of the Monday list count for the books, and press where one of t
   const group = (lines: readonly (typeof line)[]) => ({ title: '', none: '', lines });
   expect(screenCounts([], [], [group([]), group([])], NOW)).toEqual({});
   expect(screenCounts([], [], [group([line]), group([line, line])], NOW).books).toEqual({
+    count: 3,
     figure: '3',
     words: '3 to settle',
     presses: false,

@@ -1,0 +1,14 @@
+import type { Route } from './route.ts';
+import { SCREENS, type ScreenPart, type ScreenRow } from './screens.ts';
+
+/** What the window and every printed page are titled with: "Books: Payables". */
+export function screenTitle(route: Route): string {
+  const { title, parts }: ScreenRow = SCREENS[route.screen];
+  const label = partIn(parts ?? [], route)?.label ?? '';
+  return label === '' ? title : `${title}: ${label}`;
+}
+
+function partIn(parts: readonly ScreenPart[], route: Route): ScreenPart | undefined {
+  const wanted = route.screen === 'week' ? (route.show === 'day' ? ':date' : '') : 'part' in route ? route.part : '';
+  return parts.find(({ part }) => part === wanted) ?? parts.find(({ part }) => part.startsWith(':'));
+}
