@@ -86,10 +86,17 @@ test('a month closes, a later bill shows as a correction in the next, and the fi
   );
   expect(shown.replaceAll(',', '')).toBe(figure);
 
+  // In the middle of a month, and with things open, each has to be said first.
+  for (const words of ['Close it before it ends', 'Close it with '])
+    await page.run((start) => {
+      const labels = [...document.querySelectorAll<HTMLElement>('section[aria-labelledby="close-month"] label')];
+      labels.find((each) => each.textContent?.startsWith(start))?.click();
+    }, words);
+  await page.until(() => document.querySelector('section[aria-labelledby="close-month"] button.main:enabled') !== null);
   await page.run(() =>
     document.querySelector<HTMLButtonElement>('section[aria-labelledby="close-month"] button.main')?.click(),
   );
-  await page.sees('Closed by');
+  await page.sees('Its figures are locked');
   await page.click({ button: 'Undo' });
   await page.sees('entries so far');
 });

@@ -1,6 +1,7 @@
 import { monthInWords } from '../../../src/domain/books/month.ts';
 import type { Posting, Transaction } from '../../../src/domain/books/post/transaction.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
+import { usePrinting } from '../../../src/ui/hooks/use-printing.ts';
 import { Ledger } from '../../../src/ui/tables/ledger.tsx';
 import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
 import { countWords } from '../../../src/views/words/count-words.ts';
@@ -10,12 +11,13 @@ import { useBooks } from '../use-books.ts';
 /** Every entry of a month, corrections first, each with a way back to its folder. */
 export function MonthEntries({ transactions }: { transactions: readonly Transaction[] }) {
   const { bookkeeping } = useBooks();
+  const printing = usePrinting();
   if (transactions.length === 0) return null;
   const { accounts } = bookkeeping;
   const named = (postings: readonly Posting[]) => postings.map(({ account }) => accounts[account]).join(', ');
   const sorted = [...transactions].sort((a, b) => Number(b.corrects !== undefined) - Number(a.corrects !== undefined));
   return (
-    <details class="stack" open={transactions.length <= 40}>
+    <details class="stack" open={printing || transactions.length <= 40}>
       <summary>
         <strong>{countWords(transactions.length, 'entry', 'entries')}</strong>
       </summary>
@@ -27,9 +29,10 @@ export function MonthEntries({ transactions }: { transactions: readonly Transact
             { label: 'Date', class: 'day', cell: ({ date }) => dateInWords(date) },
             {
               label: 'Description',
-              cell: ({ lot, text, corrects }) => (
+              cell: ({ lot, text, number, corrects }) => (
                 <>
                   <a href={`#/books/${lot}`}>{text}</a>
+                  {number !== undefined && <span class="quiet small block">no. {number}</span>}
                   {corrects !== undefined && (
                     <span class="small block">
                       <a href={`#/books/month/${corrects}`}>corrects {monthInWords(corrects)}</a>

@@ -20,6 +20,7 @@ import { useBooks } from '../use-books.ts';
 import { CloseForm } from './close-form.tsx';
 import { ExportPart } from './export-part.tsx';
 import { MonthEntries } from './month-entries.tsx';
+import { ReopenForm } from './reopen-form.tsx';
 
 /** One month: what stood at its start, what was booked in it, what stands at its end; closing it; and the files out. */
 export function MonthPart({ wanted }: { wanted: string }) {
@@ -39,7 +40,10 @@ export function MonthPart({ wanted }: { wanted: string }) {
           <a href={`#/books/month/${monthBefore(month)}`}>← {monthInWords(monthBefore(month))}</a>
           <a href={`#/books/month/${nextMonth(month)}`}>{monthInWords(nextMonth(month))} →</a>
         </p>
-        <h1>{monthInWords(month)}</h1>
+        <h1>
+          {monthInWords(month)}
+          <span class="print-only">{setup.store.name && `, ${setup.store.name}`}: every entry</span>
+        </h1>
         <p>
           {close !== undefined
             ? `Closed by ${close.by}, ${sayTime(close.notedAt, setup.store.zone)}. Its figures are locked. Later changes show as corrections in the open month.`
@@ -50,7 +54,7 @@ export function MonthPart({ wanted }: { wanted: string }) {
       </header>
       <Balances before={before} own={own} names={bookkeeping.accounts} />
       {!isClosed && <CloseForm month={month} />}
-      {close !== undefined && month === posted.closedTo && <CloseForm month={month} close={close} />}
+      {close !== undefined && month === posted.closedTo && <ReopenForm close={close} />}
       <MonthEntries transactions={own} />
       <ExportPart month={month} />
     </>

@@ -12,6 +12,13 @@ import { button, demoBooksPages, has, lots, press, rowsOf, said, sees, show, sto
 
 demoBooksPages();
 
+const checkBox = (words: string) => {
+  const label = [...document.querySelectorAll('label')].find((each) => each.textContent?.startsWith(words));
+  const box = label?.querySelector('input') ?? document.getElementById(label?.htmlFor ?? '');
+  if (box === null || box === undefined) throw new Error(`no box “${words}”`);
+  act(() => box.click());
+};
+
 test('the folders of the demo are listed with their totals, sorted by a press, and narrowed down', async () => {
   await show('');
   await sees(() => rowsOf('.sort-table').length === 5);
@@ -161,12 +168,22 @@ test('the closed month stays, its late bill is a correction in the open one, and
   await show('month', '2026-11');
   await sees(has('corrects October 2026'));
   expect(document.querySelector('tr.total')?.textContent).toMatch(/\$0\.00$/);
+  // November is not over, and something in it is open: one press does nothing.
+  await sees(has('Won, and not billed at the end of the month: '));
+  expect(button('Close November 2026').disabled).toBe(true);
+  checkBox('Close it before it ends');
+  expect(button('Close November 2026').disabled).toBe(true);
+  checkBox('Close it with ');
   await sees(() => !button('Close November 2026').disabled);
   press('Close November 2026');
   await sees(() => said.some(({ sentence }) => sentence === 'November 2026 is closed.'));
   await sees(has('Its figures are locked.'));
+  await sees(has('Accrued: won, not billed yet'));
   press('Reopen November 2026');
+  expect(has('no longer locked and may change')()).toBe(true);
+  press('Reopen it');
   await sees(has('Open. '));
+  expect(has('Accrued: won, not billed yet')()).toBe(false);
   await show('review');
   await sees(has('Gross on cars sold'));
   const won = lots.filter(({ sale }) => sale?.result?.result.ended === 'won').length;

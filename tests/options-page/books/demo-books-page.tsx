@@ -31,6 +31,8 @@ export function demoBooksPages(): void {
 async function open(): Promise<void> {
   vi.useFakeTimers({ now: NOW, toFake: ['Date'] });
   freshBrowser();
+  // Nothing is printed here.
+  vi.stubGlobal('matchMedia', () => Object.assign(new EventTarget(), { matches: false }));
   store = await openTestStore({ now: testClock(NOW).now, channel: false });
   const random = testRandom(3);
   let last: ReturnType<typeof nextLotId> | null = null;
@@ -86,6 +88,7 @@ function leave(): void {
   act(() => render(null, document.body));
   store.close();
   vi.useRealTimers();
+  vi.unstubAllGlobals();
 }
 
 /** Waits until the page is as it should be: the store answers in its own time. */
