@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { demoScenario } from '../../src/demo/demo-scenario.ts';
+import { type DemoScenario, demoScenario } from '../../src/demo/demo-scenario.ts';
 import type { PurseEntry } from '../../src/domain/setup/purse-entry.ts';
 import { type Instant, instant } from '../../src/domain/time/instant.ts';
 import { ID_RANDOM_BYTES, nextLotId } from '../../src/journal/sortable-id.ts';
@@ -10,7 +10,7 @@ import { useWorkspace } from '../../src/ui/workspace.ts';
 import { loadDemoBooks } from './demo-books-load.ts';
 import { loadDemo } from './load-demo.ts';
 import { loadDemoAftermath } from './load-demo-aftermath.ts';
-import { loadDemoSeason } from './load-demo-season.ts';
+import { loadDemoSeason, pacedClock } from './load-demo-season.ts';
 
 /** Fills an empty list with the invented dealer's week, and goes there. Never touches a list with anything in it. */
 export function DemoLoad() {
@@ -49,41 +49,41 @@ export function DemoLoad() {
 }
 
 /**
- * Through a store of its own, whose clock goes with what it writes: the page's store hears of it as of another tab. Null when all
- * went well, else why not.
+ * The months before come first, through a store whose clock goes with what it writes and that tells nobody: a page and a background that
+ * heard of each of its two hundred writes would read and plan anew after each. The week itself is told as from another tab, so
+ * that everything is read then. Null when all went well, else why not.
  */
 async function load(): Promise<string | null> {
-  let clock: Instant | 'now' = 'now';
-  const opened = await openThisStore(
-    () => undefined,
-    shownStore(),
-    () => (clock === 'now' ? instant(Date.now()) : clock),
-  );
-  if (!opened.ok) return opened.message;
-  const store = opened.value;
-  try {
-    return await loadInto(store, (to) => {
-      clock = to;
-    });
-  } finally {
-    store.close();
-  }
-}
-
-async function loadInto(store: Store, setClock: (to: Instant | 'now') => void): Promise<string | null> {
   let last: ReturnType<typeof nextLotId> | null = null;
   const now = instant(Date.now());
   const scenario = demoScenario(now, () => {
     last = nextLotId(now, last, crypto.getRandomValues(new Uint8Array(ID_RANDOM_BYTES)));
     return last;
   });
-  const before = await loadDemoSeason(store, scenario, setClock);
-  if (before !== null) return before;
-  setClock('now');
+  const clock = pacedClock(now);
+  const before = await withStore({ channel: false, now: clock.now }, (store) => loadDemoSeason(store, scenario, clock));
+  return before ?? withStore({}, (store) => loadWeek(store, scenario, now));
+}
+
+async function withStore(
+  otherwise: Parameters<typeof openThisStore>[2],
+  work: (store: Store) => Promise<string | null>,
+): Promise<string | null> {
+  const opened = await openThisStore(() => undefined, shownStore(), otherwise);
+  if (!opened.ok) return opened.message;
+  try {
+    return await work(opened.value);
+  } finally {
+    opened.value.close();
+  }
+}
+
+async function loadWeek(store: Store, scenario: DemoScenario, now: Instant): Promise<string | null> {
+  const done = new Set(scenario.season.map(({ lot }) => lot.id));
   return (
     (await loadDemo(store, scenario)) ??
     (await loadDemoAftermath(store, scenario.aftermath)) ??
-    (await loadDemoBooks(store, scenario.setup, now, new Set(scenario.season.map(({ lot }) => lot.id)))) ??
+    (await loadDemoBooks(store, scenario.setup, now, done)) ??
     loadPurse(store, scenario.purse)
   );
 }

@@ -1,22 +1,41 @@
 import type { DemoScenario } from '../../src/demo/demo-scenario.ts';
-import { groupBy } from '../../src/domain/group-by.ts';
 import { cents } from '../../src/domain/money/cents.ts';
 import { type Instant, instant } from '../../src/domain/time/instant.ts';
 import { DAY } from '../../src/domain/time/units.ts';
 import { BOOKS, LOTS, SETUP, subjectOfLot } from '../../src/journal/subject.ts';
 import type { Store } from '../../src/store/store.ts';
 
+/** A clock that shows the next of the moments it was given at each look, and stays at the last. */
+export interface PacedClock {
+  readonly now: () => Instant;
+  readonly set: (...moments: readonly Instant[]) => void;
+}
+
+export function pacedClock(start: Instant): PacedClock {
+  let last = start;
+  let ahead: readonly Instant[] = [];
+  return {
+    now() {
+      [last = last, ...ahead] = ahead;
+      return last;
+    },
+    set(...moments) {
+      ahead = moments;
+    },
+  };
+}
+
 /**
  * Writes the setup and some months of past sales, each week with its purse, each piece at its own moment: what was believed before a sale must have been
  * written before it. The lots keep the ids that they were made with. Null when all went well, else why not.
- * @param setClock sets the clock by which the store writes
+ * @param clock the one by which the store writes; it looks once for each entry, so that all goes in with one write
  */
 export async function loadDemoSeason(
   store: Store,
   { setup, season }: Pick<DemoScenario, 'setup' | 'season'>,
-  setClock: (to: Instant) => void,
+  clock: Pick<PacedClock, 'set'>,
 ): Promise<string | null> {
-  setClock(instant(Math.min(...season.map(({ addedAt }) => addedAt)) - DAY));
+  clock.set(instant(Math.min(...season.map(({ addedAt }) => addedAt)) - DAY));
   const saved = await store.saveSetup(setup);
   if (!saved.ok) return saved.message;
   const pieces = season.flatMap(({ lot, addedAt, notes, booked }) => [
@@ -31,11 +50,9 @@ export async function loadDemoSeason(
     happening: { kind: 'purse-set' as const, purse: purseAt(at) },
   }));
   const inTime = [...purses, ...pieces].toSorted((a, b) => a.at - b.at);
-  for (const [at, own] of groupBy(inTime, (piece) => piece.at)) {
-    setClock(at);
-    const written = await store.append(own.map(({ subject, happening }) => ({ subject, happening })));
-    if (!written.ok) return written.message;
-  }
+  clock.set(...inTime.map(({ at }) => at));
+  const written = await store.append(inTime.map(({ subject, happening }) => ({ subject, happening })));
+  if (!written.ok) return written.message;
   // The purse of a week that is long over is none for this one.
   const emptied = await store.append([{ subject: SETUP, happening: { kind: 'purse-set', purse: null } }]);
   return emptied.ok ? null : emptied.message;

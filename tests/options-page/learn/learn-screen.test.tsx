@@ -2,7 +2,7 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { loadDemoSeason } from '../../../options-page/demo-load/load-demo-season.ts';
+import { loadDemoSeason, pacedClock } from '../../../options-page/demo-load/load-demo-season.ts';
 import { LearnScreen } from '../../../options-page/learn/learn-screen.tsx';
 import { demoScenario } from '../../../src/demo/demo-scenario.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
@@ -13,7 +13,6 @@ import { freshBrowser, openTestStore, testClock, testRandom } from '../../store/
 import { pageText, sees, storeWorkspace } from '../store-workspace.ts';
 
 const NOW = Date.parse('2026-11-25T18:00Z');
-const clock = testClock(NOW);
 let store: Store;
 
 const scenario = () => {
@@ -28,8 +27,7 @@ const scenario = () => {
 beforeEach(async () => {
   vi.useFakeTimers({ now: NOW, toFake: ['Date'] });
   freshBrowser();
-  clock.set(NOW);
-  store = await openTestStore({ now: clock.now });
+  store = await openTestStore({ now: testClock(NOW).now });
 });
 
 afterEach(() => {
@@ -64,8 +62,10 @@ describe('the Learn screen', () => {
   });
 
   test('with the demo’s season shows its pictures, finds the planted errors and nothing else', async () => {
-    expect(await loadDemoSeason(store, scenario(), clock.set)).toBeNull();
-    clock.set(NOW);
+    const clock = pacedClock(instant(NOW));
+    const past = await openTestStore({ now: clock.now });
+    expect(await loadDemoSeason(past, scenario(), clock)).toBeNull();
+    past.close();
     await show('');
     expect(pageText()).not.toContain('Not enough yet');
     expect(document.querySelectorAll('svg[role="img"]').length).toBe(3);
