@@ -122,27 +122,23 @@ export function demoScenario(now: Instant, ids: () => LotId): DemoScenario {
     miles: (first?.miles ?? 20_000) - 18_400,
   };
   const setup = demoSetup(today);
+  const factsOf = (i: number, venue: DemoVenue, close: LotFacts['close']) => demoFacts(i, venue, close, today);
+  // A hundred max bids and more to work out, which not everyone who wants the week wants.
+  let past: DemoPast | undefined;
+  let season: readonly SeasonLot[] | undefined;
   return {
     setup,
     lots: [...lots, { id: ids(), facts: open, evidence: evidenceOf(open) }],
     purse: demoPurse(now, saturday),
     calls: demoCalls(SOON.length + FRIDAY.length),
-    past: demoPast({
-      setup,
-      now,
-      saturday,
-      today,
-      again: sameCar(lots[AGAIN]?.facts ?? {}),
-      ids,
-      factsOf: (i, venue, close) => demoFacts(i, venue, close, today),
-    }),
-    season: demoSeason({
-      setup,
-      now,
-      today,
-      ids,
-      factsOf: (i, venue, close) => demoFacts(i, venue, close, today),
-    }),
+    get past() {
+      past ??= demoPast({ setup, now, saturday, today, factsOf, again: sameCar(lots[AGAIN]?.facts ?? {}), ids });
+      return past;
+    },
+    get season() {
+      season ??= demoSeason({ setup, now, today, factsOf, ids });
+      return season;
+    },
     aftermath: demoAftermath(now, VENUE_NAMES, ids),
   };
 }

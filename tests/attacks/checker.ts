@@ -53,6 +53,7 @@ interface AttackTable {
       readonly samples: { readonly about: object; readonly text: (name: string) => string };
       readonly honest: Map<string, Result>;
       readonly most: number;
+      readonly eachSide: boolean;
     },
   ) => Promise<Tried | null>;
 }

@@ -5,10 +5,10 @@ import { campaign } from './campaign.ts';
 import { READERS } from './readers.ts';
 
 // A sample; `npm run fuzz -- --count 1000000 --seed 1` takes hours. A failure names the seed that makes its input again.
-const SAMPLE: Readonly<Record<string, number>> = { page: 25, csv: 60, pack: 60 };
+const SAMPLE: Readonly<Record<string, number>> = { page: 12, csv: 30, pack: 30, invoice: 50 };
 
 test.each(READERS)('no altered text makes the reader of $name throw, or takes it over a second', async (reader) => {
-  const { failures } = await campaign(reader, 20_261_130, SAMPLE[reader.name] ?? 150);
+  const { failures } = await campaign(reader, 20_261_130, SAMPLE[reader.name] ?? 80);
   expect(failures).toEqual([]);
 });
 

@@ -62,7 +62,7 @@ test('a stamp of another head does not hold, and with a bit turned it does not h
   expect(await checkStamp(stampOf(token, { ...head, sequence: 31 }))).toMatchObject({ as: 'bad' });
   const honest = await checkStamp(stampOf(token));
   let held = 0;
-  for (let at = 0; at < token.length; at += 3) {
+  for (let at = 0; at < token.length; at += 11) {
     const turned = token.slice();
     turned[at] = (turned[at] ?? 0) ^ (1 << (at % 8));
     const found = await checkStamp(stampOf(turned));
@@ -71,7 +71,7 @@ test('a stamp of another head does not hold, and with a bit turned it does not h
     expect(found, `byte ${at}`).toEqual(honest);
     if (!rsa.inCertificates(token, at)) held += 1;
   }
-  expect(held).toBeLessThan(20);
+  expect(held).toBeLessThan(6);
   expect(await checkStamp(stampOf(token.slice(0, -30)))).toMatchObject({ as: 'bad' });
   expect(await checkStamp(stampOf(Uint8Array.from([...token, 0, 0])))).toMatchObject({ as: 'bad' });
 });

@@ -47,16 +47,17 @@ describe('every zone this runtime knows, around every change of 2015 to 2035', (
 
   test('resolves wall times as Temporal does, gap and overlap included', () => {
     const kinds = new Set<string>();
+    // Gathered: tens of thousands of expectations would take longer than what they look at.
+    const unlike: object[] = [];
     for (const change of changes.filter((_, i) => i % 3 === 0))
       for (const wall of wallsAround(change)) {
         const ours = resolveWallTime(wall, change.zone);
+        const theirs = byTemporal(wall, change.zone);
         kinds.add(ours.kind);
-        expect({ ...wall, zone: change.zone, ...ours }).toEqual({
-          ...wall,
-          zone: change.zone,
-          ...byTemporal(wall, change.zone),
-        });
+        if (theirs.kind !== ours.kind || theirs.earliest !== ours.earliest || theirs.latest !== ours.latest)
+          unlike.push({ ...wall, zone: change.zone, ours, theirs });
       }
+    expect(unlike).toEqual([]);
     expect([...kinds].sort()).toEqual(['gap', 'overlap', 'unique']);
   });
 
@@ -81,13 +82,17 @@ describe('every zone this runtime knows, around every change of 2015 to 2035', (
   });
 
   test('reads every clock back to where it came from', () => {
+    const unlike: object[] = [];
     for (const change of changes)
       for (const around of [-3_600_000, -1000, 0, 1_800_000]) {
         const at = instant(change.at + around);
-        const { earliest, latest } = resolveWallTime(wallClock(at, change.zone), change.zone);
-        expect([earliest, latest]).toContain(at);
-        expect(earliest + zoneOffset(earliest, change.zone)).toBe(asIfUtc(wallClock(at, change.zone)));
+        const wall = wallClock(at, change.zone);
+        const { earliest, latest } = resolveWallTime(wall, change.zone);
+        const isBack = at === earliest || at === latest;
+        if (!isBack || earliest + zoneOffset(earliest, change.zone) !== asIfUtc(wall))
+          unlike.push({ zone: change.zone, at, earliest, latest });
       }
+    expect(unlike).toEqual([]);
   });
 
   test('begins its days when Temporal does, where a change skips midnight too', () => {

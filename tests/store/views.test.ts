@@ -39,6 +39,6 @@ test('views kept up step by step are what the journal folds to from scratch, on 
       }
       for (const store of stores) store.close();
     }),
-    { numRuns: 40 },
+    { numRuns: 20 },
   );
 });

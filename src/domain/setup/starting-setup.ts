@@ -12,6 +12,14 @@ import { STARTING_TITLES } from './starting-titles.ts';
  * @param zone the zone this computer is set to, taken as the store's
  */
 export function startingSetup(zone: Zone): Setup {
+  if (made?.store.zone !== zone) made = fresh(zone);
+  return made;
+}
+
+/** The one made last: it is asked for at every look at the alerts, and the zone hardly ever changes. */
+let made: Setup | undefined;
+
+function fresh(zone: Zone): Setup {
   return setupSectionsSchema.parse({
     store: { name: '', zone },
     venues: [],

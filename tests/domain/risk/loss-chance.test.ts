@@ -49,7 +49,7 @@ describe('the cap on the chance of a loss', () => {
           expect(lossChanceCap(given.deal, inputs, highest)?.(price)).toBe(lossChance <= highest / 1e6);
         }
       }),
-      { numRuns: 400 },
+      { numRuns: 150 },
     );
   });
 });
