@@ -15,7 +15,7 @@ import './books.css';
 interface BooksScreenProps {
   /** What follows `#/books/`: a part, the id of a lot, or nothing. */
   readonly part: string;
-  /** What follows that: a month. */
+  /** What follows that: a month, a vendor, or words to look for. */
   readonly more: string;
 }
 
@@ -53,11 +53,11 @@ export function BooksScreen({ part, more }: BooksScreenProps) {
 function Part({ part, more }: BooksScreenProps) {
   switch (part) {
     case '':
-      return <FolderList />;
+      return <FolderList key={more} wanted={more} />;
     case 'monday':
       return <MondayPart />;
     case 'payables':
-      return <PayablesPart />;
+      return <PayablesPart key={more} wanted={more} />;
     case 'share':
       return <SharePart />;
     case 'sold':

@@ -9,6 +9,7 @@ import { type SortColumn, SortTable } from '../../src/ui/tables/sort-table.tsx';
 import { folderName } from '../../src/views/books/folder-name.ts';
 import { countWords } from '../../src/views/words/count-words.ts';
 import { dateInWords } from '../../src/views/words/date-words.ts';
+import { decoded } from './decoded.ts';
 import { SearchBox } from './search-box.tsx';
 import { useBooks } from './use-books.ts';
 
@@ -31,12 +32,12 @@ export const STAGE_WORDS: Readonly<Record<FolderStage, string>> = {
   'not-won': 'Not won',
 };
 
-/** Every purchase folder, to be narrowed down to those that want something. */
-export function FolderList() {
+/** Every purchase folder, to be narrowed down to those that want something. @param wanted words to look for at first */
+export function FolderList({ wanted: sought = '' }: { wanted?: string }) {
   const { folders } = useBooks();
   const [month, setMonth] = useState<string>();
   const [wanted, setWanted] = useState<string>();
-  const [words, setWords] = useState('');
+  const [words, setWords] = useState(decoded(sought));
   const months = [...new Set(folders.flatMap(({ won }) => (won === null ? [] : monthOf(won.date))))];
   const shown = folders.filter(
     (folder) =>
@@ -54,7 +55,7 @@ export function FolderList() {
         </p>
       </header>
       <div class="fields no-print">
-        <SearchBox label="Search the folders" value={words} onChange={setWords} />
+        <SearchBox label="Search cars, vendors, bill and check numbers" value={words} onChange={setWords} />
         <ChoiceInput
           label="Won in"
           value={month}
@@ -82,8 +83,15 @@ export function FolderList() {
   );
 }
 
-const textOf = ({ facts }: PurchaseFolder) =>
-  [folderName(facts), facts.vin, facts.venueName, facts.seller].filter(Boolean).join(' ');
+/** The car, who billed it, and the numbers of its bills, checks and transfers. */
+const textOf = ({ facts, costs, payments, floor }: PurchaseFolder) =>
+  [
+    ...[folderName(facts), facts.vin, facts.venueName, facts.seller],
+    ...[...costs, ...payments].flatMap(({ payee, document }) => [payee, document?.number]),
+    ...floor.map(({ document }) => document?.number),
+  ]
+    .filter(Boolean)
+    .join(' ');
 
 function wants(folder: PurchaseFolder, wanted: string): boolean {
   if (wanted === 'look') return folder.look;

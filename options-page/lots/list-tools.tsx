@@ -36,6 +36,9 @@ export function ListTools(props: ListToolsProps) {
           value={view.search}
           onInput={(event) => onView({ ...view, search: event.currentTarget.value })}
         />
+        {complete && shown === 0 && view.search.trim() !== '' && (
+          <a href={`#/books//${encodeURIComponent(view.search.trim())}`}>Look for it in the books</a>
+        )}
         <label class="row list-sort">
           <span class="small strong">Order</span>
           <select

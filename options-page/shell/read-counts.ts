@@ -1,8 +1,10 @@
 import type { Setup } from '../../src/domain/setup/setup.ts';
 import { type Instant, instant } from '../../src/domain/time/instant.ts';
+import { dateIn } from '../../src/domain/time/wall-clock.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import type { Store } from '../../src/store/store.ts';
 import { type AfterLot, afterLotsUnder } from '../../src/views/after-sale/after-lot.ts';
+import { dueBillsOf } from '../../src/views/books/due-bills.ts';
 import { mondayList } from '../../src/views/books/monday-list.ts';
 import { type ScreenCounts, screenCounts } from '../../src/views/counts/screen-counts.ts';
 import { eachLot } from '../../src/views/lots-apart.ts';
@@ -24,6 +26,8 @@ export async function readCounts(
     after.push(...eachLot(sold.slice(from, from + AT_A_TIME), workOut).done);
     await new Promise((resolve) => setTimeout(resolve));
   }
-  const open = { watched: lots, after, books, zone: setup.store.zone };
+  const { zone } = setup.store;
+  const { bills } = dueBillsOf(sold, books, setup, dateIn(zone, instant(Date.now())));
+  const open = { watched: lots, after, books, bills, zone };
   return (now) => screenCounts(lots, after, mondayList(open, now), now);
 }

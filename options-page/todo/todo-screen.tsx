@@ -3,6 +3,7 @@ import { dueAt } from '../../src/domain/after-sale/due.ts';
 import { bySoonest } from '../../src/domain/after-sale/to-do.ts';
 import { type Instant, instant } from '../../src/domain/time/instant.ts';
 import { MINUTE } from '../../src/domain/time/units.ts';
+import { dateIn } from '../../src/domain/time/wall-clock.ts';
 import { useAfterLots } from '../../src/ui/hooks/use-after-lots.ts';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { LotsApartNote } from '../../src/ui/lots-apart-note.tsx';
@@ -10,6 +11,7 @@ import { StillReading } from '../../src/ui/still-reading.tsx';
 import { ShowAll } from '../../src/ui/tables/show-all.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { groupsByDate, type ToDoItem } from '../../src/views/after-sale/todo-groups.ts';
+import { BillsDue } from './bills-due.tsx';
 import { MoneyOpen } from './money-open.tsx';
 import { NothingToDo } from './nothing-to-do.tsx';
 import { ToDoRow } from './todo-row.tsx';
@@ -45,7 +47,7 @@ export function ToDoScreen() {
           <input
             type="search"
             aria-label="Search to-dos"
-            placeholder="Search: car, VIN, venue"
+            placeholder="Search: car, VIN, venue, bill"
             value={search}
             onInput={(event) => setSearch(event.currentTarget.value)}
           />
@@ -56,6 +58,7 @@ export function ToDoScreen() {
       </header>
       <LotsApartNote lots={apart} />
       <MoneyOpen lots={lots} />
+      <BillsDue search={search} today={dateIn(setup.store.zone, now)} />
       {items.length === 0 && apart.length === 0 && (
         <p>Nothing left to do. Every won lot is paid, delivered and has its title.</p>
       )}

@@ -155,7 +155,7 @@ export const HAPPENINGS: { readonly [Kind in HappeningKind]: fc.Arbitrary<Tellin
     kind: 'invoice-confirmed',
     venueId: 'saguaro',
     document: { file: 'a.csv' },
-    costs: [{ lot, cost: 'hammer', label: 'Vehicle', cents: of, date: DATE, number: '7' }],
+    costs: [{ lot, cost: 'hammer', label: 'Vehicle', cents: of, date: DATE, number: '7', due: DATE }],
     payments: [{ lot, cents: of, date: DATE }],
   })),
   'line-corrected': fc.option(amount).map((of) => ({ lot, dispute }) => ({

@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'preact/hooks';
+import { termsInWords } from '../../../src/domain/accounts/terms.ts';
 import { type SaidOfLine, withSaid } from '../../../src/domain/books/invoice/invoice-line.ts';
 import type { JudgedLine } from '../../../src/domain/books/invoice/judge-line.ts';
 import { type Links, linkedWordings } from '../../../src/domain/books/invoice/linked-wordings.ts';
@@ -13,6 +14,7 @@ import { cents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { matchVenue } from '../../../src/domain/setup/match-venue.ts';
 import type { Venue } from '../../../src/domain/setup/venue.ts';
+import { plainWords } from '../../../src/domain/text/plain-words.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
 import { type InvoiceColumn, mapInvoice, mappingFault, mappingOf } from '../../../src/intake/invoices/map-invoice.ts';
 import { readInvoice } from '../../../src/intake/invoices/read-invoice.ts';
@@ -20,6 +22,7 @@ import type { Table } from '../../../src/intake/open-table.ts';
 import type { BookedHappening } from '../../../src/journal/happenings/books.ts';
 import { DateInput } from '../../../src/ui/inputs/date-input.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
+import { termsBy } from '../../../src/views/books/payables-of.ts';
 import { countWords } from '../../../src/views/words/count-words.ts';
 import { type Books, useBooks } from '../use-books.ts';
 import { InvoiceCars } from './invoice-cars.tsx';
@@ -44,7 +47,9 @@ export function InvoiceReview({ venue, table, file, onDone }: InvoiceReviewProps
   const [ticks, setTicks] = useState<ReadonlyMap<string, boolean>>(new Map());
   const [said, setSaid] = useState<ReadonlyMap<string, SaidOfLine>>(new Map());
   const [invoiceDay, setInvoiceDay] = useState<LocalDate | undefined>(today);
+  const [due, setDue] = useState<LocalDate>();
   const [busy, setBusy] = useState(false);
+  const terms = useMemo(() => termsBy(setup).get(plainWords(venue.name)), [setup, venue]);
   const bad = mappingFault(columns);
   const read = useMemo(() => readInvoice(table, columns, today), [table, columns, today]);
   const folders = useMemo(() => carsOf(books, setup.venues), [books, setup]);
@@ -91,6 +96,7 @@ export function InvoiceReview({ venue, table, file, onDone }: InvoiceReviewProps
         date: line.date ?? invoiceDay ?? today,
         ...(expected !== null && { against: expected.key }),
         ...(line.number !== undefined && { number: line.number }),
+        ...(due !== undefined && { due }),
       })),
       payments: payments.map(({ lot, judged: { line } }) => ({
         lot,
@@ -136,8 +142,8 @@ export function InvoiceReview({ venue, table, file, onDone }: InvoiceReviewProps
       )}
       {bad === null && (
         <>
-          {isUndated && (
-            <div class="panel fields no-print">
+          <div class="panel fields no-print">
+            {isUndated && (
               <DateInput
                 label="Date of the invoice"
                 value={invoiceDay}
@@ -145,8 +151,18 @@ export function InvoiceReview({ venue, table, file, onDone }: InvoiceReviewProps
                 hint="Rows without a date are recorded on this day."
                 required
               />
-            </div>
-          )}
+            )}
+            <DateInput
+              label="Due on"
+              value={due}
+              onCommit={setDue}
+              hint={
+                terms === undefined
+                  ? `Blank: on the day of each bill. ${venue.name} has no terms yet; set them under Payables.`
+                  : `Blank: by the terms of ${venue.name}, ${termsInWords(terms)}`
+              }
+            />
+          </div>
           {(['exact', 'near', 'none'] as const).map((how) => (
             <InvoiceCars
               key={how}

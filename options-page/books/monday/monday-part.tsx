@@ -6,6 +6,7 @@ import { useAfterLots } from '../../../src/ui/hooks/use-after-lots.ts';
 import { useNow } from '../../../src/ui/hooks/use-now.ts';
 import { StillReading } from '../../../src/ui/still-reading.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
+import { dueBills } from '../../../src/views/books/due-bills.ts';
 import { type MondayGroup, mondayList } from '../../../src/views/books/monday-list.ts';
 import { countWords } from '../../../src/views/words/count-words.ts';
 import { useBooks } from '../use-books.ts';
@@ -16,12 +17,23 @@ const QUARTER_HOUR = 15 * MINUTE;
 /** What the bookkeeper settles first: one list of what is open, each line leading to where it is settled. */
 export function MondayPart() {
   const { lots, setup } = useWorkspace();
-  const { state, today } = useBooks();
+  const { state, folders, today } = useBooks();
   const now = instant(Math.floor(useNow(MINUTE) / QUARTER_HOUR) * QUARTER_HOUR);
   const after = useAfterLots(now);
   const groups = useMemo(
-    () => after && mondayList({ watched: lots, after: after.done, books: state, zone: setup.store.zone }, now),
-    [lots, after, state, setup.store.zone, now],
+    () =>
+      after &&
+      mondayList(
+        {
+          watched: lots,
+          after: after.done,
+          books: state,
+          bills: dueBills(folders, setup, today).bills,
+          zone: setup.store.zone,
+        },
+        now,
+      ),
+    [lots, after, state, folders, setup, today, now],
   );
   if (groups === null) return <StillReading title="Monday list" words="Reading what was won…" />;
   const open = groups.reduce((sum, { lines }) => sum + lines.length, 0);

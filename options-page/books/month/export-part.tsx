@@ -1,4 +1,4 @@
-import { type Month, monthInWords, monthOf } from '../../../src/domain/books/month.ts';
+import { lastDayOf, type Month, monthInWords, monthOf } from '../../../src/domain/books/month.ts';
 import { beancountJournal } from '../../../src/domain/books/out/beancount-journal.ts';
 import { plainTextJournal } from '../../../src/domain/books/out/plain-text-journal.ts';
 import { inMonth } from '../../../src/domain/books/post/post-months.ts';
@@ -6,17 +6,20 @@ import {
   FOLDER_COLUMNS,
   LINE_COLUMNS,
   type OutColumn,
+  PAYABLE_COLUMNS,
   POSTING_COLUMNS,
   zoneColumn,
 } from '../../../src/intake/books/books-columns.ts';
 import { booksToCsv } from '../../../src/intake/books/books-to-csv.ts';
 import { saveFile } from '../../../src/ui/save-file.ts';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
+import { payablesOf } from '../../../src/views/books/payables-of.ts';
 import { useBooks } from '../use-books.ts';
 
 const FILES = [
   { name: 'Cars', columns: FOLDER_COLUMNS as readonly OutColumn<never>[] },
   { name: 'Lines', columns: LINE_COLUMNS as readonly OutColumn<never>[] },
+  { name: 'Open bills', columns: PAYABLE_COLUMNS as readonly OutColumn<never>[] },
   { name: 'Postings', columns: POSTING_COLUMNS as readonly OutColumn<never>[] },
 ];
 
@@ -73,6 +76,16 @@ export function ExportPart({ month }: { month: Month }) {
           }
         >
           Postings, as CSV
+        </button>
+        <button
+          type="button"
+          onClick={() => {
+            const { inOrder, nameOf } = payablesOf(folders, setup, lastDayOf(month));
+            const rows = inOrder.map((bill) => ({ bill, vendor: nameOf(bill.vendor) }));
+            csv(PAYABLE_COLUMNS, rows, 'open-bills');
+          }}
+        >
+          Open bills at its end, as CSV
         </button>
         <button type="button" onClick={() => print()}>
           Print

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { OpenBill } from '../../../src/domain/books/payables/payables.ts';
 import { type Cents, sumCents } from '../../../src/domain/money/cents.ts';
@@ -19,10 +20,12 @@ interface PayFormProps {
   readonly name: string;
   readonly bills: readonly OpenBill[];
   readonly sharesOf: (bill: string) => readonly BillShare[];
+  /** Stands above the bills. */
+  readonly children?: ComponentChildren;
 }
 
 /** The open bills of one vendor, and one payment for those that are chosen, each in full or in part. */
-export function PayForm({ name, bills, sharesOf }: PayFormProps) {
+export function PayForm({ name, bills, sharesOf, children }: PayFormProps) {
   const { today } = useBooks();
   const book = useBook();
   const [paying, setPaying] = useState<ReadonlyMap<string, Cents>>(new Map());
@@ -62,10 +65,12 @@ export function PayForm({ name, bills, sharesOf }: PayFormProps) {
   return (
     <section class="stack" aria-labelledby="vendor-bills">
       <h2 id="vendor-bills">Open bills of {name}</h2>
+      {children}
       {open.length === 0 && <p>No bill of {name} is open.</p>}
       {open.length > 0 && (
         <ScrollX label={`Open bills of ${name}`}>
           <Ledger
+            class="fits-narrow"
             rows={open}
             rowKey={({ id }) => id}
             columns={[
@@ -96,7 +101,7 @@ export function PayForm({ name, bills, sharesOf }: PayFormProps) {
                   </>
                 ),
               },
-              { label: 'Date', class: 'day', cell: (bill) => dateInWords(bill.date) },
+              { label: 'Date', class: 'day wide-only', cell: (bill) => dateInWords(bill.date) },
               {
                 label: 'Due',
                 class: 'day',
@@ -109,7 +114,7 @@ export function PayForm({ name, bills, sharesOf }: PayFormProps) {
                   </>
                 ),
               },
-              { label: 'Bill', number: true, cell: (bill) => formatMoney(bill.cents) },
+              { label: 'Bill', number: true, class: 'wide-only', cell: (bill) => formatMoney(bill.cents) },
               { label: 'Still owed', number: true, cell: (bill) => formatMoney(bill.open) },
               {
                 label: 'Paying',

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
 import { readTerms, type Terms, termsInWords } from '../../../src/domain/accounts/terms.ts';
-import { BUCKETS } from '../../../src/domain/books/payables/ageing.ts';
+import { BUCKETS, type Bucket } from '../../../src/domain/books/payables/ageing.ts';
 import type { VendorPayables } from '../../../src/domain/books/payables/payables.ts';
 import { type Cents, cents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
@@ -12,23 +12,30 @@ import { saveFile } from '../../../src/ui/save-file.ts';
 import { Ledger } from '../../../src/ui/tables/ledger.tsx';
 import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
-import { payablesOf } from '../../../src/views/books/payables-of.ts';
+import { payablesOf, paymentsBy } from '../../../src/views/books/payables-of.ts';
 import { dateInWords } from '../../../src/views/words/date-words.ts';
+import { decoded } from '../decoded.ts';
 import { SearchBox } from '../search-box.tsx';
 import { useBooks } from '../use-books.ts';
 import { PayForm } from './pay-form.tsx';
 
-/** What is owed to whom and since when, over all cars, and one payment for many bills. */
-export function PayablesPart() {
+/** What is owed to whom and since when, over all cars, and one payment for many bills. @param wanted the vendor to open */
+export function PayablesPart({ wanted }: { wanted: string }) {
   const { setup, saveSetup, say } = useWorkspace();
   const { folders, today } = useBooks();
   const [words, setWords] = useState('');
-  const [chosen, setChosen] = useState<string>();
+  const [chosen, setChosen] = useState<string | undefined>(wanted === '' ? undefined : decoded(wanted));
   const shown = useMemo(() => payablesOf(folders, setup, today), [folders, setup, today]);
   const { vendors, nameOf, sharesOf, inOrder, ageing } = shown;
+  const paid = useMemo(() => paymentsBy(folders), [folders]);
   const isFound = ({ vendor, bills }: VendorPayables) =>
-    plainWords([nameOf(vendor), ...bills.map(({ number }) => number ?? '')].join(' ')).includes(plainWords(words));
-  const open = vendors.filter(({ owed, unapplied }) => owed !== 0 || unapplied !== 0);
+    plainWords(
+      [nameOf(vendor), ...bills.map(({ number }) => number ?? ''), ...(paid.get(vendor) ?? [])].join(' '),
+    ).includes(plainWords(words));
+  // Whoever looks for a check or a bill means one that is paid, too.
+  const open = vendors.filter(
+    ({ vendor, owed, unapplied }) => owed !== 0 || unapplied !== 0 || (words !== '' && vendor !== ''),
+  );
   const found = open.filter(isFound);
   const vendor = found.find((one) => one.vendor === chosen);
   const termsOf = (name: string): Terms | undefined =>
@@ -39,6 +46,16 @@ export function PayablesPart() {
     const kept = await saveSetup({ vendors: next });
     say(kept.ok ? `Terms of ${nameOf(name)} saved.` : kept.message, kept.ok ? kept.value.entry : undefined);
   };
+  const termsInput = (name: string) => (
+    <ReadInput<Terms>
+      label={`Terms of ${nameOf(name)}`}
+      value={termsOf(name)}
+      write={termsInWords}
+      read={readTerms}
+      placeholder="net 30"
+      onCommit={(terms) => setTerms(name, terms)}
+    />
+  );
   const saveCsv = () => {
     const rows = inOrder.map((bill) => ({ bill, vendor: nameOf(bill.vendor) }));
     const text = booksToCsv([...PAYABLE_COLUMNS, zoneColumn(setup.store.zone)], rows);
@@ -68,10 +85,11 @@ export function PayablesPart() {
       ) : (
         <>
           <div class="no-print">
-            <SearchBox label="Search vendors and bill numbers" value={words} onChange={setWords} />
+            <SearchBox label="Search vendors, bill and check numbers" value={words} onChange={setWords} />
           </div>
           <ScrollX label="Owed by vendor">
             <Ledger
+              class="fits-narrow"
               rows={found}
               rowKey={(one) => one.vendor}
               columns={[
@@ -88,6 +106,7 @@ export function PayablesPart() {
                       >
                         {nameOf(one.vendor)}
                       </button>
+                      <span class="small block narrow-only">{agedInWords(one)}</span>
                       {one.remarks.map((remark) => (
                         <span key={remark} class="small quiet block">
                           {remark}
@@ -99,26 +118,20 @@ export function PayablesPart() {
                 },
                 {
                   label: 'Terms',
-                  cell: (one) => (
-                    <ReadInput<Terms>
-                      label={`Terms of ${nameOf(one.vendor)}`}
-                      value={termsOf(one.vendor)}
-                      write={termsInWords}
-                      read={readTerms}
-                      placeholder="net 30"
-                      onCommit={(terms) => setTerms(one.vendor, terms)}
-                    />
-                  ),
+                  class: 'wide-only',
+                  cell: (one) => termsInput(one.vendor),
                 },
                 ...BUCKETS.map((bucket) => ({
-                  label: bucket === 'current' ? 'Not due' : bucket === 'over 90' ? 'Over 90' : bucket.replace('-', '–'),
+                  label: bucketInWords(bucket),
                   number: true as const,
+                  class: 'wide-only',
                   cell: (one: VendorPayables) => amount(one.ageing[bucket]),
                   total: amount(ageing[bucket]),
                 })),
                 {
                   label: 'Not set against a bill',
                   number: true,
+                  class: 'wide-only',
                   cell: (one) => amount(cents(-one.unapplied)),
                   total: amount(cents(-shown.unapplied)),
                 },
@@ -129,13 +142,27 @@ export function PayablesPart() {
           {vendor === undefined ? (
             <p class="quiet small no-print">Press a vendor to see and pay its bills.</p>
           ) : (
-            <PayForm key={vendor.vendor} name={nameOf(vendor.vendor)} bills={vendor.bills} sharesOf={sharesOf} />
+            <PayForm key={vendor.vendor} name={nameOf(vendor.vendor)} bills={vendor.bills} sharesOf={sharesOf}>
+              <div class="fields narrow-only">{termsInput(vendor.vendor)}</div>
+            </PayForm>
           )}
         </>
       )}
     </>
   );
 }
+
+const bucketInWords = (bucket: Bucket): string =>
+  bucket === 'current' ? 'Not due' : bucket === 'over 90' ? 'Over 90' : bucket.replace('-', '–');
+
+/** In one line, where there is no room for columns. */
+const agedInWords = ({ ageing, unapplied }: VendorPayables): string =>
+  [
+    ...BUCKETS.flatMap((bucket) =>
+      ageing[bucket] === 0 ? [] : `${bucketInWords(bucket)} ${formatMoney(ageing[bucket])}`,
+    ),
+    ...(unapplied === 0 ? [] : [`not set against a bill ${formatMoney(unapplied)}`]),
+  ].join(' · ');
 
 /** Nothing is left blank, so that what is late stands out. */
 const amount = (of: Cents): string => (of === 0 ? '' : formatMoney(of));

@@ -44,7 +44,15 @@ export const BOOKS = [
       venueId,
       payee,
       document: documentSchema,
-      costs: z.array(z.strictObject({ ...costLineSchema.shape, date: localDateSchema, number })),
+      costs: z.array(
+        z.strictObject({
+          ...costLineSchema.shape,
+          date: localDateSchema,
+          number,
+          /** By when it is to be paid, where the invoice says so. */
+          due: z.optional(localDateSchema),
+        }),
+      ),
       payments: z.array(z.strictObject({ lot: lotIdSchema, cents: centsSchema, date: localDateSchema, number })),
     },
     {

@@ -11,6 +11,7 @@ import type { BooksState } from '../../journal/states/books-state.ts';
 import type { AfterLot } from '../after-sale/after-lot.ts';
 import { byClose, isOpenClosing } from '../results/open-closings.ts';
 import { countWords } from '../words/count-words.ts';
+import type { DueBill } from './due-bills.ts';
 import { folderName } from './folder-name.ts';
 import { hasFolder, lotsInBooks } from './folders-of.ts';
 
@@ -39,6 +40,8 @@ export interface MondayOpen {
   /** Every lot that was won or disputed, dropped ones too. */
   readonly after: readonly Pick<AfterLot, 'lot' | 'toDos' | 'place'>[];
   readonly books: BooksState;
+  /** Bills that are overdue or due within a week. */
+  readonly bills: readonly DueBill[];
   readonly zone: Zone;
 }
 
@@ -47,6 +50,7 @@ export function mondayList(open: MondayOpen, now: Instant): readonly MondayGroup
   return [
     { title: 'Results missing', none: 'Every close has a result.', lines: resultsMissing(open, now) },
     { title: 'Bills without a folder', none: 'Every bill is for a car you won.', lines: billsAstray(open) },
+    { title: 'Bills to pay', none: 'No bill is due within a week.', lines: open.bills },
     { title: 'Claims that end this week', none: 'No claim deadline ends this week.', lines: claimsEnding(open, now) },
     { title: 'Month to close', none: 'No earlier month is open.', lines: monthToClose(open, now) },
   ];

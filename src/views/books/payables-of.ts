@@ -25,6 +25,15 @@ export interface ShownPayables extends Payables {
   readonly sharesOf: (bill: string) => readonly BillShare[];
 }
 
+/** Each vendor's terms, by what stands for him: a venue's own days to pay, and before them what is set under Payables. */
+export const termsBy = ({ venues, vendors = [] }: Pick<Setup, 'venues' | 'vendors'>): ReadonlyMap<string, Terms> =>
+  new Map<string, Terms>([
+    ...venues.flatMap(({ name, payWithinDays }) =>
+      payWithinDays === undefined ? [] : [[plainWords(name), { by: 'days' as const, days: payWithinDays }] as const],
+    ),
+    ...vendors.map(({ name, terms }) => [plainWords(name), terms] as const),
+  ]);
+
 /** A bill is a paper: what was recorded in one go, or on an invoice what has one number. */
 const billId = ({ entry, document, key }: NotedCost): string =>
   key.includes('/') && document?.file !== undefined ? `${entry}#${document.number ?? ''}` : entry;
@@ -45,7 +54,7 @@ interface Paid {
  */
 export function payablesOf(
   folders: readonly PurchaseFolder[],
-  { venues, vendors = [] }: Pick<Setup, 'venues' | 'vendors'>,
+  setup: Pick<Setup, 'venues' | 'vendors'>,
   asOf: LocalDate,
 ): ShownPayables {
   const names = new Map<string, string>();
@@ -93,18 +102,24 @@ export function payablesOf(
   const settlings = paid
     .toSorted((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0))
     .map((one): Settling => ({ ...one, id: one.key, to: setAgainst(one, oldest, left, asOf) }));
-  const terms = new Map<string, Terms>([
-    ...venues.flatMap(({ name, payWithinDays }) =>
-      payWithinDays === undefined ? [] : [[plainWords(name), { by: 'days' as const, days: payWithinDays }] as const],
-    ),
-    ...vendors.map(({ name, terms: his }) => [plainWords(name), his] as const),
-  ]);
+  const terms = termsBy(setup);
   return {
     ...payables({ bills, settlings, terms, calendar: FEDERAL_CALENDAR, asOf }),
     nameOf: (vendor) => names.get(vendor) ?? vendor,
     sharesOf: (bill) =>
       [...(left.get(bill) ?? [])].flatMap(([lot, rest]) => (rest > 0 ? [{ lot, left: cents(rest) }] : [])),
   };
+}
+
+/** The numbers of checks and transfers, by what stands for the vendor that they went to. */
+export function paymentsBy(folders: readonly PurchaseFolder[]): ReadonlyMap<string, readonly string[]> {
+  const numbers = new Map<string, string[]>();
+  for (const { payments, facts } of folders)
+    for (const { payee, document: paper } of payments) {
+      const vendor = plainWords(payee ?? facts.venueName ?? 'Auction');
+      if (paper?.number !== undefined) numbers.set(vendor, [...(numbers.get(vendor) ?? []), paper.number]);
+    }
+  return numbers;
 }
 
 /** Payments, what the lender paid, and what a canceled purchase takes off its bills. */

@@ -4,10 +4,12 @@ import { cents } from '../../../src/domain/money/cents.ts';
 import { startingSetup } from '../../../src/domain/setup/starting-setup.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
+import { dateIn } from '../../../src/domain/time/wall-clock.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
 import { subjectOfLot } from '../../../src/journal/subject.ts';
 import type { Store } from '../../../src/store/store.ts';
 import { afterLotsUnder } from '../../../src/views/after-sale/after-lot.ts';
+import { dueBillsOf } from '../../../src/views/books/due-bills.ts';
 import { mondayList } from '../../../src/views/books/monday-list.ts';
 import { bookedLots } from '../../../src/views/sold/booked-lot.ts';
 import { at } from '../../folds/journal-arbitrary.ts';
@@ -33,7 +35,10 @@ async function groupsOf(store: Store) {
   const [watched, sold, books] = [await store.allLots(), await store.lotsAfterSale(), await store.books()];
   const setup = startingSetup(BOISE);
   const after = sold.map(afterLotsUnder(setup, bookedLots(books, BOISE), NOW));
-  const groups = mondayList({ watched, after, books, zone: BOISE }, NOW);
+  const groups = mondayList(
+    { watched, after, books, bills: dueBillsOf(sold, books, setup, dateIn(BOISE, NOW)).bills, zone: BOISE },
+    NOW,
+  );
   return groups.map(({ lines }) => lines.map(({ what, hash, late }) => ({ what, hash, late })));
 }
 
@@ -46,7 +51,7 @@ const bill = (lot: Awaited<ReturnType<typeof addLot>>, date: string) => ({
 });
 
 test('an empty store has nothing on its Monday list, and every group says so', async () => {
-  expect(await groupsOf(await openTestStore())).toEqual([[], [], [], []]);
+  expect(await groupsOf(await openTestStore())).toEqual([[], [], [], [], []]);
 });
 
 test('a close without a result, a bill for a car that was not won, a claim due by Sunday and last month are listed', async () => {
@@ -65,6 +70,7 @@ test('a close without a result, a bill for a car that was not won, a claim due b
   expect(await groupsOf(store)).toEqual([
     [{ what: 'Larkspur, lot 7', hash: '#/results/missing', late: false }],
     [{ what: 'Alder, lot 7', hash: `#/books/${lost}`, late: false }],
+    [{ what: 'Saguaro Sale Yard, bill of Sep 30, 2026', hash: '#/books/payables/saguaro%20sale%20yard', late: true }],
     [],
     // September goes with it, and November is not over.
     [{ what: 'October 2026', hash: '#/books/month/2026-10', late: false }],
@@ -82,7 +88,7 @@ test('a dispute counts when its answer is due by Sunday or overdue, and not when
     };
     value(await store.append([{ subject: subjectOfLot(lot), happening: { kind: 'dispute-opened', opened } }]));
   }
-  const claims = at(await groupsOf(store), 2);
+  const claims = at(await groupsOf(store), 3);
   expect(claims.map(({ what, late }) => [what, late])).toEqual([
     ['Car 1, lot 7', true],
     ['Car 0, lot 7', false],
