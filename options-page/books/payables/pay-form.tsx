@@ -116,18 +116,22 @@ export function PayForm({ name, bills, sharesOf, children }: PayFormProps) {
               },
               { label: 'Bill', number: true, class: 'wide-only', cell: (bill) => formatMoney(bill.cents) },
               { label: 'Still owed', number: true, cell: (bill) => formatMoney(bill.open) },
-              {
-                label: 'Paying',
-                class: 'no-print',
-                cell: (bill) =>
-                  paying.has(bill.id) && (
-                    <MoneyInput
-                      label={`Paying on bill ${bill.number ?? dateInWords(bill.date)}`}
-                      value={paying.get(bill.id)}
-                      onCommit={(of) => set(bill, of)}
-                    />
-                  ),
-              },
+              ...(paying.size === 0
+                ? []
+                : [
+                    {
+                      label: 'Paying',
+                      class: 'no-print',
+                      cell: (bill: OpenBill) =>
+                        paying.has(bill.id) && (
+                          <MoneyInput
+                            label={`Paying on bill ${bill.number ?? dateInWords(bill.date)}`}
+                            value={paying.get(bill.id)}
+                            onCommit={(of) => set(bill, of)}
+                          />
+                        ),
+                    },
+                  ]),
             ]}
           />
         </ScrollX>

@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import { readTerms, type Terms, termsInWords } from '../../../src/domain/accounts/terms.ts';
 import { BUCKETS, type Bucket } from '../../../src/domain/books/payables/ageing.ts';
-import type { VendorPayables } from '../../../src/domain/books/payables/payables.ts';
+import type { OpenBill, VendorPayables } from '../../../src/domain/books/payables/payables.ts';
 import { type Cents, cents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { plainWords } from '../../../src/domain/text/plain-words.ts';
@@ -119,7 +119,15 @@ export function PayablesPart({ wanted }: { wanted: string }) {
                 {
                   label: 'Terms',
                   class: 'wide-only',
-                  cell: (one) => termsInput(one.vendor),
+                  cell: (one) => {
+                    const terms = termsOf(one.vendor);
+                    return (
+                      <>
+                        <span class="no-print">{termsInput(one.vendor)}</span>
+                        <span class="print-only">{terms === undefined ? 'none' : termsInWords(terms)}</span>
+                      </>
+                    );
+                  },
                 },
                 ...BUCKETS.map((bucket) => ({
                   label: bucketInWords(bucket),
@@ -139,12 +147,15 @@ export function PayablesPart({ wanted }: { wanted: string }) {
               ]}
             />
           </ScrollX>
+          <OpenBills bills={inOrder} nameOf={nameOf} />
           {vendor === undefined ? (
             <p class="quiet small no-print">Press a vendor to see and pay its bills.</p>
           ) : (
-            <PayForm key={vendor.vendor} name={nameOf(vendor.vendor)} bills={vendor.bills} sharesOf={sharesOf}>
-              <div class="fields narrow-only">{termsInput(vendor.vendor)}</div>
-            </PayForm>
+            <div class="no-print">
+              <PayForm key={vendor.vendor} name={nameOf(vendor.vendor)} bills={vendor.bills} sharesOf={sharesOf}>
+                <div class="fields narrow-only">{termsInput(vendor.vendor)}</div>
+              </PayForm>
+            </div>
           )}
         </>
       )}
@@ -152,17 +163,40 @@ export function PayablesPart({ wanted }: { wanted: string }) {
   );
 }
 
+/** On paper, where no vendor can be pressed, every open bill is listed in the order in which they are due. */
+function OpenBills({ bills, nameOf }: { bills: readonly OpenBill[]; nameOf: (vendor: string) => string }) {
+  return (
+    <div class="print-only">
+      <Ledger
+        caption="Open bills, by due date"
+        rows={bills}
+        rowKey={({ id, vendor }) => `${id} ${vendor}`}
+        columns={[
+          { label: 'Due', class: 'day', cell: ({ dueOn }) => dateInWords(dueOn) },
+          {
+            label: 'Days past due',
+            number: true,
+            cell: ({ daysPastDue }) => (daysPastDue > 0 ? daysPastDue : ''),
+          },
+          { label: 'Vendor', cell: ({ vendor }) => nameOf(vendor) },
+          { label: 'Bill no.', cell: ({ number }) => number ?? 'none' },
+          { label: 'Date', class: 'day', cell: ({ date }) => dateInWords(date) },
+          { label: 'Bill', number: true, cell: (bill) => formatMoney(bill.cents) },
+          { label: 'Still owed', number: true, cell: ({ open }) => formatMoney(open) },
+        ]}
+      />
+    </div>
+  );
+}
+
 const bucketInWords = (bucket: Bucket): string =>
   bucket === 'current' ? 'Not due' : bucket === 'over 90' ? 'Over 90' : bucket.replace('-', '–');
 
 /** In one line, where there is no room for columns. */
-const agedInWords = ({ ageing, unapplied }: VendorPayables): string =>
-  [
-    ...BUCKETS.flatMap((bucket) =>
-      ageing[bucket] === 0 ? [] : `${bucketInWords(bucket)} ${formatMoney(ageing[bucket])}`,
-    ),
-    ...(unapplied === 0 ? [] : [`not set against a bill ${formatMoney(unapplied)}`]),
-  ].join(' · ');
+const agedInWords = ({ ageing }: VendorPayables): string =>
+  BUCKETS.flatMap((bucket) =>
+    ageing[bucket] === 0 ? [] : `${bucketInWords(bucket)} ${formatMoney(ageing[bucket])}`,
+  ).join(' · ');
 
 /** Nothing is left blank, so that what is late stands out. */
 const amount = (of: Cents): string => (of === 0 ? '' : formatMoney(of));

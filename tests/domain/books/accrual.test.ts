@@ -132,6 +132,26 @@ test('of a month that was closed before there were accruals nothing is corrected
   expect(posted([early], [december], '2027-01').transactions).toHaveLength(2);
 });
 
+test('in a closed month it stays as it was made, though more would be expected now, and its bill reverses all of it', () => {
+  const december = close([WON], '2026-12');
+  const dearer = { ...WON, expected: { lines: [{ cost: 'fee', cents: dollars(900) }] } };
+  expect(posted([dearer], [december], '2026-12').transactions).toEqual(december.transactions);
+  expect(upTo([{ ...dearer, ...billed('2027-01-06') }], [december], '2026-12', '2027-01-06')).toEqual({
+    inventory: dollars(12_825),
+    payable: dollars(-12_825),
+  });
+});
+
+test('a bill for its fees, dated December and recorded after the close, reverses their part in January', () => {
+  const december = close([WON], '2026-12');
+  const fees = { ...WON, costs: billed('2026-12-29').costs.slice(1) };
+  expect(upTo([fees], [december], '2026-12', '2027-01-01')).toEqual({
+    inventory: dollars(12_825),
+    accrued: dollars(-12_350),
+    payable: dollars(-475),
+  });
+});
+
 test('fees that were billed before the price take back their own part', () => {
   const [hammer, fee] = billed('2027-01-06').costs;
   if (hammer === undefined || fee === undefined) throw new Error('no bill');

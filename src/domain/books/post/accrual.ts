@@ -1,5 +1,6 @@
 import type { LotId } from '../../lot/lot.ts';
-import { type Cents, sumCents } from '../../money/cents.ts';
+import { type Cents, cents, sumCents, ZERO } from '../../money/cents.ts';
+import { addDays } from '../../time/calendar-day.ts';
 import type { LocalDate } from '../../time/local-date.ts';
 import { lastDayOf, type Month, monthOf, nextMonth } from '../month.ts';
 import type { ClosedMonth } from './post-months.ts';
@@ -31,20 +32,23 @@ export interface AccrualMonths {
   /** The last month that is over, or is being closed. */
   readonly through: Month;
   readonly closedTo: Month | null;
-  /** The day of the accrual in a closed month. */
-  readonly frozen: ReadonlyMap<LotId, LocalDate>;
+  /** Accruals of closed months: they stay as they were made, whatever is expected now. */
+  readonly frozen: ReadonlyMap<LotId, { readonly on: LocalDate; readonly total: Cents }>;
 }
 
 export const accrualKey = (lot: LotId): string => `${lot}/accrued`;
 
 /** @param through the last month that is over, or is being closed */
 export function accrualMonths(closes: readonly ClosedMonth[], through: Month): AccrualMonths {
-  const frozen = new Map<LotId, LocalDate>();
+  const frozen = new Map<LotId, { on: LocalDate; total: Cents }>();
   let closedTo: Month | null = null;
   for (const { month, transactions } of closes) {
     if (closedTo === null || month > closedTo) closedTo = month;
-    for (const { key, lot, date, corrects } of transactions)
-      if (corrects === undefined && key === accrualKey(lot)) frozen.set(lot, date);
+    for (const { key, lot, date, corrects, postings } of transactions) {
+      if (corrects !== undefined || key !== accrualKey(lot)) continue;
+      const credit = postings.filter(({ account }) => account === 'accrued').map((posting) => posting.cents);
+      frozen.set(lot, { on: date, total: cents(-sumCents(credit)) });
+    }
   }
   return { through: closedTo !== null && closedTo > through ? closedTo : through, closedTo, frozen };
 }
@@ -63,27 +67,31 @@ export function accrualOf(car: AccruedCar, { through, closedTo, frozen }: Accrua
   if (won === null) return undefined;
   const own = monthOf(won.date);
   const first = closedTo !== null && closedTo >= own ? nextMonth(closedTo) : own;
-  const on = frozen.get(lot) ?? lastDayOf(first);
+  const made = frozen.get(lot);
+  const on = made?.on ?? lastDayOf(first);
   if (monthOf(on) > through) return undefined;
   const billedOn = firstDay(costs, 'hammer');
   const feesOn = firstDay(costs, 'fee');
   if ((billedOn !== undefined && billedOn <= on) || (undoneOn !== undefined && undoneOn <= on)) return undefined;
-  const fees = sumCents((expected?.lines ?? []).filter(({ cost }) => cost === 'fee').map(({ cents }) => cents));
-  const isEarly = feesOn !== undefined && feesOn <= on;
+  const fees = sumCents((expected?.lines ?? []).filter(({ cost }) => cost === 'fee').map((line) => line.cents));
+  // Fees that were billed by then are not in it, unless their bill came after the month was closed with them.
+  const isIn = feesOn === undefined || feesOn > on || (made !== undefined && made.total >= won.hammer + fees);
+  const part = isIn ? cents(Math.min(fees, made?.total ?? fees)) : ZERO;
   const canceled = undoneOn !== undefined && (billedOn === undefined || undoneOn < billedOn);
+  const feesBackOn = feesOn !== undefined && feesOn <= on ? addDays(on, 1) : feesOn;
   const endsOn = canceled ? undoneOn : billedOn;
   return {
     on,
-    hammer: won.hammer,
-    fees: isEarly ? sumCents([]) : fees,
+    hammer: made === undefined ? won.hammer : cents(made.total - part),
+    fees: part,
     ...(endsOn !== undefined && { back: { on: endsOn, why: canceled ? 'canceled' : 'billed' } }),
-    ...(feesOn !== undefined && !isEarly && (endsOn === undefined || feesOn < endsOn) && { feesBackOn: feesOn }),
+    ...(feesBackOn !== undefined && isIn && (endsOn === undefined || feesBackOn < endsOn) && { feesBackOn }),
   };
 }
 
 /** The day of the first bill of a kind; a credit is no bill. */
 const firstDay = (costs: AccruedCar['costs'], kind: string): LocalDate | undefined =>
   costs
-    .filter(({ cost, cents }) => cost === kind && cents > 0)
+    .filter((line) => line.cost === kind && line.cents > 0)
     .map(({ date }) => date)
     .sort()[0];
