@@ -2,6 +2,7 @@
 import { firstLook, onTakenOver } from './shell/first-look.ts';
 import '../src/ui/look/look.css';
 import '../src/ui/look/look-font.css';
+import '../src/ui/look/look-print.css';
 import { type ComponentChild, render } from 'preact';
 import { sendToBackground } from '../src/browser/messaging.ts';
 import { askBackground } from '../src/messages/ask-background.ts';

@@ -77,7 +77,7 @@ export function Closings({ minute, complete }: ClosingsProps) {
     <>
       <p role="status">
         {left === 0 ? 'All have a result.' : `${left.toLocaleString('en-US')} to go.`}{' '}
-        <span class="quiet">Enter saves and moves on; ↑ and ↓ move; blank rows are skipped.</span>
+        <span class="quiet no-print">Enter saves and moves on; ↑ and ↓ move; blank rows are skipped.</span>
       </p>
       <dl class="result-keys small">
         {RESULT_KEYS.map(({ key, ended, example }) => (

@@ -43,7 +43,7 @@ export function GroupTable({ groups, view, onView }: GroupTableProps) {
             {
               label: BY[view.group],
               cell: ({ key, label }) => (
-                <button type="button" class="plain" onClick={() => onView(narrowed(view, key))}>
+                <button type="button" class="plain in-print" onClick={() => onView(narrowed(view, key))}>
                   {label}
                 </button>
               ),

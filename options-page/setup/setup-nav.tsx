@@ -22,14 +22,14 @@ export function SetupNav({ current }: { current: SetupPart | undefined }) {
   );
   if (!narrow) {
     return (
-      <nav class="setup-nav" aria-label="Parts of the setup">
+      <nav class="setup-nav no-print" aria-label="Parts of the setup">
         {list}
       </nav>
     );
   }
   const position = current === undefined ? 0 : SETUP_PARTS.indexOf(current) + 1;
   return (
-    <nav class="setup-nav" aria-label="Parts of the setup">
+    <nav class="setup-nav no-print" aria-label="Parts of the setup">
       <details ref={folded} class="setup-fold">
         <summary>
           Setup: {current?.title ?? 'choose a part'}

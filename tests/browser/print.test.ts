@@ -1,6 +1,13 @@
+import path from 'node:path';
 import { expect, test } from 'vitest';
+import { pagesOfPdf } from '../../scripts/ensure-pdf-reader.ts';
+import { screenVisits } from '../../scripts/screen-visits.ts';
+import { removeFolder, temporaryFolder } from '../../scripts/temporary-folder.ts';
+import { instant } from '../../src/domain/time/instant.ts';
 import { goTo, openDemo } from './demo.ts';
+import { ChromiumPage } from './drivers/chromium-page.ts';
 import { useBrowser } from './drivers/use-browser.ts';
+import { visit } from './visit.ts';
 
 const browser = useBrowser();
 
@@ -50,4 +57,50 @@ test('the printed list holds every lot that is shown, not only those in sight', 
   expect(await page.count('.printed-list tbody tr')).toBe(shown);
   await page.showAs({});
   await page.until(() => document.querySelector('.lot-row'));
+});
+
+/** What is printed now and then. Setup and Words are looked up, and a form is filled in, on the screen. */
+const PAPER = /^(?:lots|day|week|now|plan|results|todo|won|dispute|history|worksheet|books|learn)/;
+/** The least that is worth a last sheet: heads, foot, and a few lines. */
+const LEAST_LINES = 8;
+
+test('every page on paper is titled with store and date, holds nothing to press, and the last one is worth its sheet', async () => {
+  const page = await browser.pageAt('options-page/index.html');
+  // Only Chromium hands a driver the file; what is left out on paper is looked at in both.
+  const printed = page instanceof ChromiumPage ? PAPER : /^(?:now|results|books-payables)$/;
+  const folder = temporaryFolder();
+  const date = await page.run(() => document.querySelector('.clock-day')?.textContent?.replace(/, $/, '') ?? '');
+  for (const { name, hash, follow } of screenVisits(instant(Date.now())).filter((one) => printed.test(one.name))) {
+    await page.showAs({});
+    await visit(page, hash, follow);
+    await page.showAs({ print: true });
+    const left = await page.run(() =>
+      [...document.querySelectorAll<HTMLElement>('button, .button, input, select, textarea, nav a')]
+        .filter((each) => each.getClientRects().length > 0)
+        .filter((each) => {
+          const { backgroundColor, borderTopColor, borderTopWidth } = getComputedStyle(each);
+          const bare = /, 0\)$/.test(backgroundColor) && (borderTopWidth === '0px' || /, 0\)$/.test(borderTopColor));
+          return !bare || (each.matches('button') && !each.matches('.in-print'));
+        })
+        .map((each) => each.outerHTML.slice(0, 80)),
+    );
+    expect.soft(left, name).toEqual([]);
+    if (!(page instanceof ChromiumPage)) continue;
+    const file = path.join(folder, `${name}.pdf`);
+    await page.inner.pdf({ path: file, format: 'Letter', preferCSSPageSize: true });
+    const pages = pagesOfPdf(file);
+    expect(pages.length, name).toBeGreaterThan(0);
+    for (const [at, lines] of pages.entries()) {
+      const where = `${name}, page ${at + 1}`;
+      expect(lines[0], where).toMatch(/· Cottonwood Truck & Van/);
+      expect(lines[0], where).toContain(date);
+      expect(lines.at(-1), where).toContain(`${at + 1} of ${pages.length}`);
+    }
+    if (pages.length > 1)
+      expect
+        .soft(pages.at(-1)?.length, `lines on the last page of ${name}: ${pages.at(-1)?.join(' / ')}`)
+        .toBeGreaterThan(LEAST_LINES);
+  }
+  await page.showAs({});
+  removeFolder(folder);
 });

@@ -100,7 +100,7 @@ export function PayablesPart({ wanted }: { wanted: string }) {
                     <>
                       <button
                         type="button"
-                        class="plain"
+                        class="plain in-print"
                         aria-expanded={one.vendor === chosen}
                         onClick={() => setChosen(one.vendor === chosen ? undefined : one.vendor)}
                       >

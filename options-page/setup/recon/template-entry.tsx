@@ -56,7 +56,7 @@ export function TemplateEntry({ template, path, openAtFirst, onChange, onRemove 
         onChange={(lines) => onChange({ ...template, lines }, said)}
       />
       <div class="row">
-        <button type="button" class="plain" onClick={onRemove} aria-label={`Remove ${name}`}>
+        <button type="button" class="plain" onClick={onRemove} aria-label={`Remove this template: ${name}`}>
           Remove this template
         </button>
       </div>

@@ -56,7 +56,7 @@ export function SortTable<Row>({ label, columns, rows, rowKey, first, totalLabel
                 >
                   <button
                     type="button"
-                    class="sort-head"
+                    class="sort-head in-print"
                     onClick={() =>
                       setSort({ key: each.key, down: each.key === sort.key ? !sort.down : each.number === true })
                     }

@@ -29,7 +29,7 @@ test('a template is made line by line, and nothing half made is kept', async () 
   expect(kept()?.[0]?.lines).toEqual([{ ...tires, amount: { low: 500_00, likely: 620_00 } }]);
   await press('Remove Tires');
   expect(kept()?.[0]?.lines).toEqual([]);
-  await press('Remove Cargo van');
+  await press('Remove this template: Cargo van');
   expect(kept()).toEqual([]);
   expect(page.said.at(-1)).toBe('Removed the template Cargo van. Lots keep the lines that it gave them.');
 });
