@@ -4,6 +4,7 @@ import { sayTime } from '../../src/domain/time/say-time.ts';
 import type { ChainHead } from '../../src/journal/chain-head.ts';
 import { checkStamps, type StampSeen } from '../../src/journal/stamp/check-stamps.ts';
 import { saveFile } from '../../src/ui/save-file.ts';
+import { TermLink } from '../../src/ui/term-link.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { countWords } from '../../src/views/words/count-words.ts';
 
@@ -50,11 +51,14 @@ export function StampPart({ head }: StampPartProps) {
   };
   return (
     <section class="panel stack">
-      <h2>Time stamps</h2>
+      <h2>
+        <TermLink term="time-stamp">Time stamps</TermLink>
+      </h2>
       <p>
         An outside time-stamp authority can confirm that your latest entry was there at a certain time. Save a request
         file, send it to the authority of your choice (RFC 3161), and bring its answer in here. The request holds a
-        fingerprint only, nothing of your lots. The answer then travels in your backups and evidence packs.
+        <TermLink term="fingerprint">fingerprint</TermLink> only, nothing of your lots. The answer then travels in your
+        backups and evidence packs.
       </p>
       <p>
         Somebody with this computer could still write the whole journal anew and get new stamps for it; those would show

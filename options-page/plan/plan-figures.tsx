@@ -10,26 +10,26 @@ export function PlanFigures({ kept }: { kept: KeptPlan }) {
   const last = plan.fan.at(-1);
   return (
     <div class="plan-figures">
-      <Fact label="Expected profit" figure={about(plan.profit)}>
+      <Fact term="plan-profit" label="Expected profit" figure={about(plan.profit)}>
         on average, if prices run as your closings say; no plan does better than {about(plan.bounds.high)}
       </Fact>
-      <Fact label="Cars expected" figure={plan.cars.toFixed(1)}>
+      <Fact term="cars-expected" label="Cars expected" figure={plan.cars.toFixed(1)}>
         {last === undefined
           ? ''
           : `cash left at the end ${about(last.cash.likely)}; one time in ten below ${about(last.cash.worst)}`}
       </Fact>
-      <Fact label="One more $1,000 is worth" figure={about(plan.worthOfThousand)}>
+      <Fact term="worth-of-cash" label="One more $1,000 is worth" figure={about(plan.worthOfThousand)}>
         {plan.worthOfThousand === 0 ? 'the cash is not short' : 'in this purse’s time'}
       </Fact>
       {purse.entry.places !== undefined && (
-        <Fact label="One more place is worth" figure={about(plan.worthOfPlace)}>
+        <Fact term="worth-of-place" label="One more place is worth" figure={about(plan.worthOfPlace)}>
           {plan.worthOfPlace === 0 ? 'places are not short' : 'on your lot'}
         </Fact>
       )}
-      <Fact label="If prices run 5% higher" figure={about(plan.ifPricesHigher)}>
+      <Fact term="prices-higher" label="If prices run 5% higher" figure={about(plan.ifPricesHigher)}>
         5% lower: {about(plan.ifPricesLower)}
       </Fact>
-      <Fact label="Prices this weekend" figure={levelFigure(kept.level)}>
+      <Fact term="price-level" label="Prices this weekend" figure={levelFigure(kept.level)}>
         {kept.level.closings === 0
           ? 'no closing of this week yet'
           : `against the usual, after ${kept.level.closings} closings; may be off by ${Math.round(kept.level.sd * 100)}%`}

@@ -2,6 +2,7 @@ import type { LotAct } from '../../src/acts/act.ts';
 import type { PlanRow as Planned } from '../../src/domain/plan/plan.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
+import { TermLink } from '../../src/ui/term-link.tsx';
 import type { Standings } from '../../src/views/lots/standing.ts';
 import { choiceOfKey, moveFocus } from './plan-keys.ts';
 import { PlanRow } from './plan-row.tsx';
@@ -40,12 +41,14 @@ export function PlanTable({ caption, lines, standings, now, onAct }: PlanTablePr
           <th scope="col">Closes</th>
           <th scope="col">Car</th>
           <th scope="col" class="number">
-            Planned bid
+            <TermLink term="planned-bid">Planned bid</TermLink>
           </th>
           <th scope="col">Why</th>
-          <th scope="col">Chance</th>
+          <th scope="col">
+            <TermLink term="chance-to-win">Chance</TermLink>
+          </th>
           <th scope="col" class="number">
-            Takes
+            <TermLink term="takes">Takes</TermLink>
           </th>
           <th scope="col" class="no-print">
             Your say

@@ -3,9 +3,11 @@ import { type Cents, cents, sumCents } from '../../src/domain/money/cents.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import type { PurseEntry } from '../../src/domain/setup/purse-entry.ts';
 import { sayDate, sayTime } from '../../src/domain/time/say-time.ts';
+import { TermLink } from '../../src/ui/term-link.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import type { PurseView } from '../../src/views/plan/purse-of.ts';
 import { countWords } from '../../src/views/words/count-words.ts';
+import type { TermId } from '../../src/views/words/glossary.ts';
 import { PurseForm } from './purse-form.tsx';
 
 interface PurseHeadProps {
@@ -22,18 +24,23 @@ export function PurseHead({ entry, view }: PurseHeadProps) {
   return (
     <section class="panel stack" aria-label="Purse">
       <div class="plan-figures">
-        <Fact label="Cash to bid with" figure={view && formatMoney(view.purse.cash)}>
+        <Fact term="cash-to-bid" label="Cash to bid with" figure={view && formatMoney(view.purse.cash)}>
           {counted}
           {view !== undefined && promisedWords(view)}
         </Fact>
         {entry.lineCents !== undefined && (
-          <Fact label="Left on the line" figure={view && formatMoney(view.purse.line?.free ?? cents(0))}>
+          <Fact
+            term="line-left"
+            label="Left on the line"
+            figure={view && formatMoney(view.purse.line?.free ?? cents(0))}
+          >
             {view !== undefined && view.promised.line > 0
               ? `less ${formatMoney(view.promised.line)} for won cars`
               : 'for titles that the lender takes'}
           </Fact>
         )}
         <Fact
+          term="places-on-lot"
           label="Places on the lot"
           figure={entry.places === undefined ? 'enough' : String(view?.purse.places ?? entry.places)}
         >
@@ -43,7 +50,7 @@ export function PurseHead({ entry, view }: PurseHeadProps) {
               ? 'never runs out'
               : 'free'}
         </Fact>
-        <Fact label="For lots that close until" figure={view && sayDate(view.lastDay)}>
+        <Fact term="purse-until" label="For lots that close until" figure={view && sayDate(view.lastDay)}>
           {entry.until === 'weekend' ? 'this weekend' : 'the day you set'}
           {(entry.moves ?? []).length > 0 && `; ${formatMoney(sum(entry))} comes in and goes out before`}
         </Fact>
@@ -71,6 +78,7 @@ function promisedWords({ promised }: PurseView): string {
 }
 
 interface FactProps {
+  readonly term: TermId;
   readonly label: string;
   /** Absent until it is worked out. */
   readonly figure: string | undefined;
@@ -78,10 +86,12 @@ interface FactProps {
 }
 
 /** One figure with what it is and what stands behind it. */
-export function Fact({ label, figure, children }: FactProps) {
+export function Fact({ term, label, figure, children }: FactProps) {
   return (
     <div class="plan-fact">
-      <div class="small quiet">{label}</div>
+      <div class="small quiet">
+        <TermLink term={term}>{label}</TermLink>
+      </div>
       <div class="figure">{figure ?? '…'}</div>
       <div class="small quiet">{children}</div>
     </div>

@@ -10,7 +10,8 @@ import { dollars, flatBandsDeal, holeDeal } from './worked-deals.ts';
 
 /**
  * Ways of working a max bid out that look right and are wrong. Each must be told apart by the trial that the real one
- * passes; if one slips through, the trial is too easy.
+ * passes; if one slips through, the trial is too easy. The judge is tests/reference/max-bid-oracle.ts, a second reckoning from
+ * the definition in whole numbers; the fee bands are invented, no source.
  */
 const deals = fc.sample(dealArbitrary(), { numRuns: 800, seed: 7 });
 const mistakes = (wrongWay: (deal: Deal) => number | null): number =>

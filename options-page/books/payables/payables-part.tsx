@@ -118,6 +118,7 @@ export function PayablesPart({ wanted }: { wanted: string }) {
                 },
                 {
                   label: 'Terms',
+                  term: 'terms',
                   class: 'wide-only',
                   cell: (one) => {
                     const terms = termsOf(one.vendor);
@@ -131,6 +132,7 @@ export function PayablesPart({ wanted }: { wanted: string }) {
                 },
                 ...BUCKETS.map((bucket) => ({
                   label: bucketInWords(bucket),
+                  term: 'days-past-due' as const,
                   number: true as const,
                   class: 'wide-only',
                   cell: (one: VendorPayables) => amount(one.ageing[bucket]),
@@ -138,12 +140,19 @@ export function PayablesPart({ wanted }: { wanted: string }) {
                 })),
                 {
                   label: 'Not set against a bill',
+                  term: 'not-set-against',
                   number: true,
                   class: 'wide-only',
                   cell: (one) => amount(cents(-one.unapplied)),
                   total: amount(cents(-shown.unapplied)),
                 },
-                { label: 'Net', number: true, cell: (one) => formatMoney(one.net), total: formatMoney(shown.net) },
+                {
+                  label: 'Net',
+                  term: 'net-owed',
+                  number: true,
+                  cell: (one) => formatMoney(one.net),
+                  total: formatMoney(shown.net),
+                },
               ]}
             />
           </ScrollX>

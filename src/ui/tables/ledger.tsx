@@ -1,4 +1,6 @@
 import type { ComponentChildren } from 'preact';
+import type { TermId } from '../../views/words/glossary.ts';
+import { TermLink } from '../term-link.tsx';
 
 export interface LedgerColumn<Row> {
   /** What stands at the head; a table none of whose columns has one has no head. */
@@ -12,6 +14,8 @@ export interface LedgerColumn<Row> {
   readonly quietHead?: true;
   /** A further class of its cells and its head. */
   readonly class?: string;
+  /** What its head leads to on the Words page. */
+  readonly term?: TermId;
   /** What stands under it in the last line. */
   readonly total?: ComponentChildren;
 }
@@ -49,7 +53,7 @@ export function Ledger<Row>({
           <tr>
             {columns.map((column) => (
               <th key={column.label} scope="col" class={classOf(column)}>
-                {column.quietHead ? <span class="visually-hidden">{column.label}</span> : column.label}
+                {column.quietHead ? <span class="visually-hidden">{column.label}</span> : headOf(column)}
               </th>
             ))}
           </tr>
@@ -88,4 +92,8 @@ export function Ledger<Row>({
 
 function classOf<Row>({ number, class: own }: LedgerColumn<Row>): string | undefined {
   return [number && 'number', own].filter(Boolean).join(' ') || undefined;
+}
+
+function headOf<Row>({ label, term }: LedgerColumn<Row>): ComponentChildren {
+  return term === undefined ? label : <TermLink term={term}>{label}</TermLink>;
 }

@@ -6,7 +6,11 @@ import { SETUP_PARTS } from '../../../options-page/setup/setup-parts.ts';
 import { WordsScreen } from '../../../options-page/words/words-screen.tsx';
 import { TermLink } from '../../../src/ui/term-link.tsx';
 import { GLOSSARY } from '../../../src/views/words/glossary.ts';
+import { LEARN_TERMS } from '../../../src/views/words/learn-terms.ts';
+import { MONEY_TERMS } from '../../../src/views/words/money-terms.ts';
+import { PLAN_TERMS } from '../../../src/views/words/plan-terms.ts';
 import { TERM_OF_LINE } from '../../../src/views/words/words-hash.ts';
+import { sourceFiles } from '../../house/source-files.ts';
 
 // jsdom has no layout, so there is nothing to scroll.
 Element.prototype.scrollIntoView = () => undefined;
@@ -36,6 +40,16 @@ test('each term stands once, and is explained in whole sentences', () => {
   expect(new Set(terms.map(({ term }) => term)).size).toBe(terms.length);
   for (const { term, meaning, from } of terms)
     for (const text of [meaning, from ?? '.']) expect(text, term).toMatch(/^(?:[A-Z“0-9].*)?\.$/);
+});
+
+test('a label of the plan, of what is owed, of what was learned or of a stamp leads to each of their entries', () => {
+  const screens = sourceFiles(['options-page', 'src/ui'], ['.tsx', '.ts'])
+    .map(({ text }) => text)
+    .join('\n');
+  // The purse is a word of its own, and no figure’s label.
+  const led = Object.keys({ ...PLAN_TERMS, ...MONEY_TERMS, ...LEARN_TERMS }).filter((id) => id !== 'purse');
+  expect(led.length).toBeGreaterThan(20);
+  expect(led.filter((id) => !new RegExp(`term(?:=|: )["']${id}["']|'${id}'`).test(screens))).toEqual([]);
 });
 
 test('every line of the worksheet has an entry', () => {
