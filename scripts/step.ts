@@ -5,6 +5,14 @@ export interface Finding {
   readonly passed: number;
   readonly failed: number;
   readonly output: string;
+  /** Of test files: how long each took. */
+  readonly files?: readonly TimedFile[];
+}
+
+/** A test file, and how many seconds its tests and hooks took, on a machine as busy as it was. */
+export interface TimedFile {
+  readonly file: string;
+  readonly seconds: number;
 }
 
 export interface Step {
@@ -62,16 +70,19 @@ export function commandStep(name: string, ...args: readonly string[]): Step {
 
 /**
  * Runs the lanes beside one another, the steps of a lane one after the other, and prints a line a step; what a failed
- * step printed follows its line. Gives back the sums.
+ * step printed follows its line. Gives back the sums, and the test files.
  */
-export async function runLanes(...lanes: readonly (readonly Step[])[]): Promise<{ passed: number; failed: number }> {
-  const sum = { passed: 0, failed: 0 };
+export async function runLanes(
+  ...lanes: readonly (readonly Step[])[]
+): Promise<{ passed: number; failed: number; files: readonly TimedFile[] }> {
+  const sum = { passed: 0, failed: 0, files: [] as TimedFile[] };
   const runLane = async (lane: readonly Step[]) => {
     for (const step of lane) {
       const started = performance.now();
-      const { passed, failed, output } = await step.run().catch(asFailure);
+      const { passed, failed, output, files = [] } = await step.run().catch(asFailure);
       sum.passed += passed;
       sum.failed += failed;
+      sum.files.push(...files);
       const seconds = ((performance.now() - started) / 1000).toFixed(1);
       const verdict = failed === 0 ? 'ok  ' : 'FAIL';
       console.log(`${verdict} ${step.name}: ${passed} passed, ${failed} failed (${seconds} s)`);

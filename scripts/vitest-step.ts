@@ -1,12 +1,17 @@
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { type Finding, runNode, type Step } from './step.ts';
+import { type Finding, runNode, type Step, type TimedFile } from './step.ts';
 
 /** The part of vitest's JSON report (the format is jest's) that says how the tests went. */
 export interface TestReport {
   readonly testResults: readonly {
+    /** The file's path. */
+    readonly name: string;
     readonly status: string;
+    /** In milliseconds since 1970. */
+    readonly startTime: number;
+    readonly endTime: number;
     readonly assertionResults: readonly { readonly status: string }[];
   }[];
 }
@@ -33,7 +38,7 @@ export function vitestStep(name: string, config: string, ...filters: readonly st
           (text): TestReport => JSON.parse(text),
           () => undefined,
         );
-        return { ...countTests(report, status), output };
+        return { ...countTests(report, status), output, files: timedFiles(report) };
       } finally {
         await rm(folder, { recursive: true, force: true });
       }
@@ -58,4 +63,20 @@ export function countTests(report: TestReport | undefined, status: number): { pa
   }
   const somethingElse = failed === 0 && (passed === 0 || status !== 0);
   return { passed, failed: somethingElse ? 1 : failed };
+}
+
+/** How long each file took; one that runs in several browsers or zones is counted together. */
+export function timedFiles(report: Pick<TestReport, 'testResults'> | undefined): readonly TimedFile[] {
+  const seconds = new Map<string, number>();
+  for (const { name, startTime, endTime } of report?.testResults ?? []) {
+    const file = path.relative('.', name);
+    seconds.set(file, (seconds.get(file) ?? 0) + (endTime - startTime) / 1000);
+  }
+  return [...seconds].map(([file, took]) => ({ file, seconds: took }));
+}
+
+/** The files that took longest, a line each: what to look at when the run has grown. */
+export function sayDearest(files: readonly TimedFile[], most = 10): string {
+  const dearest = files.toSorted((a, b) => b.seconds - a.seconds).slice(0, most);
+  return dearest.map(({ file, seconds }) => `${seconds.toFixed(1).padStart(7)} s  ${file}`).join('\n');
 }

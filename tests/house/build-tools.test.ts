@@ -1,12 +1,16 @@
 import { readFileSync } from 'node:fs';
+import path from 'node:path';
 import { inflateSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { drawIcon } from '../../scripts/draw-icon.ts';
 import { withoutInnerHtml } from '../../scripts/no-inner-html.ts';
-import { countTests } from '../../scripts/vitest-step.ts';
+import { countTests, sayDearest, timedFiles } from '../../scripts/vitest-step.ts';
 
 describe('counting tests', () => {
   const file = (status: string, ...tests: readonly string[]) => ({
+    name: 'tests/any.test.ts',
+    startTime: 0,
+    endTime: 0,
     status,
     assertionResults: tests.map((one) => ({ status: one })),
   });
@@ -32,6 +36,23 @@ describe('counting tests', () => {
     expect(count(0)).toEqual({ passed: 0, failed: 1 });
     expect(count(1, file('passed', 'passed'))).toEqual({ passed: 1, failed: 1 });
   });
+});
+
+test('the dearest test files come first, one that ran in two browsers with both', () => {
+  const ran = (name: string, startTime: number, endTime: number) => ({
+    name: path.resolve(name),
+    startTime,
+    endTime,
+    status: 'passed',
+    assertionResults: [],
+  });
+  const testResults = [
+    ran('tests/a.test.ts', 1000, 3000),
+    ran('tests/b.test.ts', 0, 2500),
+    ran('tests/a.test.ts', 0, 1000),
+  ];
+  expect(sayDearest(timedFiles({ testResults }), 1)).toBe('    3.0 s  tests/a.test.ts');
+  expect(timedFiles(undefined)).toEqual([]);
 });
 
 describe('the page library without its way to parse markup', () => {
