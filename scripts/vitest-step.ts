@@ -76,7 +76,7 @@ export function timedFiles(report: Pick<TestReport, 'testResults'> | undefined):
 }
 
 /** The files that took longest, a line each: what to look at when the run has grown. */
-export function sayDearest(files: readonly TimedFile[], most = 10): string {
-  const dearest = files.toSorted((a, b) => b.seconds - a.seconds).slice(0, most);
-  return dearest.map(({ file, seconds }) => `${seconds.toFixed(1).padStart(7)} s  ${file}`).join('\n');
+export function saySlowest(files: readonly TimedFile[], most = 10): string {
+  const slowest = files.toSorted((a, b) => b.seconds - a.seconds).slice(0, most);
+  return slowest.map(({ file, seconds }) => `${seconds.toFixed(1).padStart(7)} s  ${file}`).join('\n');
 }

@@ -4,7 +4,7 @@ import { ensureTeamServer } from '../ensure-team-server.ts';
 import { runLanes } from '../step.ts';
 import { BROWSER_STEP, BUILD_STEPS, STATIC_STEPS, UNIT_STEP, ZONE_STEP } from '../steps.ts';
 import { sweepLeftovers } from '../temporary-folder.ts';
-import { sayDearest } from '../vitest-step.ts';
+import { saySlowest } from '../vitest-step.ts';
 
 /**
  * `npm test`: everything, on a fresh checkout too. The last line says `N passed, N failed`; the exit code is 1 when
@@ -20,7 +20,7 @@ export async function run(): Promise<number> {
     [...STATIC_STEPS, UNIT_STEP, ZONE_STEP],
     [...BUILD_STEPS, BROWSER_STEP],
   );
-  console.log(`The ten dearest test files:\n${sayDearest(files)}`);
+  console.log(`The ten slowest test files:\n${saySlowest(files)}`);
   console.log(`${passed} passed, ${failed} failed`);
   return failed === 0 ? 0 : 1;
 }

@@ -4,7 +4,7 @@ import { inflateSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { drawIcon } from '../../scripts/draw-icon.ts';
 import { withoutInnerHtml } from '../../scripts/no-inner-html.ts';
-import { countTests, sayDearest, timedFiles } from '../../scripts/vitest-step.ts';
+import { countTests, saySlowest, timedFiles } from '../../scripts/vitest-step.ts';
 
 describe('counting tests', () => {
   const file = (status: string, ...tests: readonly string[]) => ({
@@ -38,7 +38,7 @@ describe('counting tests', () => {
   });
 });
 
-test('the dearest test files come first, one that ran in two browsers with both', () => {
+test('the slowest test files come first, one that ran in two browsers with both', () => {
   const ran = (name: string, startTime: number, endTime: number) => ({
     name: path.resolve(name),
     startTime,
@@ -51,7 +51,7 @@ test('the dearest test files come first, one that ran in two browsers with both'
     ran('tests/b.test.ts', 0, 2500),
     ran('tests/a.test.ts', 0, 1000),
   ];
-  expect(sayDearest(timedFiles({ testResults }), 1)).toBe('    3.0 s  tests/a.test.ts');
+  expect(saySlowest(timedFiles({ testResults }), 1)).toBe('    3.0 s  tests/a.test.ts');
   expect(timedFiles(undefined)).toEqual([]);
 });
 
