@@ -1,5 +1,7 @@
 import { marketOf } from '../../src/domain/market/market.ts';
 import { planOf } from '../../src/domain/plan/plan-of.ts';
+import type { Purse } from '../../src/domain/plan/purse.ts';
+import type { Setup } from '../../src/domain/setup/setup.ts';
 import { mondayOf, startOfDay } from '../../src/domain/time/calendar-day.ts';
 import { dateIn } from '../../src/domain/time/wall-clock.ts';
 import { pricingContext } from '../../src/domain/worksheet/pricing-context.ts';
@@ -57,6 +59,7 @@ export async function planCommand(flags: readonly string[], around: Surroundings
     market,
     now,
   );
+  for (const sentence of takenFor(kept, setup, purse)) around.warn(sentence);
   for (const { sentence } of plan.faults) around.warn(sentence);
   const planned = plan.rows.flatMap((row) => {
     const of = answers.get(row.lotId);
@@ -98,6 +101,37 @@ function withoutRepeats(rows: readonly LotRow[]): {
     return before === undefined;
   });
   return { kept, again };
+}
+
+/** What was taken for granted where the table or the setup does not say. */
+function takenFor(rows: readonly LotRow[], setup: Setup, { line }: Purse): readonly string[] {
+  const rowsWhere = (is: (row: LotRow) => boolean) => rows.filter(is).map(({ row }) => row);
+  const untitled = rowsWhere(({ facts, faults }) => facts.titleId === undefined && !faults.some(isOfTitle));
+  const byVenue = rowsWhere(({ facts }) => facts.close?.how === 'venue-zone');
+  const byStore = rowsWhere(({ facts }) => facts.close?.how === 'store-zone');
+  return [
+    ...(untitled.length > 0
+      ? [
+          `No title in ${rowWords(untitled)}: taken for clean, at full retail and on the floor line too. Fill in the title.`,
+        ]
+      : []),
+    ...(byVenue.length > 0 ? [`No zone at the close in ${rowWords(byVenue)}: the venue’s was taken.`] : []),
+    ...(byStore.length > 0 ? [`No zone at the close in ${rowWords(byStore)}: the store’s was taken.`] : []),
+    ...(line !== undefined && setup.carrying.floorPlan === undefined
+      ? ['The purse has a floor line and the setup has no floor plan: every car is planned from cash.']
+      : []),
+  ];
+}
+
+const isOfTitle = ({ heading }: LotRow['faults'][number]): boolean => /title/i.test(heading);
+
+const MOST_NAMED = 8;
+
+/** "row 3", "rows 3, 5 and 9 more". */
+function rowWords(rows: readonly number[]): string {
+  const named = rows.slice(0, MOST_NAMED).join(', ');
+  const more = rows.length - MOST_NAMED;
+  return `${rows.length === 1 ? 'row' : 'rows'} ${named}${more > 0 ? ` and ${more} more` : ''}`;
 }
 
 function tell({ row, vin, problems, faults, cautions }: LotAnswer, around: Surroundings): void {

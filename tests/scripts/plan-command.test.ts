@@ -118,6 +118,21 @@ describe('the plan command', () => {
     expect(warned).toMatch(/Row 7 has the VIN of row 6: one car/);
   });
 
+  test('says what it takes for granted: a title, a zone, a floor line that the setup has no terms for', async () => {
+    const table = lots(2).replace(',Clean\n', ',\n').replace('T11:00-07:00', ' 11:00');
+    const { carrying, ...setup } = JSON.parse(SETUP);
+    const { floorPlan: _, ...withoutPlan } = carrying;
+    const { code, warned } = await call({
+      lots: table,
+      setup: JSON.stringify({ ...setup, carrying: withoutPlan }),
+      purse: { cashCents: 9_000_000, lineCents: 1_000_000 },
+    });
+    expect(code).toBe(0);
+    expect(warned).toMatch(/No title in row 2: taken for clean, at full retail and on the floor line too\./);
+    expect(warned).toMatch(/No zone at the close in row 3: the venue’s was taken\./);
+    expect(warned).toMatch(/a floor line and the setup has no floor plan: every car is planned from cash/);
+  });
+
   test('names what a command lacks', async () => {
     const around = { read: () => refuse('x', 'x'), out: () => undefined, warn: () => undefined, now: instant(0) };
     expect(await planCommand(['lots', '--setup', 'setup'], around)).toBe(1);

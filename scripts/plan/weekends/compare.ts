@@ -2,7 +2,7 @@ import { marketOf } from '../../../src/domain/market/market.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import { Dice } from '../../reader/dice.ts';
 import { hindsight, type Played, playFew, playMax, playPlan } from './policies.ts';
-import { pastClosings, type Truth, weekendLots } from './weekend.ts';
+import { knownMarkets, pastClosings, type Truth, weekendLots } from './weekend.ts';
 
 /** One kind of weekend that is played many times. */
 export interface Cell {
@@ -21,6 +21,8 @@ export interface Compared {
   readonly plan: number;
   readonly max: number;
   readonly few: number;
+  /** The plan of somebody who knows the true odds and each weekend's level. */
+  readonly knowing: number;
   readonly hindsight: number;
   /** Weekends in which the plan earned less than bidding the max everywhere. */
   readonly lost: number;
@@ -33,11 +35,15 @@ const PAST = 120;
 /** Rivals as they are when about one lot in eight is won at the max bid. */
 const MIDDLE = -0.17;
 
+/** With the odds known there is one level in place of about ten, which leaves time for a finer plan. */
+const FINER = 20;
+
 /** Plays a cell's weekends, each with closings of its own to learn from. */
 export function compareOn(cell: Cell, weekends: number, seed: number): Compared {
   const truth: Truth = { middle: MIDDLE, off: cell.off, weekendSd: cell.weekendSd };
+  const knownAt = knownMarkets(truth);
   const cash = cell.share * spentEverywhere(cell.lots);
-  const sum = { plan: 0, max: 0, few: 0, hindsight: 0, lost: 0 };
+  const sum = { plan: 0, max: 0, few: 0, knowing: 0, hindsight: 0, lost: 0 };
   const gains: number[] = [];
   for (let i = 0; i < weekends; i++) {
     const dice = new Dice(seed + i);
@@ -47,6 +53,7 @@ export function compareOn(cell: Cell, weekends: number, seed: number): Compared 
     sum.plan += plan.profit;
     sum.max += max.profit;
     sum.few += playFew(lots, cash, market).profit;
+    sum.knowing += playPlan(lots, cash, knownAt(lots[0]?.level ?? 0), FINER).profit;
     sum.hindsight += hindsight(lots, cash);
     if (plan.profit < max.profit) sum.lost++;
     gains.push(plan.profit - max.profit);

@@ -82,12 +82,12 @@ export function hindsight(lots: readonly TrueLot[], cash: number): number {
   return best[cells] as number;
 }
 
-/** How coarse the plan is worked out here, and after how many closes it is made again, unless something was won. */
+/** How coarse the plan is worked out here, and after how many closes it is made again unless something was won; the program does it after each. */
 const COARSER = 150;
-const AGAIN = 8;
+const AGAIN = 3;
 
 /** The plan, made again after each win and every few closes with what those closes said of the weekend. */
-export function playPlan(lots: readonly TrueLot[], cash: number, before: Market, update = true): Played {
+export function playPlan(lots: readonly TrueLot[], cash: number, before: Market, coarser = COARSER): Played {
   let market = before;
   let unseen: ReturnType<typeof closingOf>[] = [];
   let bids: readonly (number | null)[] = [];
@@ -98,9 +98,9 @@ export function playPlan(lots: readonly TrueLot[], cash: number, before: Market,
     cash,
     (_, left) => {
       if (won || number - from >= AGAIN) {
-        if (update) market = market.after(unseen);
+        market = market.after(unseen);
         unseen = [];
-        bids = bidsNow(lots.slice(number), left, market);
+        bids = bidsNow(lots.slice(number), left, market, coarser);
         [from, won] = [number, false];
       }
       return bids[number - from] ?? null;
@@ -114,7 +114,7 @@ export function playPlan(lots: readonly TrueLot[], cash: number, before: Market,
   );
 }
 
-function bidsNow(lots: readonly TrueLot[], left: number, market: Market): readonly (number | null)[] {
+function bidsNow(lots: readonly TrueLot[], left: number, market: Market, coarser: number): readonly (number | null)[] {
   const points = lots.map(({ lot }) => pricePoints(lot, market.curveOf(lot.group)));
   const levels = market.levels();
   const biddingOn = (lot: TrueLot['lot'], each: PricePoints): Bidding => ({
@@ -134,7 +134,7 @@ function bidsNow(lots: readonly TrueLot[], left: number, market: Market): readon
     keptDollar: 0,
     levels: levels.map(({ chance }) => chance),
   };
-  const { bids } = workPlan(batches, means, COARSER);
+  const { bids } = workPlan(batches, means, coarser);
   const planned = new Map(
     batches.map(({ at, lots: [only] }, i) => [at, only?.points.prices[bids[i]?.[0]?.at ?? -1] ?? null]),
   );

@@ -26,9 +26,9 @@ export function sayWeekends(flags: readonly string[] = []): Promise<void> {
   if (!(Number.isInteger(weekends) && weekends > 0)) throw new Error('--weekends takes a whole number above 0.');
   const lines: Compared[] = [];
   console.log(
-    '| lots | cash share | prices run | plan over max everywhere | loses a weekend | best few over max | plan / hindsight |',
+    '| lots | cash share | prices run | plan over max everywhere | loses a weekend | best few over max | plan / hindsight | odds known: over max | odds known / hindsight |',
   );
-  console.log('| -: | -: | :- | -: | -: | -: | -: |');
+  console.log('| -: | -: | :- | -: | -: | -: | -: | -: | -: |');
   for (const [i, cell] of [...SHARES, ...OFF].entries()) {
     const line = compareOn(cell, weekends, 1_000 * (i + 1));
     lines.push(line);
@@ -37,7 +37,10 @@ export function sayWeekends(flags: readonly string[] = []): Promise<void> {
   const cells = lines.slice(0, SHARES.length);
   const lost = cells.reduce((sum, { lost }) => sum + lost, 0) / (cells.length * weekends);
   console.log(
-    `\nWith right beliefs the plan loses ${(lost * 100).toFixed(0)} of 100 weekends against bidding the max everywhere.`,
+    `\nWhere prices run as learned the plan loses ${(lost * 100).toFixed(0)} of 100 weekends against bidding the max everywhere.`,
+  );
+  console.log(
+    '“Odds known” is the same plan made by somebody who knows how likely each price is, and the weekend’s level.',
   );
   console.log(
     'Prices are drawn from 2 to 15 rivals with a common effect on each lot; the plan believes in five apart from one another.',
@@ -45,7 +48,7 @@ export function sayWeekends(flags: readonly string[] = []): Promise<void> {
   return Promise.resolve();
 }
 
-function rowOf({ cell, weekends, plan, max, few, hindsight, lost, gainError }: Compared): string {
+function rowOf({ cell, weekends, plan, max, few, knowing, hindsight, lost, gainError }: Compared): string {
   const over = (one: number) => `${one >= max ? '+' : '−'}${(Math.abs(one / max - 1) * 100).toFixed(0)}%`;
   const runs = [
     cell.off === 0 ? 'as learned' : `${Math.abs(cell.off * 100)}% ${cell.off > 0 ? 'higher' : 'lower'}`,
@@ -53,5 +56,5 @@ function rowOf({ cell, weekends, plan, max, few, hindsight, lost, gainError }: C
   ].join(', ');
   const loses = `${((lost / weekends) * 100).toFixed(0)}%`;
   const gain = `${over(plan)} ± ${(gainError * 100).toFixed(0)}`;
-  return `| ${cell.lots} | ${cell.share * 100}% | ${runs} | ${gain} | ${loses} | ${over(few)} | ${(plan / hindsight).toFixed(2)} |`;
+  return `| ${cell.lots} | ${cell.share * 100}% | ${runs} | ${gain} | ${loses} | ${over(few)} | ${(plan / hindsight).toFixed(2)} | ${over(knowing)} | ${(knowing / hindsight).toFixed(2)} |`;
 }

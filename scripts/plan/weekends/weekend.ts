@@ -1,9 +1,10 @@
 import type { Closing } from '../../../src/domain/market/closing.ts';
+import type { Market } from '../../../src/domain/market/market.ts';
 import type { MarketGroup } from '../../../src/domain/market/market-group.ts';
 import { type Cents, cents } from '../../../src/domain/money/cents.ts';
 import type { PlanLot } from '../../../src/domain/plan/plan-lot.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
-import type { Dice } from '../../reader/dice.ts';
+import { Dice } from '../../reader/dice.ts';
 
 /**
  * How rivals really bid, which the model does not know: any number of them from 2 to 15, limits that share what is good or bad
@@ -26,6 +27,8 @@ export interface TrueLot {
   readonly second: number;
   /** All-in beside the hammer price; whole cents. */
   readonly costs: number;
+  /** How high prices of its weekend run, in logarithms. */
+  readonly level: number;
 }
 
 export const GROUP: MarketGroup = { carClass: 'van', title: '', seller: '', venue: 'v1' };
@@ -57,11 +60,11 @@ function bell(dice: Dice): number {
   return Math.sqrt(-2 * Math.log(1 - dice.fraction())) * Math.cos(2 * Math.PI * dice.fraction());
 }
 
-/** Closings to learn from: some won, most lost, every fifth without a price. */
+/** Closings of earlier weekends to learn from, at instant 0: some won, most lost, every fifth without a price. */
 export function pastClosings(dice: Dice, truth: Truth, count: number): readonly Closing[] {
   return Array.from({ length: count }, () => {
     const { lot, strongest, second } = trueLot(dice, truth, 0, 0);
-    return closingOf(lot, lot.maxBid ?? STEP, strongest, second, dice.happens(0.2));
+    return { ...closingOf(lot, lot.maxBid ?? STEP, strongest, second, dice.happens(0.2)), at: instant(0) };
   });
 }
 
@@ -84,7 +87,41 @@ function trueLot(dice: Dice, truth: Truth, level: number, i: number): TrueLot {
     waysAt: (price) => [{ pool: 'cash', cash: price + costs, line: 0, profit: zeroProfit - price }],
     group: GROUP,
   };
-  return { lot, costs, ...limits(dice, truth, level, zeroProfit) };
+  return { lot, costs, level, ...limits(dice, truth, level, zeroProfit) };
+}
+
+/** Draws that the true odds are counted from. */
+const DRAWS = 20_000;
+
+/**
+ * Markets as somebody sees them who knows the true odds and the weekend's level: nothing that is seen teaches him more.
+ * @returns the market of a weekend by its level
+ */
+export function knownMarkets(truth: Truth): (level: number) => Market {
+  const dice = new Dice(11);
+  const tops = Float64Array.from({ length: DRAWS }, () => Math.log(limits(dice, truth, 0, 1).strongest)).sort();
+  return (level) => {
+    const curve = { below: (x: number) => countUpTo(tops, x - level) / tops.length };
+    const market: Market = {
+      level: { mean: level, sd: 0, closings: 0 },
+      curveOf: () => curve,
+      closingsOf: () => Number.POSITIVE_INFINITY,
+      levels: () => [{ level, chance: 1, curveOf: () => curve }],
+      after: () => market,
+    };
+    return market;
+  };
+}
+
+/** How many of rising numbers are at or below `x`. */
+function countUpTo(rising: Float64Array, x: number): number {
+  let [low, high] = [0, rising.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((rising[middle] as number) <= x) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /** What we would have to pay to win: one step over the strongest rival's last bid. */

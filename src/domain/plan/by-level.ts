@@ -5,14 +5,18 @@ import type { PlanBatch, PlanMeans } from './worked-plan.ts';
 export interface AtLevel {
   /** How likely the level is. */
   readonly weight: number;
+  /** The same as bids are weighed by: see {@link cautiousWeights}. */
+  readonly cautious: number;
   readonly batches: readonly PlanBatch[];
 }
 
 /** The batches at each level that they have chances for; one that is certain where there are none. */
 export function atLevels(batches: readonly PlanBatch[], { levels }: PlanMeans): readonly AtLevel[] {
-  if (levels === undefined) return [{ weight: 1, batches }];
+  if (levels === undefined) return [{ weight: 1, cautious: 1, batches }];
+  const cautious = cautiousWeights(levels);
   return levels.map((weight, level) => ({
     weight,
+    cautious: cautious[level] ?? weight,
     batches: batches.map(({ at, lots }) => ({
       at,
       lots: lots.map((lot) => ({
@@ -63,4 +67,21 @@ export function mixedGains(levels: SeenBatch['gains']): readonly Gain[] {
       levels.reduce((sum, level) => sum + share(level) * of(level.of[j] ?? one), 0) / all;
     return { gain: mean(({ gain }) => gain), worth: mean(({ worth }) => worth), tied: mean(({ tied }) => tied) };
   });
+}
+
+/** Standard deviations by which bids take prices to run higher than expected: see the README for what it costs and saves. */
+const CAUTION = 0.3;
+
+/**
+ * The levels' weights with their mean moved up by {@link CAUTION} of their standard deviations, for levels evenly apart in rising
+ * order: each weight times e^(caution × its distance from the mean in standard deviations), which moves a normal's mean and leaves
+ * its spread.
+ */
+export function cautiousWeights(weights: readonly number[]): readonly number[] {
+  const mean = weights.reduce((sum, weight, i) => sum + weight * i, 0);
+  const sd = Math.sqrt(weights.reduce((sum, weight, i) => sum + weight * (i - mean) ** 2, 0));
+  if (!(sd > 0)) return weights;
+  const tilted = weights.map((weight, i) => weight * Math.exp((CAUTION * (i - mean)) / sd));
+  const all = tilted.reduce((a, b) => a + b, 0);
+  return tilted.map((weight) => weight / all);
 }

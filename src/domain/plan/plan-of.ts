@@ -5,6 +5,7 @@ import type { Instant } from '../time/instant.ts';
 import { cashBy, cashPath } from './cash-path.ts';
 import { closingOrder } from './closing-order.ts';
 import { exposureOf, proxyOver, purseFaults } from './exposure.ts';
+import { outOfLineFaults, overMaxFaults, reachFaults } from './lot-faults.ts';
 import type { Plan, PlanFault } from './plan.ts';
 import { figuresOf } from './plan-figures.ts';
 import type { PlanLot } from './plan-lot.ts';
@@ -25,7 +26,8 @@ export function planOf(lots: readonly PlanLot[], purse: Purse, market: Market, n
   const cash = path[0]?.cents ?? 0;
   const line = Math.max(0, purse.line?.free ?? 0);
   const outside = withProxy([...order.noClose, ...order.afterPurse], line);
-  const standingLots = [...withProxy(order.batches.flat(), line), ...outside];
+  const timed = order.batches.flat();
+  const standingLots = [...withProxy(timed, line), ...outside];
   const standing = exposureOf(standingLots, line);
   const later = exposureOf(outside, line);
   const room = { cash: Math.max(0, cash), line, places: purse.places === undefined ? null : Math.max(0, purse.places) };
@@ -58,6 +60,13 @@ export function planOf(lots: readonly PlanLot[], purse: Purse, market: Market, n
       ...purseFaults(cash, purse, standing, () => proxyOver(standingLots, room, market)),
       ...run.faults,
       ...order.faults,
+      ...overMaxFaults(standingLots),
+      ...outOfLineFaults(timed),
+      ...reachFaults(
+        run.taking.flat(),
+        path.at(-1)?.cents ?? 0,
+        rows.some(({ plannedBid }) => plannedBid !== null),
+      ),
       ...fewClosings(run.prepared.flat()),
     ],
   };

@@ -96,12 +96,13 @@ function chanceOf({ bidding }: Prepared, at: number, closings: number): WinChanc
 
 function reasonOf(
   { lot, bidding, closings }: Prepared,
-  { at, against }: Bid,
+  { at, against, free }: Bid,
   { together, toCome }: Around,
 ): PlanReason {
   const atMax = bidding !== undefined && at === bidding.points.prices.length - 1;
   if (lot.choice === 'pinned' && atMax) return { is: 'pinned' };
-  if (lot.choice === 'skipped') return { is: 'proxy' };
+  const price = bidding === undefined ? null : priceOf(bidding.points, at);
+  if (lot.choice === 'skipped' || (price !== null && price > (lot.maxBid ?? 0))) return { is: 'proxy' };
   if (lot.choice === 'plan-ignored' && atMax) return { is: 'plan-ignored' };
   if (closings < ENOUGH_CLOSINGS && atMax) return { is: 'few-closings', closings, needed: ENOUGH_CLOSINGS };
   switch (against.is) {
@@ -110,7 +111,7 @@ function reasonOf(
     case 'short':
       return { is: 'purse-ends', short: against.of };
     case 'held':
-      return { is: 'held-for-pinned' };
+      return { is: at >= 0 && free !== undefined && lot.proxy !== undefined ? 'proxy' : 'held-for-pinned' };
     case 'others':
       return { is: 'closes-together', lots: together };
     case 'worth': {

@@ -45,7 +45,7 @@ const NOTHING_TO_COMPARE =
   'It would lose money at any price, so its rivals can’t be compared with others. Check its retail estimate and costs.';
 
 /** The first price at or above the proxy: no less than the proxy could cost is held for it. */
-function boundBy(prices: readonly number[], proxy: number | undefined): number {
+export function boundBy(prices: readonly number[], proxy: number | undefined): number {
   if (proxy === undefined) return -1;
   const at = prices.findIndex((price) => price >= proxy);
   return at < 0 ? prices.length - 1 : at;

@@ -1,6 +1,6 @@
 import type { Bid } from './bid-at.ts';
 import type { PlanFault } from './plan.ts';
-import type { Prepared } from './prepare.ts';
+import { boundBy, type Prepared } from './prepare.ts';
 import { UNPAYABLE } from './space.ts';
 import { type PlanBatch, type PlanMeans, type WorkedPlan, workPlan } from './worked-plan.ts';
 
@@ -16,16 +16,43 @@ export interface Run {
   readonly faults: readonly PlanFault[];
 }
 
-export function runPlan(prepared: readonly (readonly Prepared[])[], means: PlanMeans): Run {
+/**
+ * Works out the plan. Where what binds us costs more than there is, the lots that the user wants give way first. Where the proxies
+ * alone do, which the faults of the purse say, nothing is bid beside them, and each is held against what would be bid if it could
+ * be lowered.
+ */
+export function runPlan(prepared: Prepareds, means: PlanMeans): Run {
   const first = work(prepared, means);
-  if (first.worked.value > UNPAYABLE) return { ...first, prepared, faults: [] };
-  // What binds us costs more than there is: then nothing binds, every bid is what the purse reaches, and it is said.
-  const free = prepared.map((batch) => batch.map(unbound));
-  return { ...work(free, means), prepared: free, faults: means.allowed === undefined ? [CANT_HOLD] : [] };
+  if (isPaid(first)) return { ...first, prepared, faults: [] };
+  const unwanted = prepared.map((batch) => batch.map((each) => boundTo(each, promised(each))));
+  const second = work(unwanted, means);
+  if (isPaid(second)) return { ...second, prepared: unwanted, faults: [CANT_HOLD] };
+  const free = prepared.map((batch) => batch.map((each) => boundTo(each, -1)));
+  const freed = work(free, means);
+  // The user allows a chance of overspending, and is told elsewhere whether the proxies are within it.
+  if (means.allowed !== undefined) return { ...freed, prepared: free, faults: [] };
+  return { ...freed, prepared: free, bids: besideProxies(freed.bids), faults: [] };
 }
 
-const unbound = (each: Prepared): Prepared =>
-  each.bidding === undefined ? each : { ...each, bidding: { ...each.bidding, bound: -1 } };
+type Prepareds = readonly (readonly Prepared[])[];
+
+const isPaid = ({ worked }: Pick<Run, 'worked'>): boolean => worked.value > UNPAYABLE;
+
+const boundTo = (each: Prepared, bound: number): Prepared =>
+  each.bidding === undefined ? each : { ...each, bidding: { ...each.bidding, bound } };
+
+const promised = ({ lot, bidding }: Prepared): number =>
+  bidding === undefined ? -1 : boundBy(bidding.points.prices, lot.proxy);
+
+/** The proxies as they are, and no bid on anything else. */
+function besideProxies(bids: ReadonlyMap<Prepared, Bid>): ReadonlyMap<Prepared, Bid> {
+  return new Map(
+    [...bids].map(([each, { at }]): [Prepared, Bid] => {
+      const proxy = promised(each);
+      return [each, { at: proxy, against: { is: 'held' }, ...(proxy >= 0 && { free: at }) }];
+    }),
+  );
+}
 
 const CANT_HOLD: PlanFault = {
   about: 'pinned',
@@ -33,7 +60,7 @@ const CANT_HOLD: PlanFault = {
     'The purse does not hold the lots you want and the proxies that are in, all at once. Withdraw a proxy, or want one lot less.',
 };
 
-function work(prepared: readonly (readonly Prepared[])[], means: PlanMeans) {
+function work(prepared: Prepareds, means: PlanMeans) {
   const taking = prepared
     .map((batch) => batch.filter(({ bidding }) => bidding !== undefined))
     .filter((batch) => batch.length > 0);

@@ -34,7 +34,7 @@ export function sayReason(reason: PlanReason, planned: Cents | null): string {
     case 'no-close':
       return 'It has no close, so it has no place in the plan. Enter when it closes.';
     case 'closed':
-      return 'It has closed.';
+      return 'It has closed, so it takes no part. Note how it ended.';
     case 'after-purse':
       return 'It closes after this purse ends.';
     case 'price-passed':

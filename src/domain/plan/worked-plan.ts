@@ -61,10 +61,10 @@ export function workPlan(batches: readonly PlanBatch[], means: PlanMeans, coarse
   const seen = new Map<number, SeenBatch>();
   let value = 0;
   let worths: Worths = { thousand: 0, lineThousand: 0, place: 0 };
-  for (const { weight, batches: own } of levels) {
+  for (const { weight, cautious, batches: own } of levels) {
     const before = solve(stagedOf(own, setting), endOf(setting), means.allowed === undefined, (i, next) => {
       const batch = own[i];
-      if (batch !== undefined) seen.set(i, seeBatch(seen.get(i), batch, weight, standpoint(setting, i, next)));
+      if (batch !== undefined) seen.set(i, seeBatch(seen.get(i), batch, cautious, standpoint(setting, i, next)));
     });
     value += weight * valueAt(before, setting);
     worths = added(worths, worthsOf(before, setting), weight);
