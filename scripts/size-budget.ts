@@ -29,8 +29,8 @@ const LIMITS = {
   // What a restore changes, and where it clashes (2 KB, also below).
   // One line of the books can be corrected, and what was undone is kept in sight (2 KB, also below).
   // The plan itself is made here, where no page waits for it: the recursion, what closings teach of the rivals, and what was
-  // believed when each closed (48 KB).
-  background: 352 * KB,
+  // believed when each closed (48 KB); what is doubtful about its lots and its purse, in sentences (2 KB).
+  background: 354 * KB,
   // With the words of receipts and results, and of what each bid really is, which stand beside each lot there.
   popup: 297 * KB,
   // Half of it is what others keep better than we could: the dates of a natural-language library (48 KB) and the schemas

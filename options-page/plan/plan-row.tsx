@@ -2,6 +2,7 @@ import type { LotAct } from '../../src/acts/act.ts';
 import { offerWords } from '../../src/domain/alerts/offer.ts';
 import { bidWords } from '../../src/domain/bid/bid-words.ts';
 import { lotName, lotTitle } from '../../src/domain/lot/car-name.ts';
+import { type Cents, cents } from '../../src/domain/money/cents.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import type { PlanChoice } from '../../src/domain/plan/plan-lot.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
@@ -72,8 +73,8 @@ export function PlanRow({ line: { lot, row, together }, standings, now, onAct }:
           ''
         ) : (
           <>
-            {formatMoney(row.takes.cash)}
-            {row.takes.line > 0 && <span class="small quiet">+ {formatMoney(row.takes.line)} line</span>}
+            {wholeDollars(row.takes.cash)}
+            {row.takes.line > 0 && <span class="small quiet">+ {wholeDollars(row.takes.line)} line</span>}
           </>
         )}
       </td>
@@ -103,6 +104,9 @@ export function PlanRow({ line: { lot, row, together }, standings, now, onAct }:
     </tr>
   );
 }
+
+/** What it takes, rounded up: what is there must not look like enough where it is not. */
+const wholeDollars = (amount: Cents): string => formatMoney(cents(Math.ceil(amount / 100) * 100));
 
 /** What the user said of it since the plan was made holds at once. */
 function figureWords({ planned }: Standing): string {

@@ -122,9 +122,10 @@ function Caution(): ComponentChildren {
   return (
     <p class="small quiet plan-prose">
       An estimate, not advice: you decide and bid. The plan rests on your max bids and on how your closings ended. In
-      invented weekends of 100 lots with short cash, and prices as the closings before them said, it earned 14 to 19%
-      more than bidding every max, and less in 5 to 8 weekends of 100. Where prices ran 10% higher than learned, it
-      earned 9% less. Estimates can be wrong and money can be lost.
+      invented weekends of 100 lots with short cash, and prices as the closings before them said, it earned 13 to 16%
+      more than bidding every max, and less in 8 to 15 weekends of 100. Where prices ran 10% higher than learned, it
+      earned 1% less. Estimates can be wrong and money can be lost. With two computers, each plans on its own: count the
+      purse on one, and note wins on both.
     </p>
   );
 }
