@@ -4,6 +4,7 @@ export const BOOKS_PARTS = [
   { part: '', label: 'Folders' },
   { part: 'invoices', label: 'Invoices' },
   { part: 'payables', label: 'Payables' },
+  { part: 'bank', label: 'Bank' },
   { part: 'share', label: 'Split a bill' },
   { part: 'sold', label: 'Sold cars' },
   { part: 'month', label: 'Month' },

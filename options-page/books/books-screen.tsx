@@ -1,4 +1,6 @@
 import { LotsApartNote } from '../../src/ui/lots-apart-note.tsx';
+import { openBankLines } from '../../src/views/books/bank-lines.ts';
+import { BankPart } from './bank/bank-part.tsx';
 import { BOOKS_PARTS } from './books-parts.ts';
 import { FolderScreen } from './folder/folder-screen.tsx';
 import { FolderList } from './folder-list.tsx';
@@ -22,6 +24,7 @@ interface BooksScreenProps {
 /** What the bookkeeper opens on Monday: purchase folders, invoices, the review, the month. */
 export function BooksScreen({ part, more }: BooksScreenProps) {
   const books = useReadBooks();
+  const unmatched = books === null ? 0 : openBankLines(books.state.bank);
   return (
     <div class="stack loose books">
       <nav class="books-nav no-print" aria-label="Books">
@@ -32,6 +35,7 @@ export function BooksScreen({ part, more }: BooksScreenProps) {
             aria-current={part === each.part ? 'page' : undefined}
           >
             {each.label}
+            {each.part === 'bank' && unmatched > 0 && ` (${unmatched.toLocaleString('en-US')} unmatched)`}
           </a>
         ))}
       </nav>
@@ -58,6 +62,8 @@ function Part({ part, more }: BooksScreenProps) {
       return <MondayPart />;
     case 'payables':
       return <PayablesPart key={more} wanted={more} />;
+    case 'bank':
+      return <BankPart />;
     case 'share':
       return <SharePart />;
     case 'sold':

@@ -29,6 +29,13 @@ export type Telling<Kind extends HappeningKind> = (there: There) => HappeningOf<
 const WHEN = instant(Date.UTC(2026, 3, 14));
 const DATE = '2026-11-28' as LocalDate;
 const amount = fc.integer({ min: 1, max: 9 }).map(cents);
+const bankLine = (i: number, of: number) => ({
+  key: `…4471|F${i}`,
+  date: DATE,
+  cents: cents(-100 * of),
+  text: 'CHECK',
+  check: String(i),
+});
 
 const evidence: fc.Arbitrary<Evidence> = fc.record({
   from: fc.constantFrom('typed', 'file', 'page-text'),
@@ -192,6 +199,24 @@ export const HAPPENINGS: { readonly [Kind in HappeningKind]: fc.Arbitrary<Tellin
     venueId: 'saguaro',
     mapping: { VIN: holds },
   })),
+  'bank-read': fc.integer({ min: 1, max: 3 }).map((count) => () => ({
+    kind: 'bank-read',
+    account: '…4471',
+    file: 'november.ofx',
+    from: DATE,
+    to: DATE,
+    closing: cents(100_000),
+    lines: Array.from({ length: count }, (_, i) => bankLine(i, count)),
+    ...(count === 3 && { dropped: ['…4471|F9'] }),
+  })),
+  'bank-matched': fc.integer({ min: 0, max: 2 }).map((i) => ({ entry }) => ({
+    kind: 'bank-matched',
+    matches: [{ lines: [`…4471|F${i}`], booked: [`${entry}/0`] }],
+  })),
+  'bank-parted': fc.integer({ min: 0, max: 2 }).map((i) => () => ({ kind: 'bank-parted', lines: [`…4471|F${i}`] })),
+  'bank-left-out': fc
+    .integer({ min: 0, max: 2 })
+    .map((i) => () => ({ kind: 'bank-left-out', lines: [`…4471|F${i}`], why: 'Not for a car' })),
   'month-closed': fc.constantFrom('2026-10', '2026-11').map((month) => () => ({
     kind: 'month-closed',
     month: month as Month,

@@ -7,6 +7,8 @@ import { lotFactsSchema } from '../../src/domain/lot/lot.ts';
 import { readSetupFile } from '../../src/domain/setup/setup-file.ts';
 import { localDateSchema } from '../../src/domain/time/local-date.ts';
 import { zone } from '../../src/domain/time/zone.ts';
+import { openStatement } from '../../src/intake/bank/open-statement.ts';
+import { readBankTable } from '../../src/intake/bank/read-bank-table.ts';
 import { guessColumns } from '../../src/intake/columns/guess-columns.ts';
 import { readPastedComps } from '../../src/intake/comps/read-pasted-comps.ts';
 import { mapInvoice } from '../../src/intake/invoices/map-invoice.ts';
@@ -50,6 +52,8 @@ const BILL = [
   'S-118,11/24/2026,1LX4P7C59N0000001,427,Buy fee,$450.00,',
   ',,,,Total,"11,700.00","11,700.00"',
 ].join('\n');
+const STATEMENTS = ['6-ofx-sgml.ofx', '8-ofx-xml.ofx', '1-signed-with-balance.csv', '5-money-in-money-out.tsv'];
+const STATEMENT = 'Date,Description,Debit,Credit\n11/24/2026,CHECK 1042,450.00,\n11/25/2026,DEPOSIT,,"1,250.00"';
 const FEES = '$0 - $999.99\t$150\n$1,000 to 4,999  $250\n5,000 and up: 4.5%, at least $275, at most $700';
 const COMPS =
   'Price\tSold or asking\tMiles\tYear\tFrom\n14,900\tsold\t98,000\t2018\tOur own\n$15,2k\tasking\t71k\t2019\t';
@@ -91,6 +95,16 @@ export const READERS: readonly Reader[] = [
     read(text) {
       const table = openInvoice(openTable(text));
       if (table.ok) readInvoice(table.value, mapInvoice(table.value, undefined), TODAY);
+    },
+  },
+  {
+    name: 'statement',
+    honest: () => [...STATEMENTS.map((name) => file(`bank/${name}`)), STATEMENT],
+    read(text) {
+      const opened = openStatement(text);
+      if (!opened.ok || opened.value.as === 'ofx') return;
+      const { table } = opened.value;
+      readBankTable(table, { account: 'Bank', roles: table.roles, order: 'month-first', plain: 'in' }, TODAY);
     },
   },
   { name: 'fees', honest: () => [FEES, 'flat $300', '0 and up 5% min 200'], read: readFeeTable },

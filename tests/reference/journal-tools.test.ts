@@ -154,6 +154,33 @@ test('numbers of bills and checks, and vendors, are where each program looks for
   expect(text.value).toContain('  number: "1002"');
 });
 
+test('once a statement was read, hledger and ledger count exactly what is matched as cleared at the bank', () => {
+  const transactions = manyTransactions(23);
+  const atBank = transactions.filter(({ postings }) => postings.some(({ account }) => account === 'bank'));
+  const cleared = new Set(atBank.filter((_, i) => i % 3 === 0).map(({ key }) => key));
+  const file = path.join(folder, 'cleared.journal');
+  writeFileSync(
+    file,
+    [...plainTextJournal(transactions, accounts, carsOf(transactions), { ...HEAD, cleared })].join(''),
+  );
+  const sum = (is: (key: string) => boolean) => ours(atBank.filter(({ key }) => is(key)))[accounts.bank];
+  const hledger = (flag: string) =>
+    readBalances(
+      execFileSync(tools.hledger, ['-f', file, 'balance', accounts.bank, flag, '-O', 'csv', '--no-total', '--flat'], {
+        encoding: 'utf8',
+      }).split('\n'),
+    )[accounts.bank];
+  expect(hledger('--cleared')).toBe(sum((key) => cleared.has(key)));
+  expect(hledger('--unmarked')).toBe(sum((key) => !cleared.has(key)));
+  const format = '%(account)|%(display_total)\n';
+  const out = execFileSync(
+    tools.ledger,
+    ['-f', file, 'balance', accounts.bank, '--cleared', '--flat', '--no-total', '--format', format],
+    { encoding: 'utf8' },
+  );
+  expect(readBalances(out.split('\n'))[accounts.bank]).toBe(sum((key) => cleared.has(key)));
+});
+
 test('account names that the user chose are written as each program takes them, or refused with the name', () => {
   const transactions = manyTransactions(23);
   const own = { ...accounts, inventory: 'Assets:Used trucks & vans', bank: 'Assets:bank:2nd account' };

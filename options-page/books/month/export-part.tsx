@@ -13,6 +13,7 @@ import {
 import { booksToCsv } from '../../../src/intake/books/books-to-csv.ts';
 import { saveFile } from '../../../src/ui/save-file.ts';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
+import { clearedIn } from '../../../src/views/books/bank-of.ts';
 import { payablesOf } from '../../../src/views/books/payables-of.ts';
 import { useBooks } from '../use-books.ts';
 
@@ -26,12 +27,13 @@ const FILES = [
 /** The month as files: tables for a spreadsheet, and a plain-text journal for a double-entry program. */
 export function ExportPart({ month }: { month: Month }) {
   const { setup, say } = useWorkspace();
-  const { folders, posted, bookkeeping, lots } = useBooks();
+  const { state, folders, posted, bookkeeping, lots } = useBooks();
   const own = folders.filter(({ won }) => won !== null && monthOf(won.date) === month);
   const facts = new Map(lots.map((lot) => [lot.id, lot.facts]));
   const head = {
     title: `${setup.store.name || 'Purchases'}: ${monthInWords(month)}`,
     zone: setup.store.zone,
+    ...(state.bank.statements.length > 0 && { cleared: clearedIn(state.bank, folders) }),
   };
   const save = (text: string, name: string, type: string) =>
     saveFile(new Blob([text], { type: `${type};charset=utf-8` }), `headroom-${month}-${name}`);

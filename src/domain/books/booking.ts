@@ -3,8 +3,11 @@ import { costKindSchema } from '../accounts/cost-kind.ts';
 import { lotIdSchema } from '../lot/lot.ts';
 import { centsSchema, positiveCentsSchema } from '../money/cents.ts';
 import { localDateSchema } from '../time/local-date.ts';
+import { bankLineKeySchema } from './bank/bank-line.ts';
 
 const shortText = z.string().check(z.minLength(1), z.maxLength(120));
+/** Lines of a bank statement that this was recorded from: it is matched with them. */
+const fromBank = z.optional(z.array(bankLineKeySchema).check(z.minLength(1)));
 const amountSchema = centsSchema.check(z.refine((cents) => cents !== 0, { error: 'an amount of nothing' }));
 
 /** One line of a bill, for one car. */
@@ -43,6 +46,7 @@ export const costsSchema = z.strictObject({
   lines: z.array(costLineSchema).check(z.minLength(1)),
   /** How one amount became several lines. */
   shared: z.optional(z.strictObject({ totalCents: centsSchema, by: z.enum(['equal', 'hammer', 'own-weights']) })),
+  bank: fromBank,
 });
 
 /** Money to (or, negative, back from) the one who sent the bills of these cars. */
@@ -50,6 +54,7 @@ export const paymentSchema = z.strictObject({
   date: localDateSchema,
   payee: z.optional(shortText),
   document: z.optional(documentSchema),
+  bank: fromBank,
   lines: z
     .array(
       z.strictObject({

@@ -30,6 +30,14 @@ export const BOOKS_WORDS: WordsFor<typeof BOOKS> = {
       ? `No longer in the folder: ${PAPER_WORDS[paper].toLowerCase()}`
       : `${PAPER_WORDS[paper]} in the folder, ${sayDate(date)}`,
   'invoice-mapped': () => 'Invoice columns of a venue saved',
+  'bank-read': ({ account, lines, from, to }) =>
+    `Bank statement read: ${account}, ${lines.length} lines, ${sayDate(from)} to ${sayDate(to)}`,
+  'bank-matched': ({ matches }) =>
+    `Matched with the bank: ${matches.length} ${matches.length === 1 ? 'payment' : 'payments'}`,
+  'bank-parted': ({ lines }) =>
+    `No longer matched with the bank: ${lines.length} ${lines.length === 1 ? 'line' : 'lines'}`,
+  'bank-left-out': ({ lines, why }) =>
+    `Bank ${lines.length === 1 ? 'line' : 'lines'} left out: ${lines.length}, ${why}`,
   'month-closed': ({ month, by }) => `${monthInWords(month)} was closed by ${by}`,
 };
 

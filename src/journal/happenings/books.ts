@@ -18,6 +18,10 @@ import { type LotId, lotIdSchema } from '../../domain/lot/lot.ts';
 import { centsSchema } from '../../domain/money/cents.ts';
 import { localDateSchema } from '../../domain/time/local-date.ts';
 import { type EntryId, entryIdSchema } from '../ids.ts';
+import type { BankDraft } from '../states/bank-state.ts';
+import type { Noted } from '../states/noted.ts';
+import { BANK } from './bank.ts';
+import { match } from './match-lines.ts';
 import { aboutBooks, type ToldBy } from './row.ts';
 
 const payee = z.optional(z.string().check(z.minLength(1), z.maxLength(120)));
@@ -28,10 +32,11 @@ const venueId = z.string().check(z.maxLength(200));
 export const BOOKS = [
   /** A bill that was typed in. */
   aboutBooks('costs-booked', costsSchema.shape, {
-    fold({ costs }, { date, due, paid, payee: from, document, lines }, noted) {
+    fold({ costs, bank }, { date, due, paid, payee: from, document, lines, bank: read }, noted) {
       lines.forEach((line, i) => {
         costs.push({ ...line, ...noted, key: `${noted.entry}/${i}`, date, due, paid, payee: from, document });
       });
+      matchWith(bank, read, lines, noted);
     },
     ofLot: withLinesOf,
     undo: 'where made',
@@ -95,10 +100,11 @@ export const BOOKS = [
     },
   ),
   aboutBooks('payment-booked', paymentSchema.shape, {
-    fold({ payments }, { date, payee: to, document, lines }, noted) {
+    fold({ payments, bank }, { date, payee: to, document, lines, bank: read }, noted) {
       lines.forEach((line, i) => {
         payments.push({ ...line, ...noted, key: `${noted.entry}/${i}`, date, payee: to, document });
       });
+      matchWith(bank, read, lines, noted);
     },
     ofLot: withLinesOf,
     undo: 'where made',
@@ -181,9 +187,15 @@ export const BOOKS = [
       pack: 'everything',
     },
   ),
+  ...BANK,
 ] as const;
 /** What can be booked. */
 export type BookedHappening = ToldBy<(typeof BOOKS)[number]>;
+
+/** What was recorded from lines of the bank is matched with them. */
+function matchWith(bank: BankDraft, read: string[] | undefined, lines: readonly unknown[], noted: Noted): void {
+  if (read !== undefined) match(bank, { lines: read, booked: lines.map((_, i) => `${noted.entry}/${i}`), ...noted });
+}
 
 const of = <Line extends { readonly lot: LotId }>(lines: readonly Line[], lot: LotId): Line[] =>
   lines.filter((line) => line.lot === lot);

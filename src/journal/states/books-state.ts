@@ -7,6 +7,7 @@ import type { Instant } from '../../domain/time/instant.ts';
 import type { LocalDate } from '../../domain/time/local-date.ts';
 import type { Happening } from '../happening.ts';
 import type { EntryId } from '../ids.ts';
+import type { BankDraft, BankState } from './bank-state.ts';
 import type { Noted } from './noted.ts';
 
 /** One line of a bill that was booked. */
@@ -70,6 +71,7 @@ export interface BooksState {
   readonly closes: readonly NotedClose[];
   /** What was undone as a whole, the last one first. */
   readonly undone: readonly UndoneBooking[];
+  readonly bank: BankState;
 }
 
 /** The same while they are folded: a copy of it all for each of thousands of bookings would take too long. */
@@ -82,4 +84,5 @@ export interface BooksDraft {
   readonly papers: Map<string, NotedPaper>;
   readonly mappings: Map<string, InvoiceMapping>;
   readonly closes: NotedClose[];
+  readonly bank: BankDraft;
 }

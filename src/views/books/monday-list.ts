@@ -11,6 +11,7 @@ import type { BooksState } from '../../journal/states/books-state.ts';
 import type { AfterLot } from '../after-sale/after-lot.ts';
 import { byClose, isOpenClosing } from '../results/open-closings.ts';
 import { countWords } from '../words/count-words.ts';
+import { openBankLines } from './bank-lines.ts';
 import type { DueBill } from './due-bills.ts';
 import { folderName } from './folder-name.ts';
 import { hasFolder, lotsInBooks } from './folders-of.ts';
@@ -53,6 +54,7 @@ export function mondayList(open: MondayOpen, now: Instant): readonly MondayGroup
     { title: 'Bills to pay', none: 'No bill is due within a week.', lines: open.bills },
     { title: 'Claims that end this week', none: 'No claim deadline ends this week.', lines: claimsEnding(open, now) },
     { title: 'Month to close', none: 'No earlier month is open.', lines: monthToClose(open, now) },
+    { title: 'Bank lines not matched', none: 'Every bank line is matched or left out.', lines: bankLines(open) },
   ];
 }
 
@@ -79,6 +81,14 @@ function billsAstray({ watched, after, books }: MondayOpen): MondayLine[] {
     const what = lot === undefined ? 'A car that is no longer on the list' : folderName(lot.facts);
     return { key: id, what, more, hash: `#/books/${id}`, late: false };
   });
+}
+
+/** One line: they are settled together, beside each other. */
+function bankLines({ books }: MondayOpen): MondayLine[] {
+  const open = openBankLines(books.bank);
+  if (open === 0) return [];
+  const what = countWords(open, 'bank line', 'bank lines');
+  return [{ key: 'bank', what, more: 'not matched with what is recorded', hash: '#/books/bank', late: false }];
 }
 
 /** An answer that is overdue still has to be given; a window for a claim that has ended can't be used any more. */

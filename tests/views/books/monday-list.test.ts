@@ -74,6 +74,7 @@ test('a close without a result, a bill for a car that was not won, a claim due b
     [],
     // September goes with it, and November is not over.
     [{ what: 'October 2026', hash: '#/books/month/2026-10', late: false }],
+    [],
   ]);
 });
 

@@ -12,12 +12,15 @@ export interface JournalHead {
   /** For the comment on top: whose books, and which days. */
   readonly title: string;
   readonly zone: string;
+  /** Keys of what is matched with the bank; undefined where no statement was read, and then all counts as cleared. */
+  readonly cleared?: ReadonlySet<string> | undefined;
 }
 
 /**
  * Transactions as a plain-text double-entry journal in the syntax that ledger and hledger share: account and commodity
  * directives first, then one paragraph a transaction, debits before credits, the number of the bill or check as its code, and VIN, lot number, vendor and number as tags. Dates are
- * calendar dates of the store. Credits are negative.
+ * calendar dates of the store. Credits are negative. Once a bank statement was read, money at the bank has the mark `*` only where it is
+ * matched.
  */
 export function* plainTextJournal(
   transactions: readonly Transaction[],
@@ -32,10 +35,20 @@ export function* plainTextJournal(
   for (const tag of ['vin', 'lot', 'vendor', 'number', 'corrects']) yield `tag ${tag}\n`;
   yield '\n';
   for (const name of new Set(Object.values(accounts))) yield `account ${name}\n`;
-  for (const transaction of transactions) yield `\n${paragraph(transaction, accounts, cars.get(transaction.lot))}`;
+  for (const transaction of transactions)
+    yield `\n${paragraph(transaction, accounts, cars.get(transaction.lot), isCleared(transaction, head))}`;
 }
 
-function paragraph(transaction: Transaction, accounts: AccountNames, car: JournalCar | undefined): string {
+/** What does not touch the bank has nothing to wait for. */
+const isCleared = ({ key, postings }: Transaction, { cleared }: JournalHead): boolean =>
+  cleared === undefined || cleared.has(key) || !postings.some(({ account }) => account === 'bank');
+
+function paragraph(
+  transaction: Transaction,
+  accounts: AccountNames,
+  car: JournalCar | undefined,
+  cleared: boolean,
+): string {
   const { date, text, postings, corrects, payee, number } = transaction;
   const tags = [
     ...(car?.vin ? [`vin: ${inTag(car.vin)}`] : []),
@@ -51,7 +64,7 @@ function paragraph(transaction: Transaction, accounts: AccountNames, car: Journa
     .map(({ account, cents }) => `    ${accounts[account].padEnd(width)}  ${dollars(cents).padStart(14)}\n`);
   // What stands in parentheses is the code of the transaction: the number of its check or bill.
   const code = number ? `(${inLine(number).replace(/[()]/g, '')}) ` : '';
-  return `${date} * ${code}${description(text)}\n${notes}${lines.join('')}`;
+  return `${date} ${cleared ? '* ' : ''}${code}${description(text)}\n${notes}${lines.join('')}`;
 }
 
 /** "$1234.50", "$-1234.50": no thousands separator, so that no tool has to guess. */
