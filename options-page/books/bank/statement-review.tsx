@@ -110,7 +110,7 @@ export function StatementReview({ opened, file, onDone }: StatementReviewProps) 
           <ChoiceInput
             label="Its days are written"
             value={order}
-            none="say which"
+            none="choose"
             choices={ORDERS}
             onCommit={(value) => setOrder(value as DayOrder | undefined)}
           />
@@ -119,7 +119,7 @@ export function StatementReview({ opened, file, onDone }: StatementReviewProps) 
           <ChoiceInput
             label="Amounts without a sign are"
             value={plain}
-            none="say which"
+            none="choose"
             choices={PLAIN}
             onCommit={(value) => setPlain(value as 'in' | 'out' | undefined)}
           />
@@ -147,7 +147,7 @@ export function StatementReview({ opened, file, onDone }: StatementReviewProps) 
         </details>
       )}
       {doubts.includes('columns') && (
-        <p class="note warning">Say which column holds the day, and which the amount or the money in and out.</p>
+        <p class="note warning">Choose which column holds the day, and which the amount or the money in and out.</p>
       )}
       {(doubts.includes('day-order') || doubts.includes('direction')) && (
         <p class="note warning">The file leaves this open, and a wrong guess would turn days or amounts around.</p>

@@ -152,7 +152,7 @@ function readRow(row: BankRow, context: RowContext): FoundRow {
     };
   if (date.value.date === undefined) return { ...base, fault: 'This row has no day.' };
   if (date.value.dayDoubt === 'to-come')
-    return { ...base, fault: `${date.value.date} is still to come. A bank books no line ahead.` };
+    return { ...base, fault: `${date.value.date} is in the future. Check its year.` };
   if (TOTAL.test(words)) return { row: row.row, text: base.text, note: 'A total: it is no line.' };
   if (amount.value.cents === 0) return { ...base, date: date.value.date, note: `“${base.text}” has an amount of $0.` };
   return { ...base, date: date.value.date, ...amount.value };

@@ -54,7 +54,7 @@ function readStatement(statement: OfxAggregate): StatementRead {
     const deletes = part.values.get('CORRECTACTION')?.toUpperCase() === 'DELETE';
     if (corrected !== undefined) {
       const had = lines.delete(`id ${corrected}`);
-      const what = deletes ? 'takes back' : 'replaces';
+      const what = deletes ? 'deletes' : 'replaces';
       notes.push({ row, message: `The bank ${what} the line ${corrected}${had ? '' : ' of an earlier statement'}.` });
       if (deletes) dropped.add(keyOf(account, `F${corrected}`));
       if (deletes) return;
@@ -75,7 +75,7 @@ function readStatement(statement: OfxAggregate): StatementRead {
     else {
       // A bank that gives two lines one id breaks the standard; neither line may be lost for it.
       lines.set(`${own} row ${row}`, { ...line.value, id: `${id}#${line.value.date}#${line.value.cents}` });
-      notes.push({ row, message: `The file has two different lines with the id ${id}. Both are kept: check them.` });
+      notes.push({ row, message: `The file has two different lines with the id ${id}. Both stay: check them.` });
     }
   });
   const found = [...lines.values()].toSorted((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));

@@ -47,7 +47,9 @@ export function checkBalances<Line extends BalancedLine & { readonly date: strin
       )
     : { ...walk(lines, dated, 1, stated.opening), newestFirst: dated };
   const faults = best.lines.flatMap(({ row, free }) =>
-    free ? [{ row, message: 'Nothing says whether this is money in or out. Say what plain amounts are.' }] : [],
+    free
+      ? [{ row, message: 'Nothing says whether this is money in or out. Choose what amounts without a sign are.' }]
+      : [],
   );
   const kept = best.lines.filter(({ free }) => !free);
   const opening = stated.opening ?? best.opening;

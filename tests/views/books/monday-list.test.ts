@@ -51,7 +51,7 @@ const bill = (lot: Awaited<ReturnType<typeof addLot>>, date: string) => ({
 });
 
 test('an empty store has nothing on its Monday list, and every group says so', async () => {
-  expect(await groupsOf(await openTestStore())).toEqual([[], [], [], [], []]);
+  expect(await groupsOf(await openTestStore())).toEqual([[], [], [], [], [], []]);
 });
 
 test('a close without a result, a bill for a car that was not won, a claim due by Sunday and last month are listed', async () => {

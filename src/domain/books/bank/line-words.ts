@@ -4,7 +4,7 @@ import type { BankLine } from './bank-line.ts';
 /** What banks say of any line; it names nobody. Common practice, no source. */
 const BANK_WORDS = new Set(
   (
-    'ach achs eft wire wires transfer transfers xfer trf payment payments pmt pmts pymt paymt pay paid check checks chk ck cheque draft ' +
+    'ach achs eft wire wires transfer transfers xfer trf payment payments pmt pmts pymt paymt pay paid check checks chk ck draft ' +
     'debit debits credit credits dr cr deposit deposits dep withdrawal withdrawals wd fee fees charge charges service svc ' +
     'online mobile web internet electronic elec bill billpay autopay recurring external internal domestic incoming outgoing ' +
     'out in to from the and for of by via at on pos purchase card visa ref reference refnum conf confirmation id no nr num number trace ' +
