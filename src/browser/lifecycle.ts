@@ -6,7 +6,9 @@ import browser from 'webextension-polyfill';
  */
 export function onInstalled(listener: () => void): void {
   browser.runtime.onInstalled.addListener(({ reason }) => {
-    if (reason === 'install' && browser.runtime.getManifest().host_permissions === undefined) listener();
+    // Firefox gives a manifest without them an empty list.
+    const { host_permissions: read = [] } = browser.runtime.getManifest();
+    if (reason === 'install' && read.length === 0) listener();
   });
 }
 
