@@ -1,9 +1,8 @@
 import path from 'node:path';
+import { operatorWords } from '../../src/team/access/account.ts';
 import type { Certificate } from './certificate.ts';
 import { serverConf } from './server-conf.ts';
 import type { TeamFile } from './team-folder.ts';
-
-export const KEEPER = 'keeper';
 
 /** The port for other programs of the same computer, and the one between three servers. */
 const LOCAL_PORT = 4222;
@@ -15,18 +14,21 @@ export function addressesOf({ hosts, port }: TeamFile): readonly string[] {
 }
 
 /** The configuration of each server, by the name of its file. */
-export function serverFiles(folder: string, team: TeamFile, tls: Certificate | null): ReadonlyMap<string, string> {
+export async function serverFiles(
+  folder: string,
+  team: TeamFile,
+  tls: Certificate | null,
+): Promise<ReadonlyMap<string, string>> {
+  const words = await operatorWords(team.keys);
   const hosts = team.hosts.length === 0 ? [null] : team.hosts;
   const files = hosts.map((host, i): [string, string] => [
     `server-${i + 1}.conf`,
     serverConf({
       name: `team-${i + 1}`,
-      team: team.team,
-      devices: team.devices,
+      words,
       folder: path.join(folder, `messages-${i + 1}`),
       websocket: host === null ? `127.0.0.1:${team.port}` : `0.0.0.0:${team.port}`,
       tls,
-      keeper: { name: KEEPER, password: team.keeperPassword },
       port: LOCAL_PORT,
       cluster:
         hosts.length === 1

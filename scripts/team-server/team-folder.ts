@@ -3,14 +3,11 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import * as z from 'zod/mini';
 import { type Outcome, ok, refuse } from '../../src/domain/outcome.ts';
-import { deviceIdSchema } from '../../src/journal/ids.ts';
 import { firstIssue } from '../../src/journal/read-entry.ts';
+import { newServerSeeds, serverKeysSchema } from '../../src/team/access/server-keys.ts';
 import { teamIdSchema } from '../../src/team/message/team-id.ts';
 
-/** The public half of a device's key, as the server knows it (NKey, a user's). */
-export const userKeySchema = z.string().check(z.regex(/^U[A-Z2-7]{55}$/));
-
-/** What is remembered between two calls: who is let in, and the passwords that never change. */
+/** What is remembered between two calls: where the server stands, and the keys and the password that never change. */
 const teamFileSchema = z.strictObject({
   team: teamIdSchema,
   /** One server or three, by the names or numbers under which browsers reach them; none for this computer alone. */
@@ -18,9 +15,8 @@ const teamFileSchema = z.strictObject({
   port: z.int().check(z.gte(1), z.lte(65_535)),
   /** Files of a certificate that came from elsewhere; without them one is made here. */
   certificate: z.optional(z.strictObject({ certificate: z.string(), key: z.string() })),
-  keeperPassword: z.string(),
   clusterPassword: z.string(),
-  devices: z.array(z.strictObject({ device: deviceIdSchema, key: userKeySchema })),
+  keys: z.pick(serverKeysSchema, { operator: true, account: true, system: true }),
 });
 export type TeamFile = z.infer<typeof teamFileSchema>;
 
@@ -31,14 +27,12 @@ const LETTERS = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
 /** A team that nobody is in yet. */
 export function newTeam(): TeamFile {
   const id = Array.from(randomBytes(16), (byte) => LETTERS.charAt(byte % 32)).join('');
-  const password = () => randomBytes(24).toString('base64url');
   return {
     team: teamIdSchema.parse(id),
     hosts: [],
     port: 8443,
-    keeperPassword: password(),
-    clusterPassword: password(),
-    devices: [],
+    clusterPassword: randomBytes(24).toString('base64url'),
+    keys: newServerSeeds(),
   };
 }
 
@@ -60,7 +54,7 @@ function damaged(folder: string, what: string): Outcome<never> {
   );
 }
 
-/** Writes the team and its servers' files, for nobody else to read: passwords stand in them. */
+/** Writes the team and its servers' files, for nobody else to read: keys stand in them. */
 export function writeTeam(folder: string, team: TeamFile, files: ReadonlyMap<string, string>): void {
   mkdirSync(folder, { recursive: true, mode: 0o700 });
   const all = new Map([...files, ['team.json', `${JSON.stringify(team, null, 2)}\n`]]);

@@ -1,22 +1,17 @@
 import path from 'node:path';
 import { parseArgs } from 'node:util';
 import { type Outcome, ok, refuse } from '../../src/domain/outcome.ts';
-import { deviceIdSchema } from '../../src/journal/ids.ts';
+import { writeServerKeys } from '../../src/team/access/server-keys.ts';
 import { type Certificate, ownCertificate } from './certificate.ts';
-import { makeStream } from './make-stream.ts';
 import { addressesOf, serverFiles } from './server-files.ts';
-import { newTeam, readTeam, type TeamFile, userKeySchema, writeTeam } from './team-folder.ts';
+import { newTeam, readTeam, type TeamFile, writeTeam } from './team-folder.ts';
 
-const USAGE = `npm run team-server -- DIR [--host NAME[,NAME,NAME]] [--port 8443] [--certificate FILE --key FILE]
-                           [--let-in DEVICE=KEY] [--put-out DEVICE] [--ready]`;
+const USAGE = `npm run team-server -- DIR [--host NAME[,NAME,NAME]] [--port 8443] [--certificate FILE --key FILE]`;
 const OPTIONS = {
   host: { type: 'string' },
   port: { type: 'string' },
   certificate: { type: 'string' },
   key: { type: 'string' },
-  'let-in': { type: 'string', multiple: true },
-  'put-out': { type: 'string', multiple: true },
-  ready: { type: 'boolean' },
 } as const;
 
 type Flags = ReturnType<typeof parseArgs<{ options: typeof OPTIONS; allowPositionals: true }>>['values'];
@@ -33,17 +28,9 @@ export async function teamServerCommand(args: readonly string[], from: string): 
   if (!team.ok) return team;
   const tls = certificateFor(folder, team.value, before.value);
   if (!tls.ok) return tls;
-  if (flags.ready !== true) {
-    writeTeam(folder, team.value, serverFiles(folder, team.value, tls.value));
-    return ok(howToRun(folder, team.value, tls.value));
-  }
-  if (before.value === null)
-    return refuse('no-team', `There is no team in ${folder} yet. Run this without --ready first.`);
-  const made = await makeStream(team.value, tls.value);
-  if (!made.ok) return made;
-  return ok(
-    `${made.value === 'made' ? 'The team’s stream was made.' : 'The team’s stream is there.'} The team can be started at ${addressesOf(team.value).join(',')}\n`,
-  );
+  const files = await serverFiles(folder, team.value, tls.value);
+  writeTeam(folder, team.value, files);
+  return ok(howToRun(folder, team.value, tls.value, [...files.keys()]));
 }
 
 function flagsOf(args: readonly string[]): Outcome<{ dir: string; flags: Flags }> {
@@ -70,28 +57,9 @@ function changed(team: TeamFile, flags: Flags, from: string): Outcome<TeamFile> 
       'Name one host, or three that stand in for each other: with two, neither can go on alone.',
     );
   if (!Number.isInteger(port) || port < 1 || port > 65_535) return refuse('bad-port', 'Give a port from 1 to 65535.');
-  const devices = new Map(team.devices.map((one) => [one.device, one]));
-  for (const text of flags['let-in'] ?? []) {
-    const [name, key] = text.split('=');
-    const [device, userKey] = [deviceIdSchema.safeParse(name), userKeySchema.safeParse(key)];
-    if (!device.success || !userKey.success)
-      return refuse(
-        'bad-device',
-        `“${text}” is no device with its key. Copy both whole from the computer that is to join.`,
-      );
-    devices.set(device.data, { device: device.data, key: userKey.data });
-  }
-  for (const text of flags['put-out'] ?? []) {
-    const device = deviceIdSchema.safeParse(text);
-    if (!device.success || !devices.delete(device.data))
-      return refuse(
-        'no-such-device',
-        `Device ${text} is not in this team. In it are: ${[...devices.keys()].join(', ') || 'none'}.`,
-      );
-  }
   const certificate = givenCertificate(flags, from);
   if (!certificate.ok) return certificate;
-  return ok({ ...team, ...certificate.value, hosts, port, devices: [...devices.values()] });
+  return ok({ ...team, ...certificate.value, hosts, port });
 }
 
 function givenCertificate({ certificate, key }: Flags, from: string): Outcome<Partial<Pick<TeamFile, 'certificate'>>> {
@@ -109,22 +77,22 @@ function certificateFor(folder: string, team: TeamFile, before: TeamFile | null)
   return ownCertificate(folder, hosts, before !== null && before.hosts.join() !== hosts.join());
 }
 
-function howToRun(folder: string, team: TeamFile, tls: Certificate | null): string {
-  const files = [...serverFiles(folder, team, tls).keys()];
+function howToRun(folder: string, team: TeamFile, tls: Certificate | null, files: readonly string[]): string {
   const where =
     team.hosts.length > 1 ? 'On each of the three computers, with this folder copied to the same place:' : 'Run it:';
   return [
-    `The server of team ${team.team} is written to ${folder}. Computers let in: ${team.devices.length}.`,
+    `The server of team ${team.team} is written to ${folder}.`,
     '',
     `1. Install nats-server (on Debian: apt-get install nats-server). ${where}`,
     ...files.map((file) => `     nats-server -c ${path.join(folder, file)}`),
-    '   If it runs already, tell it what changed: nats-server --signal reload',
-    `2. Once it runs: npm run team-server -- ${folder} --ready`,
     ...(tls?.authority
-      ? [`3. Browsers must trust ${tls.authority}: bring it in under their certificate authorities, on each computer.`]
+      ? [`2. Browsers must trust ${tls.authority}: bring it in under their certificate authorities, on each computer.`]
       : []),
+    `${tls?.authority ? 3 : 2}. On the owner’s computer, start the team in Headroom with this text. Whoever has it can let in and put out:`,
     '',
-    'Keep this folder to yourself: passwords are in it. Back up the folders of messages like any other data.',
+    writeServerKeys({ team: team.team, addresses: [...addressesOf(team)], ...team.keys }),
+    '',
+    'Nothing here has to be touched for who joins or leaves. Keep this folder to yourself: keys are in it. Back it up like any other data.',
     '',
   ].join('\n');
 }

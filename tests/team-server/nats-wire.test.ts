@@ -4,7 +4,8 @@ import { everySubject, streamOf, subjectOf } from '../../src/team/message/subjec
 import type { Wire } from '../../src/team/wire/wire.ts';
 import { value } from '../store/open-test-store.ts';
 import { TEAM } from '../team/invented-team.ts';
-import { type RealServer, realServer, testDevice } from './real-server.ts';
+import { testDevice } from '../team/test-device.ts';
+import { type RealServer, realServer } from './real-server.ts';
 
 const [ONE, TWO] = [testDevice(1), testDevice(2)];
 const [ON_ONE, ON_TWO] = [subjectOf(TEAM, ONE), subjectOf(TEAM, TWO)];

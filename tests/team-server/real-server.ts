@@ -2,30 +2,36 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { cpSync, rmSync, writeFileSync } from 'node:fs';
 import { connect, createServer } from 'node:net';
 import path from 'node:path';
-import { jetstreamManager } from '@nats-io/jetstream';
-import { wsconnect } from '@nats-io/nats-core';
-import { createUser, type KeyPair } from '@nats-io/nkeys';
+import { encodeUser } from '@nats-io/jwt';
+import { jwtAuthenticator, wsconnect } from '@nats-io/nats-core';
 import { WebSocket } from 'undici';
 import { ensureTeamServer } from '../../scripts/ensure-team-server.ts';
-import { type DeviceKey, serverConf, streamPlan } from '../../scripts/team-server/server-conf.ts';
+import { serverConf } from '../../scripts/team-server/server-conf.ts';
 import { removeFolder, temporaryFolder } from '../../scripts/temporary-folder.ts';
-import { type DeviceId, deviceIdSchema } from '../../src/journal/ids.ts';
+import type { Outcome } from '../../src/domain/outcome.ts';
+import type { DeviceId } from '../../src/journal/ids.ts';
+import { operatorWords } from '../../src/team/access/account.ts';
+import { type Credentials, grant, keyOfSeed, makeSeed } from '../../src/team/access/credentials.ts';
+import { newServerSeeds, type ServerKeys } from '../../src/team/access/server-keys.ts';
+import { ownerRights, rightsOf } from '../../src/team/message/rights.ts';
 import { connectToServer } from '../../src/team/wire/nats-wire.ts';
-import type { Wire } from '../../src/team/wire/wire.ts';
+import type { Wire, WireRefusal } from '../../src/team/wire/wire.ts';
 import { value } from '../store/open-test-store.ts';
 import { TEAM } from '../team/invented-team.ts';
 
 // Node 20 has none; every browser does.
 globalThis.WebSocket ??= WebSocket as unknown as typeof globalThis.WebSocket;
 
-const KEEPER = { name: 'keeper', password: 'only-in-this-test' };
-
 /** Servers on this computer, one or three, and devices that they know. */
 export interface RealServer {
   readonly addresses: readonly string[];
   /** Connects as a device, or throws; by way of another address where one is given. */
   connect(device: DeviceId, address?: string): Promise<Wire>;
-  /** As whoever runs the server. */
+  /** What starts a team here. */
+  readonly keys: ServerKeys;
+  /** Connects with what a computer of a team has. */
+  enter(name: string, credentials: Credentials): Promise<Outcome<Wire, WireRefusal>>;
+  /** With all rights on the account, which nobody else has. */
   keeper(): ReturnType<typeof wsconnect>;
   kill(server: number): Promise<void>;
   start(server: number): Promise<void>;
@@ -39,8 +45,15 @@ export interface RealServer {
 export async function realServer(devices: readonly DeviceId[], servers: 1 | 3 = 1): Promise<RealServer> {
   const program = ensureTeamServer();
   const folder = temporaryFolder();
-  const keys = new Map<DeviceId, KeyPair>(devices.map((device) => [device, createUser()]));
-  const known: DeviceKey[] = [...keys].map(([device, key]) => ({ device, key: key.getPublicKey() }));
+  const seeds = newServerSeeds();
+  const words = await operatorWords(seeds);
+  const wordFor = async (device: DeviceId): Promise<Credentials> => {
+    const seed = makeSeed();
+    const rights = device === devices[0] ? ownerRights(TEAM, device) : rightsOf(TEAM, device);
+    const userKey = keyOfSeed(seed).getPublicKey();
+    return { seed, word: await grant(seeds, { userKey, name: device, rights, until: null }) };
+  };
+  const known = new Map(await Promise.all(devices.map(async (device) => [device, await wordFor(device)] as const)));
   const ports = await freePorts(3 * servers);
   const port = (server: number, which: 0 | 1 | 2) => ports[3 * server + which] ?? 0;
   const names = Array.from({ length: servers }, (_, i) => `server-${i + 1}`);
@@ -53,12 +66,10 @@ export async function realServer(devices: readonly DeviceId[], servers: 1 | 3 = 
       path.join(folder, `${i}.conf`),
       serverConf({
         name,
-        team: TEAM,
-        devices: known,
+        words,
         folder: storeOf(i),
         websocket: `127.0.0.1:${port(i, 1)}`,
         tls: null,
-        keeper: KEEPER,
         port: port(i, 0),
         cluster:
           servers === 1
@@ -74,20 +85,20 @@ export async function realServer(devices: readonly DeviceId[], servers: 1 | 3 = 
   const server: RealServer = {
     addresses,
     names,
+    keys: { ...seeds, team: TEAM, addresses },
     async connect(device, address) {
-      const seed = keys.get(device)?.getSeed();
-      if (seed === undefined) throw new Error(`no key for ${device}`);
-      return value(
-        await connectToServer({
-          addresses: address === undefined ? addresses : [address],
-          team: TEAM,
-          device,
-          seed,
-          patience: 2_000,
-        }),
-      );
+      const credentials = known.get(device);
+      if (credentials === undefined) throw new Error(`no key for ${device}`);
+      const at = address === undefined ? addresses : [address];
+      return value(await connectToServer({ addresses: at, team: TEAM, name: device, credentials, patience: 2_000 }));
     },
-    keeper: () => wsconnect({ servers: [...addresses], user: KEEPER.name, pass: KEEPER.password, reconnect: false }),
+    enter: (name, credentials) => connectToServer({ addresses, team: TEAM, name, credentials, patience: 2_000 }),
+    async keeper() {
+      const seed = makeSeed();
+      const word = await encodeUser('keeper', keyOfSeed(seed), keyOfSeed(seeds.account));
+      const authenticator = jwtAuthenticator(word, new TextEncoder().encode(seed));
+      return wsconnect({ servers: [...addresses], authenticator, reconnect: false });
+    },
     async kill(i) {
       const one = running.get(i);
       running.delete(i);
@@ -114,7 +125,7 @@ export async function realServer(devices: readonly DeviceId[], servers: 1 | 3 = 
   };
   try {
     await Promise.all(names.map((_, i) => server.start(i)));
-    await patiently(() => makeStream(server, servers));
+    if (devices[0] !== undefined) await makeStream(server, devices[0]);
   } catch (error) {
     server.stop();
     throw error;
@@ -122,13 +133,15 @@ export async function realServer(devices: readonly DeviceId[], servers: 1 | 3 = 
   return server;
 }
 
-async function makeStream(server: RealServer, servers: number): Promise<void> {
-  const connection = await server.keeper();
-  try {
-    await (await jetstreamManager(connection)).streams.add(streamPlan(TEAM, servers));
-  } finally {
-    await connection.close();
-  }
+async function makeStream(server: RealServer, owner: DeviceId): Promise<void> {
+  await patiently(async () => {
+    const wire = await server.connect(owner);
+    try {
+      value(await wire.makeStream(server.addresses.length));
+    } finally {
+      await wire.close();
+    }
+  });
 }
 
 /** Servers that have just begun, or have lost one of them, take some seconds to agree. */
@@ -141,8 +154,6 @@ export async function patiently<Value>(ask: () => Promise<Value>, tries = 60): P
       await new Promise((done) => setTimeout(done, 250));
     }
 }
-
-export const testDevice = (digit: number): DeviceId => deviceIdSchema.parse(`DEV000000${digit}`);
 
 export async function freePorts(count: number): Promise<number[]> {
   const servers = await Promise.all(

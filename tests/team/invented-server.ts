@@ -30,9 +30,13 @@ export function inventedServer(): InventedServer {
       at: async (place) => (server.isUp ? ok(server.messages.find((one) => one.place === place) ?? null) : DOWN),
       async from(place, subject, most) {
         if (!server.isUp) return DOWN;
-        const isOn = (one: string) => (subject.endsWith('*') ? one.startsWith(subject.slice(0, -1)) : one === subject);
+        const isOn = (one: string) =>
+          subject.endsWith('*')
+            ? one.lastIndexOf('.') === subject.length - 2 && one.startsWith(subject.slice(0, -1))
+            : one === subject;
         return ok(server.messages.filter((one) => one.place >= place && isOn(one.subject)).slice(0, most));
       },
+      makeStream: async () => (server.isUp ? ok(null) : DOWN),
       close: async () => undefined,
     },
   };

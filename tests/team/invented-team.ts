@@ -1,5 +1,6 @@
 import type { DeviceId } from '../../src/journal/ids.ts';
 import { openTeamStore, type TeamStore } from '../../src/store/team/team-store.ts';
+import { keyOfSeed, makeSeed } from '../../src/team/access/credentials.ts';
 import { fetchNew } from '../../src/team/incoming/fetch.ts';
 import { type FetchResult, FROM_THE_BEGINNING, type Position } from '../../src/team/incoming/fetching.ts';
 import type { Member, Membership } from '../../src/team/incoming/membership.ts';
@@ -29,14 +30,19 @@ export async function inventedTeam(names: readonly string[], key?: TeamKey): Pro
   for (const name of names) {
     const journal = value(await openTeamStore({ name, now: testClock().now, random: testRandom(), channel: false }));
     const device = await journal.device();
-    members.set(device, { publicKey: await journal.publicKey(), until: null });
-    const membership = { team: TEAM, keys: new Map([[teamKey.number, { key: teamKey.key, until: null }]]), members };
+    const seed = makeSeed();
+    members.set(device, {
+      publicKey: await journal.publicKey(),
+      userKey: keyOfSeed(seed).getPublicKey(),
+      ends: null,
+    });
+    const membership = { team: TEAM, keys: new Map([[teamKey.number, teamKey.key]]), members };
     const computer: Computer = {
       journal,
       device,
       position: FROM_THE_BEGINNING,
       membership,
-      send: (wire) => send({ chain: journal, wire, team: TEAM, keys: [teamKey] }),
+      send: (wire) => send({ chain: journal, wire, team: TEAM, keys: [teamKey], seed }),
       async fetch(wire) {
         const result = await fetchNew({ journal, wire, membership: computer.membership }, computer.position);
         computer.position = result.position;

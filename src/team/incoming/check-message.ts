@@ -35,13 +35,13 @@ export async function checkMessage(
   const of = `${name} of device ${device}`;
   const member = membership.members.get(device);
   if (member === undefined) return refuse('stranger', `${of} was left out: nobody let this device into the team.`);
-  if (isAfter(delivered, member.until))
-    return refuse('put-out', `${of} was left out: this device had been put out of the team before.`);
   const message = await opened(delivered, membership);
   if (!message.ok) return refuse(message.reason, `${of} was left out: ${message.message}.`);
   const { value } = message;
   if (value.team !== membership.team || value.device !== device)
     return refuse('moved', `${of} was left out: it was written as device ${value.device} and put into another place.`);
+  if (member.ends !== null && value.head.sequence > member.ends)
+    return refuse('put-out', `${of} was left out: this device had been put out of the team before.`);
   const entries = await checkEntries(value.entries, device, here);
   if (!entries.ok) return refuse(entries.reason, `${of} was left out. ${entries.message}`);
   const signer = await checkSigner(value, member);
@@ -50,12 +50,6 @@ export async function checkMessage(
 }
 
 async function opened(delivered: Delivered, { keys }: Membership): Promise<Outcome<EntriesMessage, Refusal>> {
-  const unsealed = await unseal(delivered.data, (number) => keys.get(number)?.key);
-  if (!unsealed.ok) return unsealed;
-  const { text, key } = unsealed.value;
-  if (isAfter(delivered, keys.get(key)?.until ?? null))
-    return refuse('old-key', `it is sealed with key ${key}, which a newer one had replaced before`);
-  return readMessage(text);
+  const unsealed = await unseal(delivered.data, (number) => keys.get(number));
+  return unsealed.ok ? readMessage(unsealed.value.text) : unsealed;
 }
-
-const isAfter = ({ place }: Delivered, until: number | null): boolean => until !== null && place > until;

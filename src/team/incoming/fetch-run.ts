@@ -10,7 +10,7 @@ import type { Fetching, Position } from './fetching.ts';
 /** Messages asked for at once. */
 export const PAGE = 50;
 /** What may mend by itself: the messages of that device are asked for again next time. */
-const WAITS: ReadonlySet<string> = new Set(['missing', 'newer', 'no-key']);
+const WAITS: ReadonlySet<string> = new Set(['missing', 'newer', 'no-key', 'stranger']);
 const RESTORED =
   'The server’s messages are not those of last time: it was restored from an older copy, or replaced. All of them were looked at again.';
 

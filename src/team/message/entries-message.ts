@@ -22,13 +22,15 @@ const messageSchema = z.strictObject({
   /** Read one by one; see read-entry.ts. */
   entries: z.array(z.unknown()).check(z.minLength(1)),
   head: signedHeadSchema,
+  /** A signature of the head where the browser has none of its own; see proof.ts. */
+  proof: z.optional(z.string().check(z.regex(/^[0-9a-f]{128}$/))),
 });
 export type EntriesMessage = z.infer<typeof messageSchema>;
 
 const anyMessageSchema = z.looseObject({ format: z.literal(FORMAT), version: z.int() });
 
-export function writeMessage(team: TeamId, entries: readonly Envelope[], head: SignedHead): string {
-  return JSON.stringify({ format: FORMAT, version: VERSION, team, device: head.device, entries, head });
+export function writeMessage(team: TeamId, entries: readonly Envelope[], head: SignedHead, proof?: string): string {
+  return JSON.stringify({ format: FORMAT, version: VERSION, team, device: head.device, entries, head, proof });
 }
 
 /** A newer Headroom may write messages that this one can't read: they wait for the update. */

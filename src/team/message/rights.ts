@@ -1,11 +1,11 @@
 import type { DeviceId } from '../../journal/ids.ts';
-import { streamOf, subjectOf } from './subjects.ts';
+import { answerSubject, joinSubject, rosterSubject, streamOf, subjectOf } from './subjects.ts';
 import type { TeamId } from './team-id.ts';
 
-/** Where a device's answers come in: a room of its own, so that no other device can listen. */
-export const inboxOf = (device: DeviceId): string => `_INBOX_${device}`;
+/** Where the answers for a device or an invited one come in: a room of its own, so that no other can listen. */
+export const inboxOf = (name: string): string => `_INBOX_${name}`;
 
-/** What the key of a device may do on the server, as subjects. */
+/** What a key may do on the server, as subjects. */
 export interface Rights {
   readonly publish: readonly string[];
   readonly subscribe: readonly string[];
@@ -28,5 +28,22 @@ export function rightsOf(team: TeamId, device: DeviceId): Rights {
       `$JS.API.CONSUMER.MSG.NEXT.${stream}.>`,
     ],
     subscribe: [`${inboxOf(device)}.>`],
+  };
+}
+
+/** An owner's device also writes the roster, answers who was invited, and makes the stream where there is none. */
+export function ownerRights(team: TeamId, device: DeviceId): Rights {
+  const { publish, subscribe } = rightsOf(team, device);
+  return {
+    publish: [...publish, rosterSubject(team), answerSubject(team, '*'), `$JS.API.STREAM.CREATE.${streamOf(team)}`],
+    subscribe,
+  };
+}
+
+/** Who is invited can say who it is and look for the answer. What else it could get from the stream is sealed. */
+export function guestRights(team: TeamId, invitation: string): Rights {
+  return {
+    publish: [joinSubject(team, invitation), `$JS.API.STREAM.MSG.GET.${streamOf(team)}`],
+    subscribe: [`${inboxOf(invitation)}.>`],
   };
 }

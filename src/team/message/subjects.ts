@@ -7,12 +7,22 @@ import { type TeamId, teamIdSchema } from './team-id.ts';
  */
 export const subjectOf = (team: TeamId, device: DeviceId): string => `headroom.${team}.${device}`;
 
-/** All messages of a team. */
+/** The entries of all devices of a team; neither its roster nor invitations. */
 export const everySubject = (team: TeamId): string => `headroom.${team}.*`;
+
+/** Who is in the team, in one order, by its owners. */
+export const rosterSubject = (team: TeamId): string => `headroom.${team}.team.roster`;
+
+/** What an invited device says of itself, once, and what it is answered. */
+export const joinSubject = (team: TeamId, invitation: string): string => `headroom.${team}.join.${invitation}`;
+export const answerSubject = (team: TeamId, invitation: string): string => `headroom.${team}.answer.${invitation}`;
+
+/** All that the stream of a team keeps. */
+export const streamSubjects = (team: TeamId): readonly string[] => [`headroom.${team}.*`, `headroom.${team}.*.*`];
 
 export const streamOf = (team: TeamId): string => `headroom-${team}`;
 
-/** Whose subject it is; null when it is none of ours. */
+/** Whose entries stand on a subject; null when it is none of ours. */
 export function readSubject(subject: string): { readonly team: TeamId; readonly device: DeviceId } | null {
   const [first, teamText, deviceText, ...more] = subject.split('.');
   const [team, device] = [teamIdSchema.safeParse(teamText), deviceIdSchema.safeParse(deviceText)];

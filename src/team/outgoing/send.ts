@@ -5,6 +5,7 @@ import type { SignedHead } from '../../journal/signed-head.ts';
 import type { Here } from '../incoming/check-entries.ts';
 import { batchesOf } from '../message/batches.ts';
 import { readMessage, writeMessage } from '../message/entries-message.ts';
+import { proofOf } from '../message/proof.ts';
 import { subjectOf } from '../message/subjects.ts';
 import type { TeamId } from '../message/team-id.ts';
 import { seal, type TeamKey, unseal } from '../seal/seal.ts';
@@ -32,6 +33,8 @@ export interface Sending {
   readonly team: TeamId;
   /** The newest first. */
   readonly keys: readonly TeamKey[];
+  /** The private half of the key that the server knows this device by: it signs where the browser can't. */
+  readonly seed: string;
 }
 
 /** How far it came, whether or not it came to the end. */
@@ -59,7 +62,7 @@ export async function send(sending: Sending): Promise<SendResult> {
   }
 }
 
-async function sendAfter({ chain, wire, team, keys }: Sending, there: Sent): Promise<SendResult> {
+async function sendAfter({ chain, wire, team, keys, seed }: Sending, there: Sent): Promise<SendResult> {
   const [key] = keys;
   let sent = there;
   if (key === undefined)
@@ -72,7 +75,10 @@ async function sendAfter({ chain, wire, team, keys }: Sending, there: Sent): Pro
       const last = batch.at(-1);
       if (last === undefined) continue;
       const head = await chain.signedEnd(last);
-      const data = await seal(writeMessage(team, batch, head), key);
+      const data = await seal(
+        writeMessage(team, batch, head, head.signed === undefined ? proofOf(head, seed) : undefined),
+        key,
+      );
       const published = await wire.publish({ subject, data, after: sent.place });
       if (!published.ok) return { sent, stopped: published };
       sent = { sequence: head.sequence, place: published.value };

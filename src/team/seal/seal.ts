@@ -1,4 +1,5 @@
-import { CompactEncrypt, compactDecrypt, decodeProtectedHeader, errors } from 'jose';
+import { base64url, CompactEncrypt, compactDecrypt, decodeProtectedHeader, errors } from 'jose';
+import * as z from 'zod/mini';
 import { type Outcome, ok, refuse } from '../../domain/outcome.ts';
 
 /** AES in Galois/Counter mode with a key of 256 bits (RFC 7518, section 5.3), by the browser's own arithmetic. */
@@ -10,6 +11,13 @@ export interface TeamKey {
   readonly number: number;
   readonly key: CryptoKey;
 }
+
+/** A key as it is sealed for another device: its number, and its 32 bytes in base64url. */
+export const teamKeySchema = z.strictObject({
+  number: z.int().check(z.gte(1)),
+  bytes: z.string().check(z.regex(/^[A-Za-z0-9_-]{43}$/)),
+});
+type WrittenKey = z.infer<typeof teamKeySchema>;
 
 export type SealReason = 'no-key' | 'not-sealed' | 'altered';
 
@@ -28,6 +36,17 @@ export async function makeTeamKey(number: number): Promise<TeamKey> {
     number,
     key: await crypto.subtle.generateKey({ name: 'AES-GCM', length: 256 }, true, ['encrypt', 'decrypt']),
   };
+}
+
+/** @throws when the browser does not hand the key out: only an owner's does */
+export async function writeTeamKey({ number, key }: TeamKey): Promise<WrittenKey> {
+  return { number, bytes: base64url.encode(new Uint8Array(await crypto.subtle.exportKey('raw', key))) };
+}
+
+/** An owner's browser would hand it out again, so that it can be sealed for who joins; no other does. */
+export async function importTeamKey({ number, bytes }: WrittenKey, forOwner: boolean): Promise<TeamKey> {
+  const raw = new Uint8Array(base64url.decode(bytes));
+  return { number, key: await crypto.subtle.importKey('raw', raw, 'AES-GCM', forOwner, ['encrypt', 'decrypt']) };
 }
 
 /**

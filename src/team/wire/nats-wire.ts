@@ -1,38 +1,35 @@
-import { DeliverPolicy, JetStreamApiCodes, JetStreamApiError, jetstream, jetstreamManager } from '@nats-io/jetstream';
-import { errors, type NatsConnection, nkeyAuthenticator, wsconnect } from '@nats-io/nats-core';
+import { DeliverPolicy, DiscardPolicy, jetstream, jetstreamManager, type StreamConfig } from '@nats-io/jetstream';
+import { jwtAuthenticator, type NatsConnection, wsconnect } from '@nats-io/nats-core';
 import { type Outcome, ok, refuse } from '../../domain/outcome.ts';
 import { type Instant, instant } from '../../domain/time/instant.ts';
-import type { DeviceId } from '../../journal/ids.ts';
+import type { Credentials } from '../access/credentials.ts';
 import { inboxOf } from '../message/rights.ts';
-import { streamOf } from '../message/subjects.ts';
+import { streamOf, streamSubjects } from '../message/subjects.ts';
 import type { TeamId } from '../message/team-id.ts';
+import { asked } from './nats-refusal.ts';
 import type { Delivered, Wire, WireRefusal } from './wire.ts';
 
 export interface NatsServer {
   /** `wss://…`, or `ws://127.0.0.1:…` on this computer; three for a cluster of three. */
   readonly addresses: readonly string[];
   readonly team: TeamId;
-  readonly device: DeviceId;
-  /** The private half of the key that the server knows this device by. */
-  readonly seed: Uint8Array;
+  /** The device, or the invitation of a guest: answers come in under this name. */
+  readonly name: string;
+  readonly credentials: Credentials;
   /** How long each answer may take, in milliseconds; 5,000 when left out. */
   readonly patience?: number;
 }
 
 /** Milliseconds. A pull that asks for more than there is would wait this long; it never asks for more. */
 const PULL = 5_000;
-/** What the server says of a message for which it has no room: maximum of messages, bytes, or the disk. */
-const NO_ROOM: ReadonlySet<number> = new Set([10023, 10028, 10047, 10077]);
-const TOO_LARGE = 10054;
-
 /** Connects to the team's server. Nothing is tried again behind one's back: whoever asks is told, and asks again. */
 export async function connectToServer(server: NatsServer): Promise<Outcome<Wire, WireRefusal>> {
-  const { addresses, device, seed, patience = 5_000 } = server;
+  const { addresses, name, credentials, patience = 5_000 } = server;
   return asked(async () => {
     const connection = await wsconnect({
       servers: [...addresses],
-      authenticator: nkeyAuthenticator(seed),
-      inboxPrefix: inboxOf(device),
+      authenticator: jwtAuthenticator(credentials.word, new TextEncoder().encode(credentials.seed)),
+      inboxPrefix: inboxOf(name),
       reconnect: false,
       timeout: patience,
       ignoreClusterUpdates: true,
@@ -77,36 +74,30 @@ async function wireOver(connection: NatsConnection, team: TeamId, patience: numb
     lastOn: (subject) => asked(() => message({ last_by_subj: subject })),
     at: (place) => asked(() => message({ seq: place })),
     from: (place, subject, most) => asked(() => page(place, subject, most)),
+    makeStream: async (servers) => {
+      const made = await asked(async () => {
+        const { config } = await manager.streams.add(streamPlan(team, servers));
+        return config.deny_delete === true && config.deny_purge === true;
+      });
+      if (!made.ok || made.value) return made.ok ? ok(null) : made;
+      return refuse(
+        'unprotected',
+        'The team’s stream is there, but its messages can be deleted. Set up the server anew.',
+      );
+    },
     close: () => connection.close(),
   };
 }
 
+/** The stream of a team: nothing in it can be deleted or changed, and a full one refuses instead of forgetting. */
+const streamPlan = (team: TeamId, servers: number): Partial<StreamConfig> & { readonly name: string } => ({
+  name: streamOf(team),
+  subjects: [...streamSubjects(team)],
+  num_replicas: servers,
+  deny_delete: true,
+  deny_purge: true,
+  discard: DiscardPolicy.New,
+  max_age: 0,
+});
+
 const atOf = (timestamp: string): Instant => instant(Date.parse(timestamp));
-
-async function asked<Value>(ask: () => Promise<Value>): Promise<Outcome<Value, WireRefusal>> {
-  try {
-    return ok(await ask());
-  } catch (error) {
-    return { ok: false, ...refusalOf(error) };
-  }
-}
-
-/** Whatever the library throws is about the server or the way to it; a mistake of ours shows in the tests by its message. */
-function refusalOf(error: unknown): WireRefusal {
-  const says = error instanceof Error ? error.message : String(error);
-  const code = error instanceof JetStreamApiError ? error.code : 0;
-  if (code === JetStreamApiCodes.StreamWrongLastSequence || code === JetStreamApiCodes.StreamWrongLastSequenceUnknown)
-    return refuse('not-last', 'The server has another last message of this computer than this one knows.');
-  if (isPermission(error))
-    return refuse('not-allowed', 'The team’s server does not let this computer do that. Ask whoever runs the team.');
-  if (code === TOO_LARGE || error instanceof errors.InvalidArgumentError)
-    return refuse('too-large', `The team’s server takes no message of this size (${says}). Raise its max_payload.`);
-  if (NO_ROOM.has(code) || code !== 0)
-    return refuse('full', `The team’s server did not store it (${says}). Ask whoever runs it.`);
-  return refuse('no-connection', `The team’s server did not answer (${says}). It is tried again by itself.`);
-}
-
-function isPermission(error: unknown): boolean {
-  if (error instanceof errors.PermissionViolationError || error instanceof errors.AuthorizationError) return true;
-  return error instanceof Error && error.cause !== undefined && isPermission(error.cause);
-}

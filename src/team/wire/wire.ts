@@ -23,10 +23,11 @@ export interface ToPublish {
  * - `not-last`: another message is the last on this subject;
  * - `not-allowed`: this device's key may not do that;
  * - `too-large`: the server takes no message of that size;
+ * - `unprotected`: the team's stream is there, but messages in it can be deleted;
  * - `full`: the server has no room left, or refused for a reason of its own.
  */
 export interface WireRefusal {
-  readonly reason: 'no-connection' | 'not-last' | 'not-allowed' | 'too-large' | 'full';
+  readonly reason: 'no-connection' | 'not-last' | 'not-allowed' | 'too-large' | 'unprotected' | 'full';
   readonly message: string;
 }
 
@@ -40,5 +41,19 @@ export interface Wire {
   at(place: number): Promise<Outcome<Delivered | null, WireRefusal>>;
   /** Messages on a subject (`*` for any device) from a place on, in their order, at most so many. */
   from(place: number, subject: string, most: number): Promise<Outcome<readonly Delivered[], WireRefusal>>;
+  /**
+   * Makes the team's stream where there is none (an owner may), and finds out whether nothing in it can be deleted.
+   * @param servers that keep each message: 1 or 3
+   */
+  makeStream(servers: number): Promise<Outcome<null, WireRefusal>>;
+  close(): Promise<void>;
+}
+
+/** The way by which an owner's computer tells the server whose keys hold no more. */
+export interface ClaimsWire {
+  /** Keys that the server lets in no more (`U…`), by its word for an account. */
+  revoked(account: string): Promise<Outcome<readonly string[], WireRefusal>>;
+  /** A new word for an account, signed by the operator. Whoever is out by it is disconnected at once. */
+  tell(word: string): Promise<Outcome<null, WireRefusal>>;
   close(): Promise<void>;
 }
