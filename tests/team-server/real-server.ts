@@ -11,8 +11,9 @@ import { removeFolder, temporaryFolder } from '../../scripts/temporary-folder.ts
 import type { Outcome } from '../../src/domain/outcome.ts';
 import type { DeviceId } from '../../src/journal/ids.ts';
 import { operatorWords } from '../../src/team/access/account.ts';
-import { type Credentials, grant, keyOfSeed, makeSeed } from '../../src/team/access/credentials.ts';
+import { type Credentials, grant } from '../../src/team/access/credentials.ts';
 import { newServerSeeds, type ServerKeys } from '../../src/team/access/server-keys.ts';
+import { keyOfSeed, makeSeed } from '../../src/team/keys/user-key.ts';
 import { ownerRights, rightsOf } from '../../src/team/message/rights.ts';
 import { connectToServer } from '../../src/team/wire/nats-wire.ts';
 import type { Wire, WireRefusal } from '../../src/team/wire/wire.ts';

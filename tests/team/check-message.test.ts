@@ -1,8 +1,8 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import type { Envelope } from '../../src/journal/read-entry.ts';
-import { keyOfSeed, makeSeed } from '../../src/team/access/credentials.ts';
 import { checkMessage } from '../../src/team/incoming/check-message.ts';
 import type { Membership } from '../../src/team/incoming/membership.ts';
+import { keyOfSeed, makeSeed } from '../../src/team/keys/user-key.ts';
 import { readMessage, writeMessage } from '../../src/team/message/entries-message.ts';
 import { proofOf } from '../../src/team/message/proof.ts';
 import { subjectOf } from '../../src/team/message/subjects.ts';

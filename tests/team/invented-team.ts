@@ -1,9 +1,9 @@
 import type { DeviceId } from '../../src/journal/ids.ts';
 import { openTeamStore, type TeamStore } from '../../src/store/team/team-store.ts';
-import { keyOfSeed, makeSeed } from '../../src/team/access/credentials.ts';
 import { fetchNew } from '../../src/team/incoming/fetch.ts';
 import { type FetchResult, FROM_THE_BEGINNING, type Position } from '../../src/team/incoming/fetching.ts';
 import type { Member, Membership } from '../../src/team/incoming/membership.ts';
+import { keyOfSeed, makeSeed } from '../../src/team/keys/user-key.ts';
 import { type TeamId, teamIdSchema } from '../../src/team/message/team-id.ts';
 import { type SendResult, send } from '../../src/team/outgoing/send.ts';
 import { makeTeamKey, type TeamKey } from '../../src/team/seal/seal.ts';

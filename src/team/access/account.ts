@@ -1,5 +1,5 @@
 import { Algorithms, encodeAccount, encodeOperator } from '@nats-io/jwt';
-import { keyOfSeed } from './credentials.ts';
+import { keyOfSeed } from '../keys/user-key.ts';
 import type { ServerKeys } from './server-keys.ts';
 
 type Signing = Pick<ServerKeys, 'operator' | 'account' | 'system'>;

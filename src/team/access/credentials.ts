@@ -1,6 +1,6 @@
 import { Algorithms, encodeUser } from '@nats-io/jwt';
-import { createUser, fromPublic, fromSeed } from '@nats-io/nkeys';
 import type { Instant } from '../../domain/time/instant.ts';
+import { keyOfSeed } from '../keys/user-key.ts';
 import type { Rights } from '../message/rights.ts';
 import type { ServerKeys } from './server-keys.ts';
 
@@ -21,8 +21,6 @@ export interface Grant {
   readonly until: Instant | null;
 }
 
-export const keyOfSeed = (seed: string) => fromSeed(new TextEncoder().encode(seed));
-
 /** The account's word for a key: the server asks nobody else who that is. */
 export function grant(
   { account }: Pick<ServerKeys, 'account'>,
@@ -37,15 +35,3 @@ export function grant(
     { algorithm: Algorithms.v2, ...(until !== null && { exp: Math.floor(until / 1000) }) },
   );
 }
-
-/** Whether a signature (Ed25519) fits a user's key. */
-export function verifies(userKey: string, bytes: Uint8Array, signature: Uint8Array): boolean {
-  try {
-    return fromPublic(userKey).verify(bytes, signature);
-  } catch {
-    // No key at all.
-    return false;
-  }
-}
-
-export const makeSeed = (): string => new TextDecoder().decode(createUser().getSeed());

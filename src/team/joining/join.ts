@@ -1,5 +1,5 @@
 import { type Outcome, ok, type Refusal, refuse } from '../../domain/outcome.ts';
-import { keyOfSeed, makeSeed } from '../access/credentials.ts';
+import { keyOfSeed, makeSeed } from '../keys/user-key.ts';
 import { answerSubject, joinSubject } from '../message/subjects.ts';
 import type { Self, TeamState } from '../roster/team-state.ts';
 import { makeBoxKeys, openFor, publicBoxKey } from '../seal/box.ts';
@@ -69,5 +69,5 @@ async function ask({ invitation }: PendingJoin, wire: Wire, sealed: string): Pro
   if (!last.ok) return last;
   return last.value?.data === sealed
     ? ok(null)
-    : refuse('used', 'This invitation was used by another computer. Tell the owner, and ask for a new one.');
+    : refuse('used', 'This invitation was used on a different computer. Tell the owner, and ask for a new one.');
 }

@@ -1,7 +1,7 @@
 import { type Outcome, ok, type Refusal, refuse } from '../../domain/outcome.ts';
 import type { DeviceId } from '../../journal/ids.ts';
 import { accountWord } from '../access/account.ts';
-import { keyOfSeed } from '../access/credentials.ts';
+import { keyOfSeed } from '../keys/user-key.ts';
 import { keysPutOut } from '../roster/fold-roster.ts';
 import { openRoster } from '../roster/open-roster.ts';
 import type { TeamState } from '../roster/team-state.ts';

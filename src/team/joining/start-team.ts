@@ -1,6 +1,7 @@
 import { type Outcome, ok, type Refusal, refuse } from '../../domain/outcome.ts';
-import { grant, keyOfSeed, makeSeed } from '../access/credentials.ts';
+import { grant } from '../access/credentials.ts';
 import type { ServerKeys } from '../access/server-keys.ts';
+import { keyOfSeed, makeSeed } from '../keys/user-key.ts';
 import { ownerRights } from '../message/rights.ts';
 import { rosterSubject } from '../message/subjects.ts';
 import { rosterHash } from '../roster/roster-message.ts';

@@ -1,6 +1,6 @@
 import { type SignedHead, signedText } from '../../journal/signed-head.ts';
-import { keyOfSeed, verifies } from '../access/credentials.ts';
-import { bytesOfHex, hexOf } from './hex.ts';
+import { bytesOfHex, hexOf } from '../keys/hex.ts';
+import { keyOfSeed, verifies } from '../keys/user-key.ts';
 
 /** The end of a chain signed with the key that the server knows the device by: for browsers that have no Ed25519. */
 export const proofOf = (head: SignedHead, seed: string): string => hexOf(keyOfSeed(seed).sign(bytes(head)));

@@ -1,13 +1,11 @@
 import * as z from 'zod/mini';
 import { authorSchema, deviceIdSchema } from '../../journal/ids.ts';
 import { publicKeySchema } from '../../journal/signed-head.ts';
+import { boxKeySchema } from '../seal/box.ts';
 
 /** What a person does in the team. An owner's computer also lets in and puts out; the others differ in words alone. */
 export const roleSchema = z.enum(['owner', 'manager', 'buyer', 'bookkeeper']);
 export type Role = z.infer<typeof roleSchema>;
-
-/** A coordinate of a point on P-256, 32 bytes in base64url (RFC 7518, section 6.2.1). */
-const coordinate = z.string().check(z.regex(/^[A-Za-z0-9_-]{43}$/));
 
 /** What the team knows of a device: whose it is, and the public half of each of its keys. */
 export const rosterDeviceSchema = z.strictObject({
@@ -19,7 +17,6 @@ export const rosterDeviceSchema = z.strictObject({
   /** With which it signs the end of its chain; null where its browser can't. */
   signKey: z.nullable(publicKeySchema),
   /** For which a team key is sealed (ECDH on P-256). */
-  boxKey: z.strictObject({ x: coordinate, y: coordinate }),
+  boxKey: boxKeySchema,
 });
 export type RosterDevice = z.infer<typeof rosterDeviceSchema>;
-export type BoxKey = RosterDevice['boxKey'];

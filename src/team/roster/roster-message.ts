@@ -3,8 +3,8 @@ import { canonicalJson } from '../../journal/canonical-json.ts';
 import { hashOfText } from '../../journal/entry-hash.ts';
 import { authorSchema, deviceIdSchema, hashSchema } from '../../journal/ids.ts';
 import { valueOfLine } from '../../journal/strict-json.ts';
-import { keyOfSeed, verifies } from '../access/credentials.ts';
-import { bytesOfHex, hexOf } from '../message/hex.ts';
+import { bytesOfHex, hexOf } from '../keys/hex.ts';
+import { keyOfSeed, verifies } from '../keys/user-key.ts';
 import { teamIdSchema } from '../message/team-id.ts';
 import { rosterDeviceSchema } from './roster-device.ts';
 

@@ -1,8 +1,15 @@
 import { CompactEncrypt, compactDecrypt, errors } from 'jose';
-import type { BoxKey } from '../roster/roster-device.ts';
+import * as z from 'zod/mini';
 
 const WAY = { alg: 'ECDH-ES+A256KW', enc: 'A256GCM' } as const;
 const CURVE = { name: 'ECDH', namedCurve: 'P-256' } as const;
+
+/** A coordinate of a point on P-256, 32 bytes in base64url (RFC 7518, section 6.2.1). */
+const coordinate = z.string().check(z.regex(/^[A-Za-z0-9_-]{43}$/));
+
+/** The public half of a device's key. */
+export const boxKeySchema = z.strictObject({ x: coordinate, y: coordinate });
+type BoxKey = z.infer<typeof boxKeySchema>;
 
 /** A pair of keys of a device; the private half can't be taken out of the browser. */
 export function makeBoxKeys(): Promise<CryptoKeyPair> {

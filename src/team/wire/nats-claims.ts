@@ -2,8 +2,8 @@ import { decode, encodeUser } from '@nats-io/jwt';
 import { jwtAuthenticator, wsconnect } from '@nats-io/nats-core';
 import * as z from 'zod/mini';
 import { type Outcome, ok, refuse } from '../../domain/outcome.ts';
-import { keyOfSeed, makeSeed } from '../access/credentials.ts';
 import type { ServerKeys } from '../access/server-keys.ts';
+import { keyOfSeed, makeSeed } from '../keys/user-key.ts';
 import { asked } from './nats-refusal.ts';
 import type { ClaimsWire, WireRefusal } from './wire.ts';
 
