@@ -24,6 +24,7 @@ const SECTIONS: Record<SetupSection, string> = {
   sites: 'sale sites: their venues, and where on their pages a value was pointed at; optional',
   books: 'account names, and which costs are part of a car’s cost; optional',
   vendors: 'who sends bills, and when each wants to be paid',
+  certificates: 'resale certificates by state, and the venues that have each on file; optional',
 };
 
 /**

@@ -31,6 +31,7 @@ const COSTS: Readonly<Record<CostKind, string>> = {
   recon: 'Recon',
   interest: 'Floor-plan interest',
   'floor-fee': 'Lender’s fees',
+  'sales-tax': 'Sales tax paid',
   other: 'Other costs',
 };
 
@@ -70,7 +71,8 @@ export function AccountsPart({ part }: { part: SetupPart }) {
         <legend>Part of a car’s cost</legend>
         <p class="quiet setup-prose">
           A checked cost stays with the car until it sells. An unchecked cost is an expense right away, under its own
-          account.
+          account. Uncheck sales tax where it can be refunded: it then stands under its own account until the refund
+          comes.
         </p>
         {COST_KINDS.map((kind) => (
           <div key={kind} class="row">
@@ -80,7 +82,7 @@ export function AccountsPart({ part }: { part: SetupPart }) {
               onCommit={(part) =>
                 commit(
                   { treatment: { ...books.treatment, [kind]: part ? 'inventory' : 'expense' } },
-                  `${COSTS[kind]}: ${part ? 'part of the car’s cost' : 'an expense right away'}.`,
+                  `${COSTS[kind]}: ${part ? 'part of the car’s cost' : kind === 'sales-tax' ? 'to be refunded' : 'an expense right away'}.`,
                 )
               }
             />

@@ -13,6 +13,7 @@ export const PART_TITLES = [
   { part: 'after', label: 'After the sale' },
   { part: 'estimating', label: 'Estimating' },
   { part: 'sites', label: 'Sites' },
+  { part: 'certificates', label: 'Certificates' },
   { part: 'accounts', label: 'Accounts' },
   { part: 'file', label: 'Setup file' },
 ] as const;

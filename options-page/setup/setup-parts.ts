@@ -24,6 +24,7 @@ const SECTIONS: Readonly<Record<PartId, readonly SetupSection[]>> = {
   after: ['venues'],
   estimating: ['estimation'],
   sites: ['sites'],
+  certificates: ['certificates'],
   accounts: ['books'],
   file: [],
 };
@@ -53,6 +54,8 @@ export function partState(part: SetupPart, setup: Setup): string {
       return setup.feeSchedules.length === 0 ? 'none yet' : String(setup.feeSchedules.length);
     case 'recon':
       return setup.reconTemplates?.length ? String(setup.reconTemplates.length) : '';
+    case 'certificates':
+      return setup.certificates?.length ? String(setup.certificates.length) : '';
     case 'titles':
       return String(setup.titles.length);
     default:

@@ -4,6 +4,7 @@ import { AccountsPart } from './accounts-part.tsx';
 import { AfterPart } from './after/after-part.tsx';
 import { AlertsPart } from './alerts/alerts-part.tsx';
 import { BusyPart } from './busy/busy-part.tsx';
+import { CertificatesPart } from './certificates-part.tsx';
 import { CostsPart } from './costs-part.tsx';
 import { EstimatingPart } from './estimating-part.tsx';
 import { FeesPart } from './fees/fees-part.tsx';
@@ -74,6 +75,8 @@ function Part({ part }: { part: SetupPart }) {
       return <EstimatingPart part={part} />;
     case 'sites':
       return <Lazy load={loadSites} props={{ part }} />;
+    case 'certificates':
+      return <CertificatesPart part={part} />;
     case 'accounts':
       return <AccountsPart part={part} />;
     case 'file':

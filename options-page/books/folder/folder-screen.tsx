@@ -1,6 +1,9 @@
+import { venuePlaces } from '../../../src/domain/after-sale/venue-place.ts';
 import type { PurchaseFolder } from '../../../src/domain/books/folder/folder.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
+import { certificateFault } from '../../../src/domain/setup/certificate.ts';
+import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { folderName } from '../../../src/views/books/folder-name.ts';
 import { dateInWords } from '../../../src/views/words/date-words.ts';
 import { STAGE_WORDS } from '../folder-list.tsx';
@@ -17,6 +20,7 @@ import { SettlementsPart } from './settlements-part.tsx';
 /** One purchase: expected beside actual, what was paid, what is missing, how it went away. */
 export function FolderScreen({ id }: { id: string }) {
   const { folders } = useBooks();
+  const { setup } = useWorkspace();
   const folder = folders.find(({ lot }) => lot === id);
   if (folder === undefined) {
     return (
@@ -28,9 +32,18 @@ export function FolderScreen({ id }: { id: string }) {
       </section>
     );
   }
+  const fault =
+    folder.won === null || folder.stage === 'undone'
+      ? null
+      : certificateFault(venuePlaces(setup)(folder.facts).venue, setup.certificates ?? [], folder.won.date);
   return (
     <>
       <FolderHead folder={folder} />
+      {fault !== null && (
+        <p class="note warning">
+          {fault} <a href="#/setup/certificates">Certificates</a>
+        </p>
+      )}
       {folder.stage === 'not-won' && isBookedAsWon(folder) && (
         <p class="note warning">
           The result no longer says this lot was won, but amounts are recorded for it. Undo those, or correct the

@@ -12,7 +12,7 @@ import { saveFile } from '../../../src/ui/save-file.ts';
 import { Ledger } from '../../../src/ui/tables/ledger.tsx';
 import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
-import { payablesOf, paymentsBy } from '../../../src/views/books/payables-of.ts';
+import { payablesOf, paymentsBy, termsBy } from '../../../src/views/books/payables-of.ts';
 import { dateInWords } from '../../../src/views/words/date-words.ts';
 import { decoded } from '../decoded.ts';
 import { SearchBox } from '../search-box.tsx';
@@ -46,6 +46,7 @@ export function PayablesPart({ wanted }: { wanted: string }) {
     const kept = await saveSetup({ vendors: next });
     say(kept.ok ? `Terms of ${nameOf(name)} saved.` : kept.message, kept.ok ? kept.value.entry : undefined);
   };
+  const inForce = termsBy(setup);
   const termsInput = (name: string) => (
     <ReadInput<Terms>
       label={`Terms of ${nameOf(name)}`}
@@ -121,7 +122,7 @@ export function PayablesPart({ wanted }: { wanted: string }) {
                   term: 'terms',
                   class: 'wide-only',
                   cell: (one) => {
-                    const terms = termsOf(one.vendor);
+                    const terms = inForce.get(one.vendor);
                     return (
                       <>
                         <span class="no-print">{termsInput(one.vendor)}</span>

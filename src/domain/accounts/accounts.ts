@@ -33,6 +33,7 @@ const accountsSchema = z.strictObject({
   recon: name('Expenses:Vehicles:Recon'),
   interest: name('Expenses:FloorPlan:Interest'),
   'floor-fee': name('Expenses:FloorPlan:Fees'),
+  'sales-tax': name('Assets:SalesTax:Refundable'),
   other: name('Expenses:Vehicles:Other'),
 });
 export type AccountNames = z.infer<typeof accountsSchema>;
@@ -51,6 +52,7 @@ const treatment = (fallback: 'inventory' | 'expense') =>
 /**
  * What is part of a car's cost, and what is an expense at once: price, fees, freight and recon bring the car to the state
  * and the place in which it is sold (ASC 330-10-30-1; for tax, 26 CFR 1.471-3(b)); interest and the lender's fees do not.
+ * Sales tax that was paid stays with the car, unless it can be had back: then it is an asset until it comes.
  */
 const treatmentSchema = z.strictObject({
   hammer: treatment('inventory'),
@@ -59,6 +61,7 @@ const treatmentSchema = z.strictObject({
   recon: treatment('inventory'),
   interest: treatment('expense'),
   'floor-fee': treatment('expense'),
+  'sales-tax': treatment('inventory'),
   other: treatment('inventory'),
 } satisfies Record<CostKind, unknown>);
 export type Treatment = z.infer<typeof treatmentSchema>;

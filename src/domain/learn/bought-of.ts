@@ -39,7 +39,7 @@ export function boughtOf(
     transport,
     recon: billed('recon'),
     interest: billed('interest', 'floor-fee'),
-    other: billed('other') ?? cents(0),
+    other: billed('other', 'sales-tax') ?? cents(0),
     allIn: whole.length === parts.length ? sumCents(whole) : null,
     days: Math.max(0, daysBetween(from, until)),
     sold: stage === 'sold',

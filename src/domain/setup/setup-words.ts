@@ -20,11 +20,13 @@ export const SECTION_WORDS: Readonly<Record<SetupSection, string>> = {
   sites: 'Sites',
   books: 'Accounts',
   vendors: 'Vendors',
+  certificates: 'Certificates',
 };
 
 /** One element of a list, by the list's key. */
 const ELEMENT_WORDS: Readonly<Record<string, string>> = {
   venues: 'venue',
+  certificates: 'certificate',
   feeSchedules: 'fee schedule',
   editions: 'rates',
   tables: 'table',

@@ -6,6 +6,7 @@ import { correctionsSchema } from '../correction/corrections.ts';
 import { feeScheduleSchema } from '../fees/fee-schedule.ts';
 import { estimationSchema } from '../retail/estimation.ts';
 import { alertRulesSchema } from './alert-rules.ts';
+import { certificateSchema } from './certificate.ts';
 import { profitRulesSchema, standingCostsSchema, titleBrandSchema, undoneSchema } from './money-rules.ts';
 import { reconTemplateSchema } from './recon-template.ts';
 import { sitesSchema } from './site.ts';
@@ -43,6 +44,8 @@ export const setupSectionsSchema = z.strictObject({
   books: z.optional(bookkeepingSchema),
   /** Haulers, shops and others who send bills, and when they want to be paid. */
   vendors: z.optional(z.array(vendorSchema).check(z.maxLength(500))),
+  /** Resale certificates; absent until the dealer enters one. */
+  certificates: z.optional(z.array(certificateSchema).check(distinctIds)),
 });
 export type Setup = z.infer<typeof setupSectionsSchema>;
 export type SetupSection = keyof Setup;

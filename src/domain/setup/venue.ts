@@ -3,6 +3,7 @@ import { positiveCentsSchema, ZERO } from '../money/cents.ts';
 import { incrementsSchema } from '../price/increments.ts';
 import { zoneSchema } from '../time/zone.ts';
 import { afterSaleRulesSchema } from './after-sale-rules.ts';
+import { stateSchema } from './certificate.ts';
 
 /** What it costs to bring a car home from a venue, unless a lot has its own quote. */
 export const transportRuleSchema = z.discriminatedUnion('kind', [
@@ -24,6 +25,8 @@ export const venueSchema = z.strictObject({
   feeScheduleIds: z.array(z.string()).check(z.describe('ids of the fee schedules that a buyer pays here')),
   increments: incrementsSchema,
   transport: transportRuleSchema,
+  /** Absent where nobody has said. */
+  state: z.optional(stateSchema.check(z.describe('the state in which it sells, for resale certificates'))),
   /** Said by the dealer, so that $0 is a figure and not a blank. */
   noBuyFees: z.optional(
     z.literal(true).check(z.describe('a buyer pays no fee here; without it, a venue with no fees gets no max bid')),

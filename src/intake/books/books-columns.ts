@@ -114,7 +114,7 @@ export const LINE_COLUMNS: readonly OutColumn<FolderLineRow>[] = [
   ...carColumns<FolderLineRow>(({ folder }) => folder.facts),
   {
     heading: 'Kind',
-    means: 'hammer, fee, transport, recon, interest, floor-fee or other.',
+    means: 'hammer, fee, transport, recon, interest, floor-fee, sales-tax or other.',
     cell: ({ line }) => text(line.cost),
   },
   { heading: 'Line', means: 'As expected, or the bill’s description.', cell: ({ line }) => text(line.label) },

@@ -1,6 +1,8 @@
 import type { CostKind } from '../../domain/accounts/cost-kind.ts';
 
 const COSTS: readonly (readonly [CostKind, RegExp])[] = [
+  // A fee for papers about the tax is a fee.
+  ['sales-tax', /\b(?:sales|use|state|city|county) tax\b(?!.*\b(?:fee|certificate|exempt\w*)\b)/],
   ['interest', /\binterest\b/],
   ['floor-fee', /\b(?:floor ?plan|curtailment)\b/],
   ['transport', /\b(?:transport\w*|freight|ship\w*|haul\w*|delivery)\b/],

@@ -8,5 +8,6 @@ export const COST_WORDS: Readonly<Record<CostKind, string>> = {
   recon: 'Recon',
   interest: 'Floor-plan interest',
   'floor-fee': 'Lender’s fee',
+  'sales-tax': 'Sales tax',
   other: 'Something else',
 };

@@ -81,6 +81,28 @@ test('of an undone purchase, a fee that was paid at once is lost, and one that w
   expect(Object.fromEntries(after('owed'))).toEqual({});
 });
 
+test('sales tax that was paid is part of the car’s cost, or, as the dealer says, stands apart until it comes back', () => {
+  const tax = {
+    key: 't',
+    cost: 'sales-tax',
+    label: 'Sales tax',
+    cents: dollars(780),
+    date: day('2026-03-09'),
+  } as const;
+  const back = { ...tax, key: 'u', cents: dollars(-780), date: day('2026-06-01'), paid: 'bank' } as const;
+  const car = { ...CAR, costs: [{ ...tax, paid: 'bank' as const }], floor: [] };
+  expect(Object.fromEntries(balances(lotTransactions(car, treatment)))).toEqual({
+    inventory: dollars(780),
+    bank: dollars(-780),
+  });
+  const refundable = { ...treatment, 'sales-tax': 'expense' as const };
+  expect(Object.fromEntries(balances(lotTransactions(car, refundable)))).toEqual({
+    'sales-tax': dollars(780),
+    bank: dollars(-780),
+  });
+  expect([...balances(lotTransactions({ ...car, costs: [...car.costs, back] }, refundable))]).toEqual([]);
+});
+
 describe('any life of a car', () => {
   test('balances, transaction by transaction and account by account', () => {
     fc.assert(

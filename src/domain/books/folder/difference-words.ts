@@ -33,6 +33,7 @@ const NOT_YET: Readonly<Record<CostKind, string>> = {
   recon: 'No bill yet; it may not be needed.',
   interest: 'Not billed yet.',
   'floor-fee': 'Not billed yet.',
+  'sales-tax': 'No bill yet.',
   other: 'No bill yet.',
 };
 
