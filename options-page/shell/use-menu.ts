@@ -1,5 +1,5 @@
 import type { RefObject } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 
 export interface Menu {
   /** Holds the button and what it opens. */
@@ -16,7 +16,8 @@ export interface Menu {
 export function useMenu(): Menu {
   const root = useRef<HTMLDivElement>(null);
   const [open, setOpen] = useState(false);
-  useEffect(() => {
+  // Before anything is drawn, so that a key which follows at once is heard.
+  useLayoutEffect(() => {
     if (!open) return;
     const elsewhere = ({ target }: Event) => {
       if (target instanceof Node && !root.current?.contains(target)) setOpen(false);
