@@ -117,7 +117,7 @@ describe('a replay', () => {
 
   test('sees nothing that was written down later: facts planted in the future change no line before them', () => {
     const whole = replayed(lots, evidence, ['win', 'recon', 'days', 'retailLevel']);
-    for (const week of [20, 60]) {
+    for (const week of [40]) {
       const cut = instant(lots[0] === undefined ? 0 : lots[0].past.forecast.at + week * 7 * DAY);
       const early = lots.filter(({ past }) => past.forecast.at < cut);
       // As the journal stood then: of the cars that had been bought, nothing that came later.
