@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
 import { incrementsSchema } from '../../../src/domain/price/increments.ts';
 
-const bands = (...pairs: readonly (readonly [from: number, step: number])[]) =>
+type Pair = readonly [from: number, step: number];
+const bands = (...pairs: readonly Pair[]) =>
   incrementsSchema.safeParse(pairs.map(([fromCents, stepCents]) => ({ fromCents, stepCents })));
-const reasons = (...pairs: Parameters<typeof bands>) => bands(...pairs).error?.issues.map(({ message }) => message);
+const reasons = (...pairs: readonly Pair[]) => bands(...pairs).error?.issues.map(({ message }) => message);
 
 test('bands that begin at 0 and rise are taken, one alone too', () => {
   expect(bands([0, 2500]).success).toBe(true);
