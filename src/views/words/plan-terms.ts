@@ -46,8 +46,7 @@ export const PLAN_TERMS = {
   },
   'worth-of-place': {
     term: 'One more place is worth',
-    meaning:
-      'How much the expected profit grows with room for one more car. It is zero while places are not short.',
+    meaning: 'How much the expected profit grows with room for one more car. It is zero while places are not short.',
     from: 'The plan made again with that place.',
   },
   'prices-higher': {
