@@ -110,6 +110,26 @@ test('a server that was put back to an older copy gets again what it lost, and e
   for (const name of ['manager', 'bookkeeper']) expect(await ends(name)).toEqual(await ends('buyer'));
 });
 
+test('a server that is full says so, and takes what was not sent once it has room again', async () => {
+  const one = await begin();
+  await write(0, 'before');
+  await meet(one, 0);
+  const connection = await one.keeper();
+  const { streams } = await jetstreamManager(connection);
+  const roomFor = (max_bytes: number) => streams.update(streamOf(TEAM), { max_bytes });
+  await roomFor((await streams.info(streamOf(TEAM))).state.bytes + 100);
+  await write(0, 'no room for it');
+  const wire = await one.connect(at(team, 0).device);
+  expect((await at(team, 0).send(wire)).stopped).toMatchObject({ reason: 'full' });
+  await wire.close();
+  expect(await stored(one)).toBe(1);
+  await roomFor(-1);
+  await connection.close();
+  for (const who of [0, 1]) await meet(one, who);
+  expect(await stored(one)).toBe(2);
+  expect(await ends('manager')).toEqual(await ends('buyer'));
+});
+
 test('three servers, the leader killed in the middle of writing: every message once, in order', async () => {
   const one = await begin(3);
   const connection = await one.keeper();

@@ -9,6 +9,7 @@ import { keepRights, putOut } from '../../src/team/joining/put-out.ts';
 import { newTeam, startTeam } from '../../src/team/joining/start-team.ts';
 import { subjectOf } from '../../src/team/message/subjects.ts';
 import { readRoster } from '../../src/team/roster/read-roster.ts';
+import type { Role } from '../../src/team/roster/roster-device.ts';
 import type { TeamState } from '../../src/team/roster/team-state.ts';
 import { connectToClaims } from '../../src/team/wire/nats-claims.ts';
 import type { Wire } from '../../src/team/wire/wire.ts';
@@ -44,8 +45,8 @@ afterAll(async () => {
 
 const owned = () => owner as TeamState & { owner: NonNullable<TeamState['owner']> };
 
-async function invited(name: string): Promise<string> {
-  const { state, text } = await invite(owned(), 'Cottonwood', { name, role: 'manager' }, { now: now(), random });
+async function invited(name: string, role: Role = 'manager'): Promise<string> {
+  const { state, text } = await invite(owned(), 'Cottonwood', { name, role }, { now: now(), random });
   owner = state;
   return text;
 }
@@ -64,8 +65,8 @@ async function answered(): Promise<readonly string[]> {
   return done.letIn.map(({ name }) => name);
 }
 
-async function joined(name: string, digit: number): Promise<TeamState> {
-  const { guest, pending } = await asGuest(await invited(name), digit);
+async function joined(name: string, digit: number, role?: Role): Promise<TeamState> {
+  const { guest, pending } = await asGuest(await invited(name, role), digit);
   expect(value(await join(pending, guest))).toBeNull();
   expect(await answered()).toEqual([name]);
   const state = value(await join(pending, guest));
@@ -138,6 +139,16 @@ test('only an owner invites and puts out, and an owner is not put out', async ()
   expect(await putOut(second, wire, testDevice(1), 0)).toMatchObject({ reason: 'not-owner' });
   expect(await putOut(owner, wire, testDevice(1), 0)).toMatchObject({ reason: 'owner' });
   expect(await putOut(owner, wire, testDevice(9), 0)).toMatchObject({ reason: 'no-such-device' });
+});
+
+test('a second owner puts out as the first does', async () => {
+  const [second, leaving] = [await joined('second owner', 7, 'owner'), await joined('leaving', 8)];
+  const theirs = await enter(second);
+  const { state } = value(await readRoster(second, theirs));
+  const after = value(await putOut(state, theirs, leaving.device, 0));
+  owner = value(await readRoster(owner, wire)).state;
+  expect(owner.keys[0]?.number).toBe(after.keys[0]?.number);
+  expect(owner.roster).toEqual(after.roster);
 });
 
 test('an invitation of yesterday is refused by who reads it and by the server', async () => {
