@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import { type Month, monthInWords } from '../../../src/domain/books/month.ts';
 import {
+  type AgainstMax,
   REVIEW_BY,
   type ReviewBy,
   type ReviewGroup,
@@ -100,14 +101,28 @@ function nameOf(key: string, by: ReviewBy): string {
 const share = (value: number | null) => (value === null ? '–' : `${Math.round(value * 100)}%`);
 const money = (value: Cents | null) => (value === null ? '–' : formatMoney(value, { cents: 'never' }));
 
+const exact = (value: Cents) => formatMoney(value);
+const averageOf = (sum: Cents, of: number) =>
+  of < 2 ? '' : `, ${formatMoney(cents(Math.round(sum / of)))} on average`;
+
 /** The few numbers that are asked for first. */
 function Figures({ all }: { all: ReviewGroup }) {
   return (
     <dl class="review-figures">
-      <Figure what="Won" value={`${all.won} of ${all.won + all.lost}`} note={share(all.winRate)} />
-      <Figure what="Hammer" value={money(all.hammer)} note={`of ${countWords(all.won, 'car', 'cars')} won`} />
-      <Figure what="All-in" value={money(all.allIn)} note={`recorded for ${all.billed} of them`} />
+      <Figure what="Won" value={`${all.won} of ${all.won + all.lost}`} note={wonWords(all)} />
+      <Figure
+        what="Hammer"
+        value={exact(all.hammer)}
+        note={`of ${countWords(all.won, 'car', 'cars')} won${averageOf(all.hammer, all.won)}`}
+      />
+      <Figure
+        what="All-in"
+        value={exact(all.allIn)}
+        note={`recorded for ${all.billed} of them${averageOf(all.allIn, all.billed)}`}
+      />
       <Figure what="Tied up" value={money(all.tiedUp)} note={tiedUpWords(all)} />
+      <Figure what="Wins against max" value={leftWords(all.wins)} note={againstWords(all.wins)} />
+      <Figure what="Losses against max" value={leftWords(all.losses)} note={againstWords(all.losses)} />
       <Figure
         what="Gross on cars sold"
         value={money(all.actualGross)}
@@ -120,6 +135,25 @@ function Figures({ all }: { all: ReviewGroup }) {
       />
     </dl>
   );
+}
+
+/** The rate counts purchases that stand, so canceled ones are named beside it. */
+const wonWords = ({ winRate, canceled }: ReviewGroup) =>
+  `${share(winRate)}${canceled === 0 ? '' : `; ${countWords(canceled, 'canceled sale', 'canceled sales')} left out`}`;
+
+/** What was left up to the max bids: on losses, what a bid up to max could still have tried for. */
+const leftWords = ({ under, left }: AgainstMax) => (under === 0 ? '–' : `${formatMoney(left)} left under`);
+
+/** Under, at and over max apart: one average over all would hide both. */
+function againstWords({ under, leftEach, at, over, overEach, notCompared }: AgainstMax): string {
+  return [
+    leftEach !== null && `${under} under max${under === 1 ? '' : `, ${formatMoney(leftEach)} each on average`}`,
+    at > 0 && `${at} at max`,
+    overEach !== null && `${over} over max by ${formatMoney(overEach)}${over === 1 ? '' : ' on average'}`,
+    notCompared > 0 && `${notCompared} without a price or a max bid`,
+  ]
+    .filter((words) => words !== false)
+    .join('; ');
 }
 
 /** Cars whose cost nobody knows are named, not guessed. */
@@ -159,6 +193,19 @@ function columnsFor(by: ReviewBy, words: (key: string) => string): readonly Sort
     cell: (row) => money(row[key]),
     total: (rows) => money(cents(rows.reduce((sum, row) => sum + (row[key] ?? 0), 0))),
   });
+  const against = (whose: 'wins' | 'losses', side: 'under' | 'over'): SortColumn<ReviewGroup> => {
+    const average = ({ [whose]: { leftEach, overEach } }: ReviewGroup) => (side === 'under' ? leftEach : overEach);
+    return {
+      key: `${whose}-${side}`,
+      label: `${whose === 'wins' ? 'Won' : 'Lost'} ${side} max, avg.`,
+      number: true,
+      by: average,
+      cell: (row) => {
+        const of = average(row);
+        return of === null ? '–' : `${formatMoney(of)} × ${row[whose][side]}`;
+      },
+    };
+  };
   return [
     { key: 'key', label: BY_WORDS[by], by: ({ key }) => key, cell: ({ key }) => words(key) },
     count('lots', 'Lots'),
@@ -186,13 +233,10 @@ function columnsFor(by: ReviewBy, words: (key: string) => string): readonly Sort
       by: ({ paidOfMax }) => paidOfMax,
       cell: ({ paidOfMax }) => share(paidOfMax),
     },
-    {
-      key: 'lost-by',
-      label: 'Outbid by',
-      number: true,
-      by: ({ lostBy }) => lostBy,
-      cell: ({ lostBy }) => money(lostBy),
-    },
+    against('wins', 'under'),
+    against('wins', 'over'),
+    against('losses', 'under'),
+    against('losses', 'over'),
     count('openDisputes', 'Disputes'),
     amount('disputed', 'Disputed $'),
     amount('expectedGross', 'Expected gross'),

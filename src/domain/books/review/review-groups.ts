@@ -33,6 +33,20 @@ export interface ReviewLot {
 export const REVIEW_BY = ['week', 'month', 'venue', 'buyer'] as const;
 export type ReviewBy = (typeof REVIEW_BY)[number];
 
+/** Hammer prices beside max bids: under, at and over the max bid are three groups, whose averages are never mixed. */
+export interface AgainstMax {
+  readonly under: number;
+  /** What was left up to the max bid, together and on average; null where none is under. */
+  readonly left: Cents;
+  readonly leftEach: Cents | null;
+  readonly at: number;
+  readonly over: number;
+  /** By how much they went over, on average; null where none did. */
+  readonly overEach: Cents | null;
+  /** Without a price or a max bid, so nothing can be said of them. */
+  readonly notCompared: number;
+}
+
 /** One line of the review. */
 export interface ReviewGroup {
   readonly key: string;
@@ -59,8 +73,9 @@ export interface ReviewGroup {
   readonly tiedUpUnknown: number;
   /** Hammer prices of wins as a share of their max bids; null where no max bid is known. */
   readonly paidOfMax: number | null;
-  /** By how much those who won the others went over our max bid, on average; below zero when they stayed under it. */
-  readonly lostBy: Cents | null;
+  /** Hammer prices of wins that stand and of losses, each held against the max bid of that moment. */
+  readonly wins: AgainstMax;
+  readonly losses: AgainstMax;
   readonly openDisputes: number;
   readonly disputed: Cents;
   readonly sold: number;
@@ -93,7 +108,6 @@ export function reviewGroup(key: string, lots: readonly ReviewLot[]): ReviewGrou
   const priced = won.flatMap(({ hammer, maxBid }) =>
     hammer === null || maxBid === null || maxBid === 0 ? [] : [{ hammer, maxBid }],
   );
-  const beaten = lost.flatMap(({ hammer, maxBid }) => (hammer === null || maxBid === null ? [] : [hammer - maxBid]));
   const sold = lots.flatMap(({ expectedGross, actualGross }) =>
     expectedGross === null || actualGross === null ? [] : [{ expectedGross, actualGross }],
   );
@@ -117,12 +131,31 @@ export function reviewGroup(key: string, lots: readonly ReviewLot[]): ReviewGrou
       priced.length === 0
         ? null
         : total(priced.map(({ hammer }) => hammer)) / total(priced.map(({ maxBid }) => maxBid)),
-    lostBy: beaten.length === 0 ? null : cents(Math.round(total(beaten) / beaten.length)),
+    wins: againstMax(won),
+    losses: againstMax(lost),
     openDisputes: total(lots.map((lot) => lot.openDisputes)),
     disputed: cents(total(lots.map((lot) => lot.disputed))),
     sold: sold.length,
     expectedGross: sold.length === 0 ? null : cents(total(sold.map((lot) => lot.expectedGross))),
     actualGross: sold.length === 0 ? null : cents(total(sold.map((lot) => lot.actualGross))),
+  };
+}
+
+/** Averages are to the cent, half up. */
+function againstMax(lots: readonly ReviewLot[]): AgainstMax {
+  const left = lots.flatMap(({ hammer, maxBid }) => (hammer === null || maxBid === null ? [] : [maxBid - hammer]));
+  const under = left.filter((each) => each > 0);
+  const over = left.filter((each) => each < 0);
+  const each = (some: readonly number[], sign: 1 | -1) =>
+    some.length === 0 ? null : cents(Math.round((sign * total(some)) / some.length));
+  return {
+    under: under.length,
+    left: cents(total(under)),
+    leftEach: each(under, 1),
+    at: left.length - under.length - over.length,
+    over: over.length,
+    overEach: each(over, -1),
+    notCompared: lots.length - left.length,
   };
 }
 

@@ -59,7 +59,16 @@ test('a week of bids comes to its counts, its money and its averages, and a canc
     tiedUpUnknown: 1,
     tiedUp: dollars(9500),
     paidOfMax: 18_900 / 21_000,
-    lostBy: dollars(250),
+    wins: { under: 2, left: dollars(2100), leftEach: dollars(1050), at: 0, over: 0, overEach: null, notCompared: 0 },
+    losses: {
+      under: 1,
+      left: dollars(500),
+      leftEach: dollars(500),
+      at: 0,
+      over: 1,
+      overEach: dollars(1000),
+      notCompared: 0,
+    },
     openDisputes: 1,
     disputed: dollars(800),
     sold: 1,
@@ -71,7 +80,7 @@ test('a week of bids comes to its counts, its money and its averages, and a canc
     lots: 1,
     winRate: 0,
     paidOfMax: null,
-    lostBy: null,
+    losses: { under: 0, leftEach: null, overEach: null, notCompared: 1 },
     actualGross: null,
   });
   expect(reviewGroups(lots, 'month').map(({ key }) => key)).toEqual(['2026-11']);
