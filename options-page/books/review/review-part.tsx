@@ -30,6 +30,17 @@ const DAYS = [
   { value: '366', label: 'the last 366 days' },
 ];
 
+/** Columns of the second table: all of them beside each other are wider than a screen. */
+const MONEY: ReadonlySet<string> = new Set([
+  'hammer',
+  'allIn',
+  'tiedUp',
+  'openDisputes',
+  'disputed',
+  'expectedGross',
+  'actualGross',
+]);
+
 /** What was won and lost, what it cost, what is tied up, and whether it went as expected. */
 export function ReviewPart() {
   const { setup } = useWorkspace();
@@ -75,16 +86,19 @@ export function ReviewPart() {
           <GrossPicture groups={groups} nameOf={words} />
         </div>
       )}
-      <SortTable
-        key={by}
-        label={`Won and lost by ${BY_WORDS[by].toLowerCase()}`}
-        columns={columnsFor(by, words)}
-        rows={groups}
-        rowKey={({ key }) => key}
-        first={by === 'week' || by === 'month' ? '-key' : '-hammer'}
-        totalLabel="Total"
-        empty="No results in this period."
-      />
+      {(['bids', 'money'] as const).map((which) => (
+        <div key={`${by} ${which}`} class="review-table">
+          <SortTable
+            label={`${which === 'bids' ? 'Won and lost' : 'Money'} by ${BY_WORDS[by].toLowerCase()}`}
+            columns={columnsFor(by, words).filter(({ key }) => key === 'key' || MONEY.has(key) === (which === 'money'))}
+            rows={groups}
+            rowKey={({ key }) => key}
+            first={by === 'week' || by === 'month' ? '-key' : which === 'bids' ? '-won' : '-hammer'}
+            totalLabel="Total"
+            empty="No results in this period."
+          />
+        </div>
+      ))}
       <p class="quiet small prose">
         Gross is the sale price less the car’s bills. It leaves out pack, overhead and the cost of selling. It is not an
         income statement; your accountant makes that.
