@@ -42,9 +42,17 @@ function cellsOf(lines: readonly string[]): readonly (readonly string[])[] | nul
   const data = lines.filter((line) => !isRule(line));
   const starts = rule === undefined ? blankColumns(data) : [...rule.matchAll(/[-=_]{2,}/g)].map((match) => match.index);
   if (starts.length < LEAST_COLUMNS || data.length < LEAST_ROWS - 1) return null;
-  return data.map((line) =>
-    starts.map((start, at) => line.slice(at === 0 ? 0 : start, starts[at + 1] ?? line.length).trim()),
-  );
+  return data.map((line) => {
+    const cuts = starts.map((start, at) => (at === 0 ? 0 : cutBefore(line, start, starts[at - 1] ?? 0)));
+    return cuts.map((cut, at) => line.slice(cut, cuts[at + 1] ?? line.length).trim());
+  });
+}
+
+/** Where a column is cut in a line: never within a word that reaches over its edge. */
+function cutBefore(line: string, start: number, least: number): number {
+  let cut = start;
+  while (cut > least + 1 && /\S/.test(line[cut] ?? ' ') && /\S/.test(line[cut - 1] ?? ' ')) cut--;
+  return cut > least + 1 ? cut : start;
 }
 
 /** Where each column begins: after blanks that run through every line. */
@@ -66,7 +74,7 @@ function blankColumns(lines: readonly string[]): readonly number[] {
 function partsOf(line: string): readonly string[] {
   return line
     .replace(/ ?\.{3,} */g, ': ')
-    .split(/ {3,}/)
+    .split(/(?<!:) {3,}/)
     .map((part) => part.trim())
     .filter((part) => part !== '' && !/^[-=_*~#]{3,}$/.test(part));
 }

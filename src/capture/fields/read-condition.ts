@@ -1,5 +1,5 @@
 import { cleanLine } from '../dom/clean-text.ts';
-import { labelRoles } from '../roles/label-roles.ts';
+import { canNameFact, labelRoles } from '../roles/label-roles.ts';
 import type { FieldReader } from './field-reader.ts';
 import { isPlainValue } from './plain-value.ts';
 
@@ -11,9 +11,9 @@ const PLAINLY =
 export const readCondition: FieldReader = ({ pairs }, into) => {
   const parts: { label: string; value: string; plainly: boolean }[] = [];
   for (const pair of pairs) {
-    const { fact, money } = labelRoles(pair.label);
+    const { fact } = labelRoles(pair.label);
     const weight = fact.get('condition') ?? 0;
-    if (weight === 0 || money.size > 0 || (pair.prose && pair.how !== 'colon')) continue;
+    if (weight === 0 || !canNameFact(pair.label, pair.value) || (pair.prose && pair.how !== 'colon')) continue;
     const value = cleanLine(pair.value);
     if (!isPlainValue(value, LONGEST) || parts.some((part) => part.value.includes(value))) continue;
     const label = pair.label.replace(/\s*:$/, '');

@@ -1,5 +1,5 @@
 import type { Candidates } from '../draft/candidates.ts';
-import { labelRoles } from '../roles/label-roles.ts';
+import { canNameFact, labelRoles } from '../roles/label-roles.ts';
 import type { Line } from '../text/lines.ts';
 import { type Pair, pairText } from '../text/pair.ts';
 import type { FieldReader } from './field-reader.ts';
@@ -9,7 +9,7 @@ const NUMBER =
   /^(?:no\.?|nr\.?|number|n ?[°ºo]|#)?\s?#?\s?((?:\p{Lu} )?(?=[\p{L}\-/.#]{0,6}\d)[\p{L}\d][\p{L}\d\-/.]{0,19})(?=$|[\s,:;)|\n(]|\.$)/iu;
 const WORD = String.raw`(?:lot|item|lote|los)(?: ?(?:#|no\.?|number|num\.?|n ?[°ºo]|nr\.?))?`;
 const IN_LINE = new RegExp(
-  String.raw`(?<![\p{L}\d-])${WORD}:? #?((?:[A-Z]{1,3}-?)?\d[\dA-Z-]{0,9}[A-Z]?|[A-Z]{1,3}-\d{1,6})(?![\p{L}\d]|[.,:]\d|,\d)`,
+  String.raw`(?<![\p{L}\d-])(?:${WORD}|lot,? (?:which )?is (?:number|no\.?)):? #?((?:[A-Z]{1,3}-?)?\d[\dA-Z-]{0,9}[A-Z]?|[A-Z]{1,3}-\d{1,6})(?![\p{L}\d]|[.,:]\d|,\d)`,
   'giu',
 );
 const RUN_IN_LINE =
@@ -19,10 +19,11 @@ const LANE_AND_RUN = /(?<![\p{L}\d])lane ([A-Z\d]{1,3}),? run (?:no\.? |#)?(\d{1
 /** The number the sale prints for the lot, and its place in the run. */
 export const readLotNumber: FieldReader = ({ pairs, lines, extent }, into) => {
   for (const pair of pairs) {
-    const { fact, money, time } = labelRoles(pair.label);
+    const { fact } = labelRoles(pair.label);
     for (const field of ['lotNumber', 'runNumber'] as const) {
       const weight = fact.get(field) ?? 0;
-      if (weight === 0 || (fact.get('other') ?? 0) > weight || money.size > 0 || time.size > 0) continue;
+      if (weight === 0 || (fact.get('other') ?? 0) > weight) continue;
+      if (!canNameFact(pair.label, pair.value)) continue;
       const value = numberIn(pair);
       if (value === null) continue;
       const score = 0.95 * weight * (pair.prose ? 0.7 : 1);
@@ -61,7 +62,9 @@ export const readLotNumber: FieldReader = ({ pairs, lines, extent }, into) => {
 function leadingNumber(lines: readonly Line[], into: Candidates): void {
   const [first] = lines;
   const text = first?.text ?? '';
-  const told = /^#?(\d{1,5})(?:$|[.):]? ?[-–|·]?\s+(?=(?:19|20)\d\d \p{Lu}))/u.exec(text)?.[1];
+  const told = /^#?(\d{1,5}|[A-Z]{1,4}-?\d{1,5}[A-Z]?)(?:$|[.):]? ?[-–|·]?\s+(?=(?:19|20)\d\d \p{Lu}))/u.exec(
+    text,
+  )?.[1];
   if (first !== undefined && told !== undefined && !/^(?:19|20)\d\d$/.test(told))
     into.add('lotNumber', { value: told, from: 'page-text', text: text.slice(0, 80), score: 0.62 }, first.element);
 }
@@ -83,9 +86,10 @@ function tidy(value: string): string | null {
 /** "Next: lot 13", "lots 200 to 299", "lot 12 of last week" name others. */
 function isNotThis(text: string, match: RegExpExecArray): boolean {
   const before = text.slice(Math.max(0, match.index - 24), match.index);
+  if (/\b(?:sister|prior|previous|yesterday|last (?:week|sale))\b[^.;]{0,20}$/i.test(before)) return true;
   const after = text.slice(match.index + match[0].length, match.index + match[0].length + 12);
   return (
-    /\b(?:next|prev(?:ious)?|before|after|see|also|sister|instead|with|and|back to|parking|lots?)[ :‹›«»←→]*$/i.test(
+    /\b(?:next|prev(?:ious)?|before|after|see|as|also|sister|instead|with|and|back to|parking|lots?)[ :‹›«»←→]*$/i.test(
       before,
     ) || /^\s*(?:of \d|to \d|through|-\s?\d|–\s?\d|\/\s?\d{2,} lots)/i.test(after)
   );

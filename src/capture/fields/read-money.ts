@@ -34,6 +34,7 @@ export const readMoney: FieldReader = (source, into) => {
     );
   }
   if (into.of('priceNow').length === 0 && !foreign) loneAmount(said, source, into);
+  barePress(said, into);
   weighTogether(into);
   // Before the first bid no bid stands, whatever the page calls the opening price.
   if (hasNoBids(source)) openingAsNext(said, into);
@@ -84,6 +85,21 @@ function loneAmount(said: readonly SaidAmount[], { extent }: LotSource, into: Ca
   if (first === undefined || values.size !== 1 || first.button) return;
   const score = (extent === 'card' ? 0.68 : 0.42) * (first.token.rough ? 0.5 : 1) * (first.prose ? 0.7 : 1);
   into.add('priceNow', { value: first.token.cents, from: first.from, text: first.text, score }, first.node);
+}
+
+/** A button that shows nothing but an amount a little above the bid that stands is what it would bid. */
+function barePress(said: readonly SaidAmount[], into: Candidates): void {
+  const price = into.best('priceNow');
+  if (price === undefined || into.of('nextBid').length > 0) return;
+  const pressed = said.filter(
+    (one) =>
+      one.button && one.role === null && one.token.text.length >= one.text.trim().length - 1 && !one.token.foreign,
+  );
+  const [first] = pressed;
+  if (first === undefined || new Set(pressed.map((one) => one.token.cents)).size > 1) return;
+  const ahead = first.token.cents - price.value;
+  if (ahead <= 0 || ahead > price.value / 4) return;
+  into.add('nextBid', { value: first.token.cents, from: first.from, text: first.text, score: 0.66 }, first.node);
 }
 
 /** The price now, the step and the next bid hold each other up where one is the sum of the two others. */

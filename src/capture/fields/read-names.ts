@@ -1,10 +1,11 @@
 import { parseYear } from '../../domain/lot/parse-year.ts';
 import { readVin } from '../../domain/vin/read-vin.ts';
 import { modelYearOf } from '../../domain/vin/vin-year.ts';
-import type { PageNode } from '../dom/page-tree.ts';
+import { cleanLine } from '../dom/clean-text.ts';
+import { type PageNode, textOf } from '../dom/page-tree.ts';
 import type { Candidates } from '../draft/candidates.ts';
 import type { ReadFrom } from '../draft/draft-lot.ts';
-import { labelRoles } from '../roles/label-roles.ts';
+import { canNameFact, labelRoles } from '../roles/label-roles.ts';
 import type { Line } from '../text/lines.ts';
 import { type Pair, pairText } from '../text/pair.ts';
 import type { LotSource } from './field-reader.ts';
@@ -29,7 +30,7 @@ export function readNames(source: LotSource, names: readonly NameText[], into: C
     const name = readVehicleName(text, thisYear + 2, makes);
     if (name === null) continue;
     const fits = yearFitsVin(name.year, thisYear, into);
-    into.add('year', { value: name.year, from, text, score: score * (fits ? 1 : 0.93) }, node);
+    into.add('year', { value: name.year, from, text, score: score * (fits ? 1 : 0.5) }, node);
     // A single word after the year may be the make or the model.
     const sure = score * (name.model === '' ? 0.4 : name.knownMake ? 1 : name.unclear ? 0.55 : 0.9);
     into.add('make', { value: name.make, from, text, score: sure }, node);
@@ -71,9 +72,9 @@ function shortest(into: Candidates): void {
 }
 
 function readLabelled(pair: Pair, { thisYear, makes }: LotSource, into: Candidates): void {
-  const { fact, money, time } = labelRoles(pair.label);
+  const { fact } = labelRoles(pair.label);
   const said = (role: 'year' | 'make' | 'model' | 'trim') => fact.get(role) ?? 0;
-  if (money.size > 0 || time.size > 0) return;
+  if (!canNameFact(pair.label, pair.value)) return;
   const value = pair.value.split('\n')[0] ?? '';
   const text = pairText(pair);
   if (said('make') > 0 && said('model') > 0) {
@@ -120,9 +121,24 @@ export function nameLines(lines: readonly Line[], newest: number, makes: readonl
     if (line.prose && (ANOTHERS.test(before.slice(-200)) || SOLD.test(after))) return [];
     const leads =
       line.prose && /^(?:(?:lot|item|unit|run)? ?#?[A-Z]{0,3}-?\d{1,6}[A-Z]?[.:)]? ?[–—-]? ?)?$/iu.test(before);
+    const part = partNaming(line, newest, makes);
+    if (part !== null) return [{ text: part, from: 'page-text', score: 0.9, node: line.element }];
     const score = line.heading === 1 ? 0.95 : line.heading > 0 ? 0.92 : line.prose ? (leads ? 0.74 : 0.66) : 0.85;
     return [{ text: line.text.slice(0, 400), from: 'page-text', score, node: line.element }];
   });
+}
+
+/** The part of a line in an element of its own that is the whole name, where the line goes on with other words. */
+function partNaming({ text, element, prose }: Line, newest: number, makes: readonly string[]): string | null {
+  if (prose) return null;
+  for (const child of element.children) {
+    if (child.kind === 'text' || !child.inline) continue;
+    const own = cleanLine(textOf(child));
+    if (own.length < 8 || own.length >= text.length || !text.includes(own)) continue;
+    const name = readVehicleName(own, newest, makes);
+    if (name !== null && name.model !== '') return own;
+  }
+  return null;
 }
 
 /** What is told of a car after its name is that it went, not that it is offered. */

@@ -1,5 +1,5 @@
 import type { Candidates } from '../draft/candidates.ts';
-import { labelRoles } from '../roles/label-roles.ts';
+import { canNameFact, labelRoles } from '../roles/label-roles.ts';
 import type { FactRole } from '../roles/label-rules.ts';
 import { clauseBefore } from '../text/clause.ts';
 import type { Line } from '../text/lines.ts';
@@ -59,14 +59,16 @@ function sharedPlace(lines: readonly Line[], into: Candidates): void {
 }
 
 function readLabelled(field: WordField, pair: Pair, into: Candidates): void {
-  const { fact, money, time } = labelRoles(pair.label);
+  const { fact, money } = labelRoles(pair.label);
   const weight = fact.get(field as FactRole) ?? 0;
-  if (weight === 0 || (fact.get('other') ?? 0) > weight || money.size > 0) return;
-  if (time.size > 0 && field !== 'location') return;
+  if (weight === 0 || (fact.get('other') ?? 0) > weight) return;
+  if (!canNameFact(pair.label, pair.value) && (field !== 'location' || money.size > 0)) return;
   const value = field === 'location' ? pair.value : (pair.value.split('\n')[0] ?? '');
   const read = wordsOf(field, value, pair);
   if (read === null) return;
-  const score = read.score * weight * (pair.prose ? 0.75 : 1) * (pair.how === 'caption' ? 0.95 : 1);
+  // `Clean / branded: Clean` is a choice of which nobody knows whether it was made.
+  const chosen = /[/|]/.test(pair.label) && pair.label.toLowerCase().includes(read.value.toLowerCase()) ? 0.4 : 1;
+  const score = chosen * read.score * weight * (pair.prose ? 0.75 : 1) * (pair.how === 'caption' ? 0.95 : 1);
   into.add(field, { value: read.value, from: pair.from, text: pairText(pair), score }, pair.node);
 }
 
@@ -77,12 +79,14 @@ function wordsOf(
 ): { readonly value: string; readonly score: number } | null {
   if (field === 'location') return placeOf(value);
   const plain = sentence(value)
-    .replace(/[.,;]$/, '')
+    .replace(/(?<!\b\p{Lu}\p{Ll}{1,3})[.,;]$/u, '')
     .trim();
   if (!isPlainValue(plain, MOST_WORDS[field])) return null;
   if (field === 'title') {
     const statement = isTitleStatement(plain) || /status|brand|type|document|history|info/i.test(pair.label);
-    return statement && !/\b(?:19|20)\d\d [A-Z]/.test(plain) ? { value: plain, score: 0.95 } : null;
+    // Choices to tick, or something that is meant for a program: shown, but not to be relied on.
+    const odd = /[<>{}]|^[^/:]{2,20} ?\/ ?[^/:]{2,20}:/.test(plain);
+    return statement && !/\b(?:19|20)\d\d [A-Z]/.test(plain) ? { value: plain, score: odd ? 0.4 : 0.95 } : null;
   }
   if (field === 'drive')
     return driveIn(plain) === null && /\d{3}|\$/.test(plain)
@@ -159,14 +163,14 @@ function readInLine(text: string, factor: number, card: boolean, put: Put): void
 
 const DISTANCE = /\d ?(?:mi|miles|km)\b/i;
 const HERE =
-  /\b(?:at|in|is at|is in|sits(?: in| at)?|parked(?: in| at)?|located(?: in| at)?|stands(?: in| at)?|kept(?: in| at)?|from|seen (?:at|in)|units in|pier in|location:?)(?: the)?$/i;
+  /\b(?:at|in|is at|is in|sits(?: in| at)?|parked(?: in| at)?|located(?: in| at)?|stands(?: in| at)?|kept(?: in| at)?|from|seen (?:at|in)|units in|pier in|location:?)(?: the| our| its| their)?$/i;
 /** Lines with the sale's own address, telephone or rights. */
 const ADDRESS =
   /©|\(c\) \d|\b(?:since \d{4}|est\.? \d{4}|p\.?o\.? box|suite \d|street|avenue|blvd|phone|tel|office|haul|ship|transport|truck to|licensed|dealers only|trade only|dealer trade)\b|\d{3}[-.]\d{3}[-.]\d{4}|\d{3}-\d{4}\b/i;
 
 const NAME = String.raw`((?:the )?\p{Lu}[\p{L}\p{N}&'’.-]*(?: (?:&|of|and|the|de|du|\p{Lu}[\p{L}\p{N}&'’.-]*|\d+))*)`;
 const SELLER = new RegExp(
-  String.raw`\b(?:offered by|consigned by|sold by|put in by|on behalf of|consignor is|seller is|vendu par|vendido por) ${NAME}`,
+  String.raw`\b(?:offered by|consigned by|sold by|put in by|on behalf of|consignor is|seller is|(?:comes|came) (?:to us )?from|consigned to us by|vendu par|vendido por) ${NAME}`,
   'iu',
 );
 const TITLE_IS =

@@ -1,10 +1,7 @@
-import { cleanLine } from '../dom/clean-text.ts';
-import { ancestorsOf, attributeOf, type PageElement, textOf } from '../dom/page-tree.ts';
-import { meaningOf } from '../roles/label-list.ts';
-import { isFurniture, type Line } from '../text/lines.ts';
-import { momentsIn } from '../tokens/moment-tokens.ts';
-import { placesIn } from '../tokens/places.ts';
-import { CALENDAR_WORDS, couldBeName, SALE_WORDS, shareInHost, VENUE_WORDS } from './sale-name-words.ts';
+import type { Line } from '../text/lines.ts';
+import { nameParts, tidyName, titleParts } from './name-parts.ts';
+import { boxesOf, followsBrand, isBrand, isCrumbs, isInHead, isNavigation, isSaleBox } from './page-boxes.ts';
+import { CALENDAR_WORDS, SALE_WORDS, shareInHost, VENUE_WORDS } from './sale-name-words.ts';
 import { readVehicleName } from './vehicle-name.ts';
 
 /** A name that a page gives its venue or its sale, and how much speaks for it. */
@@ -115,16 +112,37 @@ function ranked(all: ReadonlyMap<string, Told>, host: string): SaleNames {
       (share >= 0.6 ? 0.5 : share >= 0.35 ? 0.3 : 0);
     return { told, venue: UNNAMED * Math.min(0.95, venue), sale: UNNAMED * Math.min(0.93, sale) };
   });
+  // The full name of what is elsewhere called by its first word.
+  for (const one of weighed) {
+    const short = weighed.find(
+      (other) =>
+        other !== one &&
+        one.told.value.toLowerCase().startsWith(`${other.told.value.toLowerCase()} `) &&
+        other.venue >= 0.4,
+    );
+    if (
+      short === undefined ||
+      !VENUE_WORDS.test(one.told.value) ||
+      SALE_ONLY.test(one.told.value) ||
+      /[•|·/:–—]/.test(one.told.value)
+    )
+      continue;
+    one.venue = Math.max(one.venue, Math.min(0.84, short.venue + 0.1));
+    short.venue = Math.min(short.venue, one.venue - 0.14);
+  }
   const best = weighed.toSorted((a, b) => b.venue - a.venue)[0];
   const named = (score: number, { value, text, markup }: Told): SaleName => ({ value, text, markup, score });
   return {
     venues: weighed.filter((one) => one.venue >= 0.5).map((one) => named(one.venue, one.told)),
     // The venue's own name is not the sale's, nor is a name that only has words of a sale in it.
     sales: weighed
-      .filter((one) => one !== best && one.sale >= 0.62 && isSaleLike(one.told))
+      .filter((one) => one !== best && one.sale >= 0.5 && isSaleLike(one.told))
       .map((one) => named(one.sale, one.told)),
   };
 }
+
+/** Words of a sale that no venue is named by. */
+const SALE_ONLY = /\b(?:event|special|clearance|round-?up|weekend|days?)\b/i;
 
 /** Where only the place on the page speaks for a name, it is never certain. */
 const UNNAMED = 0.88;
@@ -132,6 +150,10 @@ const UNNAMED = 0.88;
 const TOP = 12;
 
 function tellLine({ text, element, heading }: Line, place: number, tell: Tell): void {
+  if (isCrumbs(element)) {
+    for (const part of nameParts(text).filter((one) => !LOT.test(one))) tell(part, 'crumb', 0.05, 0.4, text);
+    return;
+  }
   if (text.length > 700 || isNavigation(element)) {
     if (isBrand(element)) tell(text, 'brand', 0.4, -0.2, text);
     return;
@@ -139,7 +161,7 @@ function tellLine({ text, element, heading }: Line, place: number, tell: Tell): 
   tellSentence(text, tell);
   if (text.length > 200) return;
   const [inHead, brand] = [isInHead(element), isBrand(element)];
-  const all = boxesOf(element, text).flatMap(partsOf);
+  const all = boxesOf(element, text).flatMap(nameParts);
   const parts = all.filter((part) => !LOT.test(part));
   const besideLot = parts.length < all.length;
   parts.forEach((part, at) => {
@@ -148,42 +170,17 @@ function tellLine({ text, element, heading }: Line, place: number, tell: Tell): 
     if (brand && first) tell(part, 'brand', 0.4, -0.2, text);
     if (inHead) tell(part, 'head', first ? 0.3 : 0.05, first ? 0 : 0.3, text);
     else if (place < TOP)
-      tell(part, 'top', first ? (place < 2 ? 0.34 : 0.1) : 0, first ? (place < 5 ? 0.2 : 0.12) : 0.34, text);
+      tell(part, 'top', first ? (place < 2 ? 0.34 : 0.1) : 0, first ? saleAtTop(part, place) : 0.34, text);
     if (heading > 0 && heading < 4) tell(part, 'heading', first ? 0.14 : 0, first ? 0.22 : 0.34, text);
-    else if (element.tag === 'caption') tell(part, 'heading', first ? 0.2 : 0, first ? 0.1 : 0.36, text);
+    else if (element.tag === 'caption') tell(part, 'heading', first ? 0.1 : 0, 0.45, text);
+    if (!brand && isSaleBox(element)) tell(part, 'box', 0, 0.34, text);
+    if (first && !brand && followsBrand(element)) tell(part, 'after', 0, 0.34, text);
   });
 }
 
-/** What stands in boxes of its own within a line: a name, and beside it the sale. */
-function boxesOf(element: PageElement, text: string): readonly string[] {
-  const boxes = childrenInWords(element);
-  // All that stands in an element is looked at for each of its lines: most differ in their length already.
-  const letters = text.replace(/\s/g, '');
-  const whole =
-    boxes.length >= 2 && lengthOf(boxes) === letters.length && boxes.join('').replace(/\s/g, '') === letters;
-  return whole && boxes.every((box) => /^[^\p{L}\p{N}]+$/u.test(box) || /^\p{Lu}/u.test(box)) ? boxes : [text];
-}
-
-const known = new WeakMap<PageElement, readonly string[]>();
-const lengths = new WeakMap<readonly string[], number>();
-
-/** What stands in each child, worked out once for all the lines of an element. */
-function childrenInWords(element: PageElement): readonly string[] {
-  const boxes =
-    known.get(element) ??
-    element.children
-      .map((child) => cleanLine(child.kind === 'text' ? child.text : textOf(child)))
-      .filter((box) => box !== '');
-  known.set(element, boxes);
-  return boxes;
-}
-
-/** How many letters they have, blanks not counted. */
-function lengthOf(boxes: readonly string[]): number {
-  const length = lengths.get(boxes) ?? boxes.reduce((sum, box) => sum + box.replace(/\s/g, '').length, 0);
-  lengths.set(boxes, length);
-  return length;
-}
+/** The second line of a page may name the sale, if words of a sale are in it. */
+const saleAtTop = (part: string, place: number): number =>
+  place >= 1 && place < 4 && SALE_WORDS.test(part) ? 0.38 : place < 5 ? 0.2 : 0.12;
 
 const LOT = /^(?:lot|item|run)\b.{0,12}$/i;
 
@@ -200,65 +197,9 @@ const NAME = String.raw`\p{Lu}[\p{L}\d&-]*(?: (?:\p{Lu}[\p{L}\d&-]*|\d+s?|of|the
 const OF = new RegExp(String.raw`\b(?:lot|item|unit) \S{1,10} (?:of|in|from) (${NAME}?)(?:['’]s?|,) (${NAME})`, 'u');
 const IN = new RegExp(String.raw`\b(?:in|of|for) (?:our|the|their|this) (${NAME})`, 'u');
 
-/** The parts of a line that may be names, without the days and places that stand with them. */
-function partsOf(text: string): readonly string[] {
-  return text
-    .split(/\s+[|•·*/›»>–—]\s*|\s[|•·*›»>]|:\s+(?=\p{Lu})|, (?=\p{Lu})|\s(?=by \p{Lu})|\. (?=\p{Lu})/u)
-    .slice(0, 8)
-    .map((part) => withoutWhen(part.replace(/^by /, '').trim()))
-    .filter((part) => part !== '' && !isPlace(part) && !/^(?:lot|item|unit) \S+ of\b/i.test(part));
-}
-
-const isPlace = (part: string): boolean => placesIn(part, true).some(({ place }) => place.length >= part.length - 3);
-
-/** `Sunday Clearance November 1` is a sale and a day; `December 1 Sale` is a name. */
-function withoutWhen(part: string): string {
-  let text = part;
-  for (const { start, end, date } of momentsIn(part, 'en').toReversed()) {
-    if (date === null || date.date === '') continue;
-    text = `${text.slice(0, start)} ${text.slice(end)}`;
-  }
-  const bare = text.replace(/\s+/g, ' ').replace(/^[\s,;:–—-]+|[\s,;:(–—-]+$/g, '');
-  return /^(?:sale|auction|event|run|block)$/i.test(bare) ? part : bare;
-}
-
 function tellFoot(text: string, tell: Tell): void {
   const owned = /(?:©|\(c\)|copyright)\s*(?:\d{4}(?:[–-]\d{2,4})?)?,?\s*(\p{Lu}[^,.|©*]{2,50})/iu.exec(text)?.[1];
   if (owned !== undefined) tell(owned, 'foot', 0.4, -0.1, text);
   const first = /^[^\p{L}]*(\p{Lu}[^,.|*]{3,50})(?:,| [•*|·]| is\b| Inc)/u.exec(text)?.[1];
   if (owned === undefined && first !== undefined && VENUE_WORDS.test(first)) tell(first, 'foot', 0.3, -0.1, text);
-}
-
-function tidyName(value: string): string | null {
-  const bare = value
-    .replace(/\s+/g, ' ')
-    .replace(/[\s,;:.–—-]+$/, '')
-    .replace(/^["“]|["”]$/g, '')
-    .trim();
-  return couldBeName(bare) && meaningOf(bare) === undefined ? bare : null;
-}
-
-function titleParts(title: string): readonly string[] {
-  return title
-    .split(/\s[|•·–—:»>-]\s|\s?[|•·»]\s?|: |, (?=\p{Lu})|\s(?=by \p{Lu})/u)
-    .map((part) => withoutWhen(part.replace(/^by /, '').trim()))
-    .filter((part) => part !== '' && !/^(?:lot|item|unit|run)\b.{0,12}$/i.test(part) && !isPlace(part));
-}
-
-const isInHead = (element: PageElement): boolean =>
-  [element, ...ancestorsOf(element)].some((up) => up.tag === 'header' || attributeOf(up, 'role') === 'banner');
-
-const isNavigation = (element: PageElement): boolean =>
-  [element, ...ancestorsOf(element)].some(
-    (up) => up.tag === 'nav' || (isFurniture(up) && up.tag !== 'footer' && attributeOf(up, 'role') !== 'banner'),
-  );
-
-/** An element that is called so, or the link to the site's own front page at its head. */
-function isBrand(element: PageElement): boolean {
-  const inner = [element, ...element.children.filter((child): child is PageElement => child.kind === 'element')];
-  return inner.some((one) => {
-    const names = `${attributeOf(one, 'class')} ${attributeOf(one, 'id')}`.replace(/[_-]+/g, '-');
-    if (/\b(?:brand|logo|masthead|site-?(?:name|title)|wordmark)\b/i.test(names)) return true;
-    return one.tag === 'a' && /^(?:\/|\.\/|https?:\/\/[^/]+\/?)$/.test(attributeOf(one, 'href'));
-  });
 }

@@ -15,7 +15,8 @@ export interface SharedTime {
   readonly first: MomentToken | null;
 }
 
-const SPEAKS_OF_TIMES = /\b(?:times?|clocks?|hours?|zone|heures?|horas|uhrzeiten|all)\b/i;
+const SPEAKS_OF_TIMES =
+  /\b(?:times?|clocks?|hours?|zone|heures?|horas?|uhrzeiten|zeiten|all|toutes|todas|closes?|closings?|ends?)\b/i;
 const MOST_LINES = 400;
 
 /** @param lines the text nearest to the lot first */
@@ -53,9 +54,20 @@ function timesOf(line: Line, language: string): SharedTime {
 /** `All times Central`, `Times are Mountain`, `All times are shown in ET`; two zones in one line say nothing. */
 export function statedZone(text: string): string {
   const zones = new Set(zonesIn(text).map((token) => token.zone.toUpperCase()));
-  const [zone] = zones;
-  return zone !== undefined && zones.size === 1 && SPEAKS_OF_TIMES.test(text) ? zone : '';
+  const zone = oneZone([...zones]);
+  return zone !== '' && SPEAKS_OF_TIMES.test(text) ? zone : '';
 }
+
+/** `heure normale de l'Atlantique (HNA)` says one zone twice: the letters are the more exact. Empty where two differ. */
+function oneZone(zones: readonly string[]): string {
+  const families = new Set(zones.map((zone) => FAMILY.exec(zone)?.[0] ?? zone));
+  const [exact = ''] = zones.toSorted((a, b) => exactness(b) - exactness(a));
+  return families.size === 1 ? exact : '';
+}
+
+const FAMILY = /^[ECMPAN](?=[SD]?T$|ASTERN|ENTRAL|OUNTAIN|ACIFIC|TLANTIC|EWFOUNDLAND)/;
+const exactness = (zone: string): number =>
+  /^[A-Z]{1,2}[SD]T$/.test(zone) ? 2 : /STANDARD|DAYLIGHT/.test(zone) ? 1 : 0;
 
 const isADay = ({ date }: MomentToken): boolean =>
   date !== null && (date.date !== '' || date.weekday !== '') && !date.guessed;

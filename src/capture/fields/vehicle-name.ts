@@ -22,7 +22,7 @@ const DRIVE = /^(?:4[x×][24]|6[x×][246]|4wd|2wd|awd|fwd|rwd)$/i;
 /** Words of bodies, cabs and lengths, which belong to the model as pages print it. */
 const BODY =
   /^(?:crew|double|extended|ext|regular|reg|quad|king|super|mega|access|cab|cargo|passenger|cutaway|chassis|box|flatbed|dump|utility|service|stake|body|bed|long|short|high|low|mid|medium|roof|lwb|swb|elwb|drw|srw|dually|dual|van|pickup|truck|wagon|sedan|coupe|hatch|hatchback|suv|minivan|bus|electric|hybrid|diesel|tray|top|step|panel|reefer|plow|work|max|ii|iii|iv)$/i;
-const CODE = /^(?:\d\.\d|\d{1,4}[A-Z]{0,3}|[A-Z]\d{1,4}[A-Z]?|[A-Z]{1,2}-\d{1,4})$/;
+const CODE = /^(?:\d\.\d|\d{1,4}[A-Z]{0,3}|[A-Z]\d{1,4}[A-Z]?|[A-Z]|HD|[A-Z]{1,2}-\d{1,4})$/;
 
 /**
  * Reads `2021 Larkspur Hauler 250 Crew Cab`, `Hauler 250 (2021)` with a known make before it, `'21 Larkspur Hauler`. `newest`
@@ -76,6 +76,10 @@ function wordsOf(text: string): readonly string[] {
   const shout = text === text.toUpperCase();
   for (const raw of text.slice(0, 200).split(/\s+/)) {
     const word = raw.replace(/[,;:.)]+$/, '');
+    if (raw === '&' && words.length > 0) {
+      words.push(raw);
+      continue;
+    }
     if (word === '' || /^[(|·•–—\-/‹›*"“]/.test(raw) || END.test(word)) break;
     if (/^[A-HJ-NPR-Z0-9]{17}$/i.test(word) || /^\$|^\d{1,3},\d{3}/.test(word) || /^\d{5,}/.test(word)) break;
     if (!/^(?:\p{Lu}|\d)/u.test(word) && !(words.length > 0 && /^[a-z]+\d|^de$|^du$/.test(word))) break;
@@ -94,7 +98,7 @@ function split(words: readonly string[], makes: readonly string[]): Omit<Vehicle
     .sort((a, b) => b.length - a.length)[0];
   if (words.length === 0 || !/^\p{L}[\p{L}\p{N}&'’.-]*$/u.test(words[0] ?? '') || (words[0] ?? '').length < 2)
     return null;
-  const makeWords = known === undefined ? 1 : known.split(' ').length;
+  const makeWords = known !== undefined ? known.split(' ').length : words[1] === '&' ? 3 : 1;
   const make = words.slice(0, makeWords).join(' ');
   const rest = words.slice(makeWords).filter((word) => !DRIVE.test(word));
   if (NOT_A_CAR.test(known === undefined ? whole : rest.join(' '))) return null;

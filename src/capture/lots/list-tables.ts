@@ -104,7 +104,9 @@ function blocksOf(rows: readonly TableRow[]): readonly (readonly TableRow[])[] {
   for (const row of rows) {
     const label = row.cells.find((cell) => cell.at === 0)?.text.toLowerCase() ?? '';
     const again = label !== '' && seen.has(label);
-    if (again || row.kind === 'break') {
+    // A row that names no fact is over the lots that follow.
+    const isOver = label === '' && seen.size > 0;
+    if (again || isOver || row.kind === 'break') {
       blocks.push([]);
       seen = new Set();
     }

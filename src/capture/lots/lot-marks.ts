@@ -12,6 +12,8 @@ export interface LotMark {
   readonly heading: number;
   /** Part of a sentence, which may speak of any car. */
   readonly prose: boolean;
+  /** The words before it say that it is another lot than that of the page: the next one, or one that is sold. */
+  readonly others?: boolean;
 }
 
 const ATTRIBUTES = ['data-vin', 'title', 'data-clipboard-text', 'data-copy', 'aria-label', 'content', 'value'];
@@ -23,7 +25,13 @@ export function lotMarks(
   newest: number,
   makes: readonly string[],
 ): readonly LotMark[] {
-  const marks = lines.flatMap((line) => marksOf(line, newest, makes));
+  const marks = lines.flatMap((line, at) => {
+    const before = lines[at - 1];
+    const isUnder = before?.element === line.element && line.heading === 0 && SAYS_OTHER.test(before.text);
+    const others = SAYS_OTHER.test(line.text) || isUnder;
+    const found = marksOf(line, newest, makes);
+    return others ? found.map((mark) => ({ ...mark, others })) : found;
+  });
   const seen = new Set(marks.filter((mark) => mark.kind === 'vin').map((mark) => mark.key));
   for (const element of elementsWithin(root, (inner) => inner.showing === 'hidden')) {
     for (const name of ATTRIBUTES) {
@@ -53,5 +61,9 @@ function marksOf(line: Line, newest: number, makes: readonly string[]): LotMark[
   const key = `${name.year} ${name.make} ${name.model}`.toLowerCase();
   return [...marks, { kind: 'name', key, element, heading, prose }];
 }
+
+/** `NEXT: 0118 …`, `Sold 20 min ago`, `Prior: …` */
+const SAYS_OTHER =
+  /^[^\p{L}]{0,3}(?:(?:up )?next(?: up| lot| unit| one)?\s*(?:[:…–—-]|$|(?:19|20)\d\d)|prior\b|prev(?:ious)?\b(?! bid)|(?:just |already )?sold\b(?! by| for account)|sister\b|also\b|suivante?\b|précédent|siguiente:|anterior\b|vendu[es]?\b(?! par)|vendid[oa]s?\b(?! por)|nächstes los|withdrawn:)/iu;
 
 const LABELLED = /^([\p{L}. ()#/]{2,30})(?: ?(?:#|no\.?|number))?[: ]+([A-HJ-NPR-Z0-9][A-HJ-NPR-Z0-9 -]{15,30})$/iu;

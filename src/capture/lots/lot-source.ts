@@ -1,5 +1,6 @@
 import type { PageElement } from '../dom/page-tree.ts';
 import type { LotSource, SharedWords } from '../fields/field-reader.ts';
+import { meaningOf } from '../roles/label-list.ts';
 import { isTalk, labelRoles } from '../roles/label-roles.ts';
 import type { Line } from '../text/lines.ts';
 import { elementOf, type Pair } from '../text/pair.ts';
@@ -28,6 +29,11 @@ export function lotSources(plan: LotPlan, facts: PageFacts): readonly LotSource[
     if (lot === 'none') shared.lines.push(line);
     else if (lot !== 'others') lines[lot]?.push(line);
   }
+  const labels = new Set(
+    facts.pairs.flatMap(({ label, how }) =>
+      (how === 'cell' || how === 'head') && meaningOf(label) !== undefined ? [label] : [],
+    ),
+  );
   const covered = new Set<PageElement>();
   const named = new Set<PageElement>();
   for (const pair of facts.pairs) {
@@ -56,7 +62,7 @@ export function lotSources(plan: LotPlan, facts: PageFacts): readonly LotSource[
       lines: own,
       pairs: pairs[lot] ?? [],
       looseLines: own.filter((line) => line.spoken === true || !isCovered(line.element, covered)),
-      factLines: own.filter((line) => !isCovered(line.element, named)),
+      factLines: own.filter((line) => !isCovered(line.element, named) && !labels.has(line.text)),
       shared: extent === 'card' ? nearestFirst(shared, roots[0]?.order ?? 0) : { lines: [], pairs: [] },
       extent,
       decimal: facts.decimal,

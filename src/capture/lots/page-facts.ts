@@ -23,6 +23,7 @@ import { pairsOf } from '../text/pairs.ts';
 import type { TableModel } from '../text/table-model.ts';
 import { baseOf } from './lot-link.ts';
 import { type LotMark, lotMarks } from './lot-marks.ts';
+import { attributeScripts } from './page-extras.ts';
 
 /** More marks than this are not weighed: a page of so many lots is cut anyway. */
 const MOST_MARKS = 3000;
@@ -91,7 +92,7 @@ export function pageFacts(
     things,
     vehicles,
     meta: readMeta(tree),
-    records: readPageJson(tree.scripts, budget),
+    records: readPageJson([...tree.scripts, ...attributeScripts(tree)], budget),
     decimal: numberStyle(seen, tree.lang),
     otherCurrency: all.some((line) => saysOtherCurrency(line.text)),
     lines,

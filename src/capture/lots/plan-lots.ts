@@ -24,7 +24,9 @@ export function planLots(tree: PageTree, allMarks: readonly LotMark[], allTables
   const asides = asideParts(tree);
   const isAside = (element: PageElement) =>
     asides.has(element) || [...ancestorsOf(element)].some((up) => asides.has(up));
-  const marks = allMarks.filter((mark) => !isAside(mark.element));
+  const inView = allMarks.filter((mark) => !isAside(mark.element));
+  const named = inView.filter((mark) => mark.others !== true);
+  const marks = named.length > 0 ? named : inView;
   const within = marksWithin(marks);
   const tables = allTables.filter(({ element }) => !isAside(element) && !isOfResults(element));
   const inTables = lotsInTables(tables, within);
@@ -37,10 +39,11 @@ export function planLots(tree: PageTree, allMarks: readonly LotMark[], allTables
     const skip = new Set([...asides, ...others]);
     const free = marks.filter((mark) => ![mark.element, ...ancestorsOf(mark.element)].some((up) => skip.has(up)));
     const own = ownLot(free);
+    const strangers = inView.filter((mark) => mark.others === true && !own.marks.some(({ key }) => key === mark.key));
     return {
       kind: 'one',
       lots: [[tree.root]],
-      skip: new Set([...skip, ...partsOfOthers(free, own, skip)]),
+      skip: new Set([...skip, ...partsOfOthers([...free, ...strangers], own, skip)]),
       vin: own.vin,
     };
   }
@@ -62,7 +65,9 @@ function isOfResults(table: PageElement): boolean {
     caption?.kind === 'element'
       ? caption.children.map((child) => (child.kind === 'text' ? child.text : '')).join('')
       : '';
-  return /\b(?:results|sold|yesterday|last (?:week|sale))\b/i.test(text);
+  return /\b(?:results|sold|yesterday|last (?:week|sale)|vendus?|vendid[oa]s?|résultats|resultados)\b/i.test(
+    `${text} ${attributeOf(table, 'aria-label')}`,
+  );
 }
 
 /**

@@ -1,3 +1,4 @@
+import { parseYear } from '../../domain/lot/parse-year.ts';
 import { shorten } from '../dom/clean-text.ts';
 import type { PageElement } from '../dom/page-tree.ts';
 import { Candidates } from '../draft/candidates.ts';
@@ -14,13 +15,15 @@ import { type NameText, nameLines, readNames } from '../fields/read-names.ts';
 import { readVins } from '../fields/read-vins.ts';
 import { readWords } from '../fields/read-words.ts';
 import type { SaleNames } from '../fields/sale-names.ts';
+import { readVehicleName } from '../fields/vehicle-name.ts';
 import { labelRoles } from '../roles/label-roles.ts';
+import { recordPairs } from '../structured/record-pairs.ts';
 import { readVehicle } from '../structured/vehicle-readings.ts';
 import type { Vehicle } from '../structured/vehicles.ts';
 import { isFurniture, type Line } from '../text/lines.ts';
 import { pageAddress } from './lot-link.ts';
 import { dropWhatIsOver } from './lot-over.ts';
-import { offerPrices, readRecord } from './page-extras.ts';
+import { describedLine, metaPairs, offerPrices, readRecord, recordOf } from './page-extras.ts';
 import type { PageFacts } from './page-facts.ts';
 import type { LotPlan } from './plan-lots.ts';
 import { readPlaces } from './read-places.ts';
@@ -61,7 +64,18 @@ export function readLot(at: number, visible: LotSource, { plan, facts, names, li
     into,
   );
   const marked = vehicles.map((vehicle) => readVehicle(vehicle, facts.thisYear, into));
-  const source: LotSource = { ...visible, pairs: [...visible.pairs, ...marked.flatMap((one) => one.pairs)] };
+  const isPage = visible.extent === 'page';
+  const extra = isPage ? metaPairs(facts) : [];
+  if (isPage) readVins({ ...visible, pairs: extra, lines: [] }, into);
+  const record = recordOf(facts, visible, into);
+  const recorded = record === null ? [] : recordPairs(record);
+  if (record !== null && into.of('vin').length === 0)
+    into.add('vin', { value: record.vin, from: 'structured-data', text: `vin: ${record.vin}`, score: 0.8 });
+  const source: LotSource = {
+    ...visible,
+    pairs: [...visible.pairs, ...marked.flatMap((one) => one.pairs), ...extra, ...recorded],
+    factLines: isPage ? [...visible.factLines, ...describedLine(facts)] : visible.factLines,
+  };
   readNames(source, namesFor(source, vehicles, facts), into);
   for (const read of READERS) read(source, into);
   const offers = [...marked.flatMap((one) => one.offers), ...(source.extent === 'page' ? offerPrices(facts) : [])];
@@ -71,7 +85,7 @@ export function readLot(at: number, visible: LotSource, { plan, facts, names, li
   readMomentAttributes(roots, passed, source, into);
   for (const close of marked.flatMap((one) => one.closes))
     readMarkedUpClose(close.value, close.text, close.own, source, into);
-  readRecordOf(facts, source, into);
+  if (record !== null) readRecord(record, facts, source, into);
   dropWhatIsOver(source.lines, source.extent, into);
   nameSale(names, into);
   if (source.extent === 'page') for (const note of readPlaces(facts, source, plan, into)) into.note(note);
@@ -90,14 +104,6 @@ export function readLot(at: number, visible: LotSource, { plan, facts, names, li
 function ownPage([vehicle, other]: readonly Vehicle[], { pageUrl, base }: PageFacts): string | null {
   const url = vehicle === undefined || other !== undefined || vehicle.url === '' ? null : URL.parse(vehicle.url, base);
   return url !== null && url.origin === new URL(pageUrl).origin ? pageAddress(url.href) : null;
-}
-
-/** The page's own data for this car, if there is one record with its VIN. */
-function readRecordOf(facts: PageFacts, source: LotSource, into: Candidates): void {
-  const vins = new Set(into.of('vin').flatMap((reading) => (reading.score >= 0.5 ? [reading.value] : [])));
-  const records = facts.records.filter((one) => vins.has(one.vin));
-  const [record] = records;
-  if (vins.size === 1 && record !== undefined && records.length === 1) readRecord(record, facts, source, into);
 }
 
 /** What the page says outside its lots of the venue and the sale, where the lot itself does not say. */
@@ -122,7 +128,10 @@ function namesFor(source: LotSource, vehicles: readonly Vehicle[], facts: PageFa
   const labeled = source.pairs.flatMap((pair): readonly NameText[] => {
     const names =
       pair.how === 'attribute' || /\b(?:unit|vehicle|description|car|truck|what it is|item)\b/i.test(pair.label);
-    return names ? [{ text: pair.value.split('\n')[0] ?? '', from: pair.from, score: 0.86, node: pair.node }] : [];
+    if (!names) return [];
+    const [first = '', second = ''] = pair.value.split('\n');
+    const whole = readVehicleName(first, facts.thisYear + 2, facts.makes)?.model === '' ? `${first} ${second}` : first;
+    return [{ text: withYear(whole, source, facts), from: pair.from, score: 0.86, node: pair.node }];
   });
   if (source.extent === 'card') return [...marked, ...seen, ...labeled];
   const title: NameText = { text: facts.tree.title, from: 'page-text', score: 0.72, node: null };
@@ -130,6 +139,19 @@ function namesFor(source: LotSource, vehicles: readonly Vehicle[], facts: PageFa
     (name): NameText => ({ text: facts.meta.get(name) ?? '', from: 'structured-data', score: 0.74, node: null }),
   );
   return [...marked, ...seen, ...labeled, title, ...meta];
+}
+
+/** A name whose year stands in a column of its own, or is cut to two figures. */
+function withYear(name: string, { pairs }: LotSource, { thisYear, makes }: PageFacts): string {
+  const short = /^(\d\d) (?=\p{Lu}{2})/u.exec(name)?.[1];
+  if (short !== undefined) return `’${name}`;
+  if (readVehicleName(name, thisYear + 2, makes) !== null || !/^\p{Lu}[^\d$:]{1,}/u.test(name)) return name;
+  const years = pairs.flatMap((pair) => {
+    const year =
+      pair.how === 'head' && labelRoles(pair.label).fact.has('year') ? parseYear(pair.value, thisYear) : null;
+    return year?.ok === true ? [year.value] : [];
+  });
+  return new Set(years).size === 1 ? `${years[0]} ${name}` : name;
 }
 
 function headingOf(lines: readonly Line[], facts: PageFacts, extent: 'page' | 'card'): string {

@@ -28,6 +28,12 @@ export function vehiclesOf(
     const within = vehicles.filter((vehicle) => hasVin(vehicle) || isIn(vehicle.element, roots));
     return within.length > 0 || shown.size > 0 ? within : listedAs(vehicles, lines, link);
   }
+  const titles = lines.filter(({ heading }) => heading === 1).map(({ text }) => text.toLowerCase());
+  const titled = vehicles.filter(
+    ({ name, vin }) => titles.includes(name.toLowerCase()) && (shown.size === 0 || shown.has(vin)),
+  );
+  const [only] = titled;
+  if (only !== undefined && titled.length === 1) return [only];
   const here = vehicles.filter((vehicle) => vehicle.beside !== 'related' && !isIn(vehicle.element, plan.skip));
   const alone = here.filter((vehicle) => vehicle.beside === null);
   const candidates = alone.length > 0 ? alone : here;

@@ -1,4 +1,4 @@
-import { type Meaning, meaningOf } from './label-list.ts';
+import { type Meaning, meaningsOf } from './label-list.ts';
 import type { FactRole } from './label-rules.ts';
 import { FACT_LABELS } from './label-rules.ts';
 import { MONEY_LABELS, type MoneyRole } from './money-roles.ts';
@@ -64,21 +64,17 @@ export function labelRoles(label: string): LabelRoles {
 
 function weigh(label: string): LabelRoles {
   const text = label.replace(/\s*[:*]+\s*$/, '').slice(0, 80);
-  const meaning = meaningOf(text);
+  const meanings = meaningsOf(text);
   const money = weighWords(text, MONEY_LABELS);
   const time = weighWords(text, TIME_LABELS);
   const fact = weighWords(text, FACT_LABELS);
-  const [moneyRole, timeRole, factRole] = [
-    meaning && MONEY_MEANINGS[meaning],
-    meaning && TIME_MEANINGS[meaning],
-    meaning && FACT_MEANINGS[meaning],
-  ];
-  // A whole label that is known says all there is to say.
-  if (moneyRole !== undefined) return { money: new Map([[moneyRole, 1]]), time: new Map(), fact: new Map() };
-  if (timeRole !== undefined) return { money: new Map(), time: new Map([[timeRole, 1]]), fact: new Map() };
-  if (factRole !== undefined)
-    return { money: factRole === 'other' ? money : new Map(), time, fact: new Map([[factRole, 1]]) };
-  return { money, time, fact };
+  if (meanings.length === 0) return { money, time, fact };
+  const listed = <Role extends string>(names: Partial<Record<Meaning, Role>>): Map<Role, number> =>
+    new Map(meanings.flatMap((meaning) => (names[meaning] === undefined ? [] : [[names[meaning], 1] as const])));
+  const [moneyRoles, timeRoles, factRoles] = [listed(MONEY_MEANINGS), listed(TIME_MEANINGS), listed(FACT_MEANINGS)];
+  // A whole label that is known says all there is to say; of one that is known for a fact the words may still tell of a time.
+  if (moneyRoles.size > 0 || timeRoles.size > 0) return { money: moneyRoles, time: timeRoles, fact: factRoles };
+  return { money: factRoles.has('other') ? money : new Map(), time, fact: factRoles };
 }
 
 const LEAST_TALK = 100;
@@ -90,3 +86,19 @@ export const isTalk = (label: string, value: string): boolean =>
   /\b(?:descri(?:ption|bed)|comments?|remarks|story|says|in (?:his|her|their|our) words|about (?:this|the))\b/i.test(
     label,
   );
+
+/** Whether a value is an amount or a time by its form, so that a label that could mean either does not name a fact here. */
+const isAmountOrTime = (value: string): boolean =>
+  /[$€£¥]|\b(?:USD|CAD)\b|\d{1,2}:\d\d|\b\d{1,2} ?[ap]\.?m\b|\d ?h ?\d\d\b|\b\d{1,2}\/\d{1,2}\/\d\d|^\d{1,3}(?:,\d{3})+(?:\.\d\d)?$/i.test(
+    value,
+  );
+
+/**
+ * Whether a label can name a fact here: it says nothing of amounts and times, or it is a known one that may mean either and what
+ * stands beside it is none of them.
+ */
+export function canNameFact(label: string, value: string): boolean {
+  const { money, time } = labelRoles(label);
+  if (money.size === 0 && time.size === 0) return true;
+  return meaningsOf(label).length > 0 && !isAmountOrTime(value);
+}

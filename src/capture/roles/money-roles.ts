@@ -68,6 +68,12 @@ export const MONEY_LABELS: readonly RoleRule<MoneyRole>[] = [
     0.8,
     /^(?:high|hi|top|current|now|standing|stands at|leading|leader|bid at|current at|now at)\b:?$|^(?:bid|bids? ?(?:now|in|high)|hi(?:gh)? ?bid|enchère|mise|gebot|puja|oferta)$|\bbid(?: price| amount)?$/,
   ),
+  rule(
+    'priceNow',
+    0.9,
+    /\b(?:we|i|they) (?:now )?have(?: a bid of)?$|\b(?:holding|sitting|stuck) (?:at|on)$|\bmoney (?:is )?at$/,
+  ),
+  rule('nextBid', 0.95, /\b(?:and|we|now|but) (?:now )?want$|\bit takes$|\btakes(?: at least)?$/),
   rule('price', 0.7, /^(?:price|asking price|sale price|precio|prix|preis|bid|offer)$|\bprice$/),
   // What comes next.
   rule(
@@ -85,7 +91,7 @@ export const MONEY_LABELS: readonly RoleRule<MoneyRole>[] = [
   rule(
     'increment',
     1,
-    /\b(?:increments?|incr?|bid steps?|steps?(?: of)?|raises?(?: by)?|minimum raise|bump|jumps? of|goes up by|up by|by steps|in steps|incremento|palier|pas d['’]enchère|schritt|gebotsschritt|erhöhung)\b/,
+    /\b(?:increments?|incr?|bid steps?|steps?(?: of)?|raises?(?: by)?|minimum raise|bump|jumps? of|goes up by|up by|by steps|in steps|(?:bids?|it|they|price|amount)(?: \w+)? (?:move|go|rise|step|jump|climb)e?s?(?: up)?(?: by| in)?|incremento|palier|pas d['’]enchère|schritt|gebotsschritt|erhöhung)\b/,
   ),
   // At once.
   rule(
@@ -110,12 +116,12 @@ export const MONEY_AFTER: readonly RoleRule<MoneyRole>[] = [
   rule(
     'priceNow',
     0.9,
-    /^(?:is bid|is in|in\b|bid\b|(?:current|high|top|leading|best|standing|hi)(?:est)? ?(?:bid|offer|price)?\b|so far|best bid|now\b|on it|offered|has been bid|from (?:user|bidder|dealer|paddle))/,
+    /^(?:is the (?:bid|price|offer) to beat|to beat|is (?:the )?(?:high|top|leading|best|standing|current)|aktuelles|meilleure|mise (?:actuelle|en cours)|puja actual|oferta actual|is bid|is in|in\b|bid\b|(?:current|high|top|leading|best|standing|hi)(?:est)? ?(?:bid|offer|price)?\b|so far|best bid|now\b|on it|offered|has been bid|from (?:user|bidder|dealer|paddle))/,
   ),
   rule(
     'nextBid',
     0.95,
-    /^(?:is wanted|wanted|is asked|asked|asking|or (?:more|higher|above|better)|and up|next\b|is next|to lead|minimum\b|or over|needed)/,
+    /^(?:to be next|to (?:top|pass|outbid)|will (?:lead|do it)|is wanted|wanted|is asked|asked|asking|or (?:more|higher|above|better)|and up|next\b|is next|to lead|minimum\b|or over|needed)/,
   ),
   rule('buyNow', 1, /^(?:or buy|buy (?:it )?now|to buy|buys it|outright|takes it|and it'?s yours|ends it|buy)/),
   rule('increment', 1, /^(?:steps?|increments?|raises?|at a time|bumps?)\b/),

@@ -37,6 +37,14 @@ export function attributePairs(
     const label = cleanLine(attributeOf(element, name));
     if (label !== '' && isLabelLike(label) && shown !== '' && shown !== label) found.push(pair(label, shown));
   }
+  // A key of the page's own, made for its style sheet.
+  if (found.length === 0 && shown !== '') {
+    for (const [name, value] of element.attributes) {
+      const label = name.startsWith('data-') && !LABEL_ATTRIBUTES.includes(name) ? cleanLine(value) : '';
+      if (label !== '' && label !== shown && isKnownLabel(label) && /^\p{Lu}/u.test(label))
+        found.push(pair(label, shown));
+    }
+  }
   const spoken = cleanLine(attributeOf(element, 'aria-label'));
   const title = cleanLine(attributeOf(element, 'title'));
   const named = namedBy(element, texts, byId, labelFor);
@@ -55,6 +63,14 @@ export function attributePairs(
     shown.toLowerCase() !== title.toLowerCase()
   )
     found.push(pair(title, shown));
+  if (
+    element.tag === 'input' &&
+    /\bbid\b|offer|mise|puja|oferta|gebot/i.test(`${named} ${attributeOf(element, 'name')} ${spoken}`)
+  ) {
+    const [least, step] = [attributeOf(element, 'min'), attributeOf(element, 'step')];
+    if (/^[1-9]\d{1,6}(?:\.\d\d)?$/.test(least)) found.push(pair('Next bid', `$${least}`));
+    if (/^[1-9]\d{1,4}(?:\.\d\d)?$/.test(step)) found.push(pair('Bid increment', `$${step}`));
+  }
   if (named !== '') {
     // What is exact stands in the title where the text is short for it.
     if (/\d/.test(title) && title !== shown) found.push(pair(named, title));

@@ -1,5 +1,6 @@
 import { cleanLine } from '../dom/clean-text.ts';
 import type { PageElement, PageNode } from '../dom/page-tree.ts';
+import { meaningOf } from '../roles/label-list.ts';
 import { type CellTexts, VALUE_LENGTH } from './cell-texts.ts';
 import { isKnownLabel, isLabelLike, isValueLike, labelStrength } from './label-like.ts';
 import type { Pair } from './pair.ts';
@@ -10,7 +11,7 @@ export function cellPairs(element: PageElement, texts: CellTexts): readonly Pair
   if (cells.length < 2 || cells.length > 400) return [];
   if (cells.some((cell) => cell.kind === 'element' && cell.tag === 'dt')) return termPairs(cells, texts);
   const labels = cells.map((cell, at) => (isMidSentence(cells, at, texts) ? '' : labelIn(cell, texts)));
-  const marks = labels.map((label, at) => label !== '' && isLabelHere(label, cells, at, texts));
+  const marks = marksOf(labels, cells, texts);
   if (!marks.some((mark) => mark)) return [];
   const captions = areCaptions(cells, marks, texts);
   const pairs: Pair[] = [];
@@ -24,7 +25,7 @@ export function cellPairs(element: PageElement, texts: CellTexts): readonly Pair
     }
     const next = cells[at + 1];
     if (next === undefined || marks[at + 1] === true || namesItself(texts.shown(next))) return;
-    pairs.push(...pairOf(label, cells.slice(at + 1, at + 4), 'cell', texts));
+    pairs.push(...pairOf(label, cells.slice(at + 1, at + 14), 'cell', texts));
   });
   return pairs;
 }
@@ -37,6 +38,39 @@ function termPairs(cells: readonly PageNode[], texts: CellTexts): readonly Pair[
     if (next?.kind !== 'element' || next.tag !== 'dd') return [];
     return pairOf(cleanLine(texts.label(cell)), [next], 'cell', texts);
   });
+}
+
+/** Which of the parts are labels. */
+function marksOf(labels: readonly string[], cells: readonly PageNode[], texts: CellTexts): readonly boolean[] {
+  const known = labels.map((label) => label !== '' && isKnownLabel(label));
+  // A value may be a word that names something elsewhere: of two the first is the name.
+  if (cells.length === 2 && known[0] === true && known[1] === true) return [true, false];
+  if (takeTurns(labels, known, cells)) return labels.map((label, at) => at % 2 === 0 && label !== '');
+  return labels.map(
+    (label, at) => label !== '' && !holdsBoth(cells[at], label, texts) && isLabelHere(label, cells, at, texts),
+  );
+}
+
+/** `Trim <b>Plus</b>` is a label with its value, and no label of what stands beside it. */
+function holdsBoth(cell: PageNode | undefined, label: string, texts: CellTexts): boolean {
+  if (cell === undefined || cell.kind === 'text' || meaningOf(label) !== undefined) return false;
+  const parts = cell.children.filter((child) => !texts.isEmpty(child));
+  // A label in two languages is a label all the same.
+  return parts.length >= 2 && !parts.every((part) => isKnownLabel(texts.label(part)));
+}
+
+/** Whether labels and values take turns to the last: two kinds of element, of which the first ones are mostly known words. */
+function takeTurns(labels: readonly string[], known: readonly boolean[], cells: readonly PageNode[]): boolean {
+  if (cells.length < 6 || cells.length % 2 === 1) return false;
+  const half = cells.length / 2;
+  const even = known.filter((one, at) => one && at % 2 === 0).length;
+  const odd = known.filter((one, at) => one && at % 2 === 1).length;
+  const named = labels.filter((label, at) => at % 2 === 0 && label !== '').length;
+  const looks = (cell: PageNode) => (cell.kind === 'text' ? '' : `${cell.tag}.${cell.attributes.get('class') ?? ''}`);
+  const [one, other] = [new Set<string>(), new Set<string>()];
+  for (const [at, cell] of cells.entries()) (at % 2 === 0 ? one : other).add(looks(cell));
+  const differ = one.size === 1 && ![...other].some((look) => one.has(look));
+  return named === half && even > odd * 2 && even >= half * (differ ? 0.4 : 0.7);
 }
 
 /** Among two parts the first is the name of the second even if nobody knows the word; among more, only known words are. */
@@ -101,7 +135,9 @@ function pairOf(label: string, cells: readonly PageNode[], how: Pair['how'], tex
 
 /** `18` and `,600`; `18,` and `600`. */
 const goesOn = (figure: string, next: string): boolean =>
-  (/\d$/.test(figure) && /^[,.](?:\d{1,3})?$/.test(next)) || (/\d[,.]$/.test(figure) && /^\d{1,3}\b/.test(next));
+  (/^\$?[\d,.]+$/.test(figure) && /^[\d,.]$/.test(next)) ||
+  (/\d$/.test(figure) && /^[,.](?:\d{1,3})?$/.test(next)) ||
+  (/\d[,.]$/.test(figure) && /^\d{1,3}\b/.test(next));
 
 /** A cell that is a label and nothing else. A link or button is a thing to press, never the name of what follows. */
 function labelIn(cell: PageNode, texts: CellTexts): string {

@@ -7,7 +7,9 @@ const MOST_WORDS = 6;
 /** Whether a text can be the name of what stands beside it: short words without a figure, and no sentence. */
 export function isLabelLike(text: string): boolean {
   if (text.length > LONGEST_LABEL || text.includes('\n') || !/\p{L}/u.test(text)) return false;
-  if (/\d/.test(text.replace(/\([^)]*\)/g, '')) || /[.!?]\s+\p{L}|[,;]|:\s*\S/u.test(text)) return false;
+  if (/\d/.test(text.replace(/\([^)]*\)/g, '')) || /[,;]|:\s*\S/u.test(text)) return false;
+  // A word cut short ends in a stop, and so does a sentence.
+  if (/[!?]\s+\p{L}|\p{L}{5,}\.\s+\p{L}/u.test(text)) return false;
   // A state, and no name of what follows.
   if (/^no (?:bids?|offers?)\b/i.test(text)) return false;
   return text.split(' ').length <= MOST_WORDS;

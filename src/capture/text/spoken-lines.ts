@@ -2,6 +2,9 @@ import { cleanLine } from '../dom/clean-text.ts';
 import { attributeOf, type PageElement } from '../dom/page-tree.ts';
 import type { Line } from './lines.ts';
 
+/** Elements that stand within a line: what is said for them goes on from what is before. */
+const SHORT_FOR: ReadonlySet<string> = new Set(['abbr', 'time', 'span', 'data', 'b', 'strong', 'i', 'em']);
+
 /** What stands before it in the same box: `Ends` before a time that is only said. */
 function wordsBefore(element: PageElement, shown: (element: PageElement) => string): string {
   const siblings = element.parent?.children ?? [];
@@ -23,11 +26,10 @@ export function spokenLines(
     const label = cleanLine(
       attributeOf(element, 'aria-label') || (element.tag === 'abbr' ? attributeOf(element, 'title') : ''),
     );
-    if (label.length < 5 || label.length > 160 || !/\d/.test(label) || element.tag === 'a' || element.tag === 'button')
-      return [];
+    if (label.length < 5 || label.length > 160 || !/\d/.test(label) || element.tag === 'a') return [];
     if (shown(element).includes(label)) return [];
     const heading = Number(/^h([1-6])$/.exec(element.tag)?.[1] ?? 0);
-    const text = heading > 0 ? label : `${wordsBefore(element, shown)} ${label}`.trim();
+    const text = heading > 0 || !SHORT_FOR.has(element.tag) ? label : `${wordsBefore(element, shown)} ${label}`.trim();
     return [{ text, element, order: element.order, heading, prose: false, spoken: true }];
   });
 }

@@ -12,7 +12,7 @@ export interface DistanceToken {
   readonly end: number;
 }
 
-export const FIGURE = String.raw`\d{1,3}(?:[,.'’ ]\d{2,3}){1,2}(?:\.\d)?|\d{1,7}(?:\.\d)?`;
+export const FIGURE = String.raw`\d{1,3}(?: \d{3}){1,2}(?![,.'’]?\d)|\d{1,3}(?:[,.'’]\d{2,3}){1,2}(?:\.\d)?|\d{1,7}(?:\.\d)?`;
 const MILES = String.raw`mi\b\.?|miles?\b|mls?\b\.?|millas\b|meilen\b|ميل|מייל`;
 const KILOMETERS = String.raw`kms?\b\.?|kilomet(?:er|re)s?\b|kilómetros\b|kilomètres\b|كم|كيلومتر|ק["״]מ`;
 const DISTANCE = new RegExp(

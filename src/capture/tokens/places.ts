@@ -35,10 +35,18 @@ export function placesIn(text: string, loose = false): readonly PlaceToken[] {
     )
       continue;
     const end = match.index + match[0].length - zip.length;
-    found.push({ place: text.slice(match.index, end).replace(/\)$/, ''), start: match.index, end });
+    found.push({ place: opened(text.slice(match.index, end), text[end]), start: match.index, end });
   }
   return found;
 }
+
+/** The bracket around a province belongs to the place as the page words it. */
+const opened = (place: string, next: string | undefined): string =>
+  place.includes('(') && !place.endsWith(')') && next === ')'
+    ? `${place})`
+    : place.includes('(')
+      ? place
+      : place.replace(/\)$/, '');
 
 const FIXED: readonly (readonly [RegExp, string])[] = [
   [/\b(?:AZ|Arizona)\b/i, 'America/Phoenix'],
