@@ -41,7 +41,12 @@ export function attributePairs(
   if (found.length === 0 && shown !== '') {
     for (const [name, value] of element.attributes) {
       const label = name.startsWith('data-') && !LABEL_ATTRIBUTES.includes(name) ? cleanLine(value) : '';
-      if (label !== '' && label !== shown && isKnownLabel(label) && /^\p{Lu}/u.test(label))
+      if (
+        label !== '' &&
+        !shown.toLowerCase().startsWith(label.toLowerCase()) &&
+        isKnownLabel(label) &&
+        /^\p{Lu}/u.test(label)
+      )
         found.push(pair(label, shown));
     }
   }
