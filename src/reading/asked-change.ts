@@ -5,9 +5,13 @@ import type { LotFacts } from '../domain/lot/lot.ts';
 import { positiveCentsSchema } from '../domain/money/cents.ts';
 import { closeTimeSchema } from '../domain/time/close-time.ts';
 import { HOUR } from '../domain/time/units.ts';
+import { namesAnotherCar } from './another-car.ts';
 
-/** Why a change is not written by itself: a bid that falls or leaps, a close that comes sooner or moves by days. */
-const WHY_ASKED = ['lower', 'leap', 'sooner', 'moved'] as const;
+/**
+ * Why a change is not written by itself: the page names another car, a bid falls or leaps, a close comes sooner or moves by
+ * days.
+ */
+const WHY_ASKED = ['other-car', 'lower', 'leap', 'sooner', 'moved'] as const;
 export type WhyAsked = (typeof WHY_ASKED)[number];
 
 /** What a page says that the user has to say yes to first, with where it says so. */
@@ -42,6 +46,7 @@ const SLACK_MS = 90_000;
 
 /** Why the change of a field must be asked about; null when a page may write it. A fact that was not known is no change. */
 export function whyAsked(field: TiedField, known: LotFacts, next: LotFacts): WhyAsked | null {
+  if (namesAnotherCar(known, next)) return 'other-car';
   return field === 'priceNow' ? whyPriceAsked(known.priceNow, next.priceNow) : whyCloseAsked(known.close, next.close);
 }
 

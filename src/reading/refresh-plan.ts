@@ -4,6 +4,7 @@ import { compareWithWatched } from '../capture/draft/seen-before.ts';
 import type { Evidence } from '../domain/lot/evidence.ts';
 import type { LotFacts } from '../domain/lot/lot.ts';
 import type { LotState } from '../folds/lot-state.ts';
+import { namesAnotherCar } from './another-car.ts';
 import { type AskedChange, whyAsked } from './asked-change.ts';
 
 /** What opening a watched lot's own page brings up to date, and what it asks about first. */
@@ -22,7 +23,8 @@ export interface Refresh {
 
 /**
  * What a page that was opened says of a watched lot. Only the price now and the close; only for a lot with the very VIN that
- * the page shows; only what the page ties to that VIN and said twice alike; and nothing that doubles, jumps or falls.
+ * the page shows; only what the page ties to that VIN and said twice alike; and nothing that doubles, jumps or falls, or stands
+ * under the name of another car.
  * Null when the page is about no watched lot.
  */
 export function refreshPlan(page: DraftLots, watched: readonly LotState[], known: KnownNames): Refresh | null {
@@ -37,7 +39,8 @@ export function refreshPlan(page: DraftLots, watched: readonly LotState[], known
   if (drafted.facts.vin === undefined || drafted.facts.vin !== seen.lot.facts.vin) return nothing;
   const changed = new Set(seen.changes.map(({ field }) => field));
   const said = TIED_FIELDS.filter((field) => draft.tied.includes(field) && changed.has(field));
-  const same = draft.tied.includes('priceNow') && !changed.has('priceNow') ? stillThere(drafted) : {};
+  const isStill = draft.tied.includes('priceNow') && !changed.has('priceNow');
+  const same = isStill && !namesAnotherCar(seen.lot.facts, drafted.facts) ? stillThere(drafted) : {};
   return said.reduce((plan, field) => withField(plan, field, drafted), { ...nothing, ...same });
 }
 

@@ -41,12 +41,14 @@ interface Said {
   readonly priceNow?: number;
   readonly close?: CloseTime;
   readonly miles?: number;
+  readonly make?: string;
+  readonly year?: number;
   readonly sure?: Sure;
   readonly tied?: TiedField[];
 }
 
 /** A page that says so of one lot. */
-function page({ vin = VIN, priceNow, close: closes, miles, sure = 'certain', tied }: Said): DraftLots {
+function page({ vin = VIN, priceNow, close: closes, miles, make, year, sure = 'certain', tied }: Said): DraftLots {
   const field = <Value>(...values: Value[]) => ({
     settled: values.length === 1,
     readings: values.map((value) => ({ value, from: 'page-text' as const, text: `said ${String(value)}`, sure })),
@@ -56,6 +58,8 @@ function page({ vin = VIN, priceNow, close: closes, miles, sure = 'certain', tie
     ...(priceNow === undefined ? {} : { priceNow: field(cents(priceNow * 100)) }),
     ...(closes === undefined ? {} : { close: field(closes) }),
     ...(miles === undefined ? {} : { miles: field(miles) }),
+    ...(make === undefined ? {} : { make: field(make) }),
+    ...(year === undefined ? {} : { year: field(year) }),
   };
   const lot = { key: 'k', heading: 'h', pageUrl: ADDRESS, fields, tied: tied ?? ['priceNow', 'close'] };
   return { kind: 'one', pageUrl: ADDRESS, readAt: NOW, lots: [lot], notes: [] };
@@ -96,6 +100,25 @@ test.each([
   const made = plan(said);
   expect(made?.set).toEqual({});
   expect(made?.asked.map((one) => [one.field, one.why])).toEqual([[Object.keys(said)[0], why]]);
+});
+
+test.each([
+  ['another make', { make: 'Tamarack' }, { make: 'Larkspur' }],
+  ['another year', { year: 2020 }, { year: 2021 }],
+  ['a year that the VIN rules out, where none is saved', { year: 2020 }, {}],
+] as const)('under the name of %s nothing is written or taken as seen again, and all is asked', (_, said, known) => {
+  const made = plan({ ...said, priceNow: 9400, close: close(6) }, [watched({ ...KNOWN, ...known })]);
+  expect(made?.set).toEqual({});
+  expect(made?.asked.map((one) => [one.field, one.why])).toEqual([
+    ['priceNow', 'other-car'],
+    ['close', 'other-car'],
+  ]);
+  expect(plan({ ...said, priceNow: 8900 }, [watched({ ...KNOWN, ...known })])?.still).toBeUndefined();
+});
+
+test('a make in other letters, with more or fewer words, is the same make', () => {
+  const known = [watched({ ...KNOWN, make: 'Dunmore', year: 2021 })];
+  expect(plan({ priceNow: 9400, make: 'DUNMORE Motors', year: 2021 }, known)?.set).toEqual({ priceNow: 940_000 });
 });
 
 test('a price that was not known is written, and a small one may double only when asked', () => {

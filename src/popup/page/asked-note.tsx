@@ -79,6 +79,7 @@ export function AskedNote({ lot, asked, store, setup, onTaken }: AskedNoteProps)
 }
 
 const WHY_WORDS: Readonly<Record<AskedChange['why'], string>> = {
+  'other-car': 'The page shows this VIN under the name of another car. Check that it is this lot.',
   lower: 'Bids only rise, so one of the two is wrong.',
   leap: 'That is a big jump. Check that it is this lot’s bid.',
   sooner: 'That is sooner than saved. Check it before you rely on either.',
