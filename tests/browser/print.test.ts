@@ -60,7 +60,10 @@ test('the printed list holds every lot that is shown, not only those in sight', 
 });
 
 /** What is printed now and then. Setup and Words are looked up, and a form is filled in, on the screen. */
-const PAPER = /^(?:lots|day|week|now|plan|results|todo|won|dispute|history|worksheet|books|learn)/;
+const PAPER =
+  process.env.PAPER === 'all'
+    ? /^(?:lots|day|week|now|plan|results|todo|won|dispute|history|worksheet|books|learn)/
+    : /^(?:day|week|plan|dispute|worksheet|books-month|books-payables|books-monday)$/;
 /** The least that is worth a last sheet: heads, foot, and a few lines. */
 const LEAST_LINES = 8;
 
