@@ -59,7 +59,9 @@ export class ChromiumPage extends DrivenSurface implements Page {
   }
 
   async download(action: () => Promise<void>): Promise<{ readonly name: string; readonly text: string }> {
-    const [download] = await Promise.all([this.#page.waitForEvent('download'), action()]);
+    // A browser saves a second file only within some seconds of a press. A busy machine may take longer to write it: press again.
+    const saved = () => Promise.all([this.#page.waitForEvent('download', { timeout: 15_000 }), action()]);
+    const [download] = await saved().catch(saved);
     return { name: download.suggestedFilename(), text: await readFile(await download.path(), 'utf8') };
   }
 
