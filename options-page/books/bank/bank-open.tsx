@@ -50,13 +50,25 @@ export function BankOpen({ view }: { readonly view: BankView }) {
         {view.lines.length > 0 && (
           <ScrollX label="In the bank, not in the books">
             <Ledger
+              class="fits-narrow"
               rows={view.lines.slice(0, MOST_ROWS)}
               rowKey={({ key }) => key}
               columns={[
                 { label: 'Choose', quietHead: true, class: 'no-print', cell: ({ key, text }) => box(key, text) },
-                { label: 'Day', class: 'day', cell: ({ date }) => dateInWords(date) },
-                { label: 'What the bank says', heads: true, cell: ({ text }) => text },
-                { label: 'Check', cell: ({ check }) => check ?? '' },
+                { label: 'Day', class: 'day wide-only', cell: ({ date }) => dateInWords(date) },
+                {
+                  label: 'What the bank says',
+                  heads: true,
+                  cell: ({ text, date, check }) => (
+                    <>
+                      {text}
+                      <span class="small quiet block narrow-only">
+                        {[dateInWords(date), check !== undefined && `check ${check}`].filter(Boolean).join(', ')}
+                      </span>
+                    </>
+                  ),
+                },
+                { label: 'Check', class: 'wide-only', cell: ({ check }) => check ?? '' },
                 {
                   label: 'Amount',
                   number: true,
@@ -85,6 +97,7 @@ export function BankOpen({ view }: { readonly view: BankView }) {
         {view.moves.length > 0 && (
           <ScrollX label="In the books, not at the bank">
             <Ledger
+              class="fits-narrow"
               rows={view.moves.slice(0, MOST_ROWS)}
               rowKey={({ key }) => key}
               columns={[
@@ -112,7 +125,7 @@ export function BankOpen({ view }: { readonly view: BankView }) {
         <Rest of={view.moves.length} />
       </section>
       {lines.length > 0 && (
-        <section class="panel stack no-print" aria-label="What to do with the chosen lines">
+        <section class="panel stack book-invoice no-print" aria-label="What to do with the chosen lines">
           <p>
             Chosen: {countWords(lines.length, 'bank line', 'bank lines')}, {formatMoney(total(lines))}, and{' '}
             {countWords(moves.length, 'recorded amount', 'recorded amounts')}, {formatMoney(total(moves))}.

@@ -20,7 +20,7 @@ export function BankPart() {
           and sales. Nothing is matched until you say so, and nothing leaves this computer.
         </p>
       </header>
-      <ReadStatement key={state.bank.statements.length} />
+      <ReadStatement key={state.bank.statements.length} first={isEmpty} />
       {isEmpty ? (
         <p>No statement has been read yet. Download one from your bank’s site and choose it above.</p>
       ) : (

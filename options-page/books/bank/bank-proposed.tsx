@@ -46,6 +46,7 @@ export function BankProposed({ proposed, carsOf }: BankProposedProps) {
       <h2 id="bank-proposed">Seem to belong together</h2>
       <ScrollX label="Proposed matches">
         <Ledger
+          class="fits-narrow"
           rows={shown}
           rowKey={keyOf}
           columns={[
@@ -69,15 +70,17 @@ export function BankProposed({ proposed, carsOf }: BankProposedProps) {
               label: 'In the bank',
               heads: true,
               cell: ({ lines }) =>
-                lines.map(({ key, text, date }) => (
+                lines.map(({ key, text, date, cents }) => (
                   <span key={key} class="block">
                     {text} <span class="quiet small">{dateInWords(date)}</span>
+                    <span class="small narrow-only">{formatMoney(cents, { cents: 'always' })}</span>
                   </span>
                 )),
             },
             {
               label: 'Bank amount',
               number: true,
+              class: 'wide-only',
               cell: ({ lines }) =>
                 lines.map(({ key, cents }) => (
                   <span key={key} class="block">
@@ -87,11 +90,21 @@ export function BankProposed({ proposed, carsOf }: BankProposedProps) {
             },
             {
               label: 'Recorded',
-              cell: ({ moves }) => moves.map((one) => <MoveCell key={one.key} move={one} cars={carsOf(one.key)} />),
+              cell: (match) => (
+                <>
+                  {match.moves.map((one) => (
+                    <MoveCell key={one.key} move={one} cars={carsOf(one.key)}>
+                      <span class="small narrow-only">{formatMoney(one.cents, { cents: 'always' })}</span>
+                    </MoveCell>
+                  ))}
+                  <span class="small quiet narrow-only">{whyMatch(match)}</span>
+                </>
+              ),
             },
             {
               label: 'Recorded amount',
               number: true,
+              class: 'wide-only',
               cell: ({ moves }) =>
                 moves.map(({ key, cents }) => (
                   <span key={key} class="block">
@@ -99,7 +112,7 @@ export function BankProposed({ proposed, carsOf }: BankProposedProps) {
                   </span>
                 )),
             },
-            { label: 'Why', class: 'small', cell: whyMatch },
+            { label: 'Why', class: 'small wide-only', cell: whyMatch },
           ]}
         />
       </ScrollX>

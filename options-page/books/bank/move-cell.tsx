@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import type { BookMove } from '../../../src/domain/books/bank/book-move.ts';
 import type { LotId } from '../../../src/domain/lot/lot.ts';
 import { folderName } from '../../../src/views/books/folder-name.ts';
@@ -6,8 +7,14 @@ import { dateInWords } from '../../../src/views/words/date-words.ts';
 import { useBooks } from '../use-books.ts';
 import { MOVE_WORDS } from './bank-words.ts';
 
+interface MoveCellProps {
+  readonly move: BookMove;
+  readonly cars: readonly LotId[];
+  readonly children?: ComponentChildren;
+}
+
 /** A recorded move: what it was, to whom, when, and for which car. */
-export function MoveCell({ move, cars }: { readonly move: BookMove; readonly cars: readonly LotId[] }) {
+export function MoveCell({ move, cars, children }: MoveCellProps) {
   const { folders } = useBooks();
   const [first] = cars;
   const folder = cars.length === 1 ? folders.find(({ lot }) => lot === first) : undefined;
@@ -24,6 +31,7 @@ export function MoveCell({ move, cars }: { readonly move: BookMove; readonly car
           <a href={`#/books/${folder.lot}`}>{folderName(folder.facts)}</a>
         )}
       </span>
+      {children}
     </span>
   );
 }

@@ -1,15 +1,15 @@
 import { useState } from 'preact/hooks';
 import { type OpenedStatement, openStatement } from '../../../src/intake/bank/open-statement.ts';
 import { decodeText } from '../../../src/intake/csv/decode-text.ts';
-import { FieldFrame } from '../../../src/ui/inputs/field.tsx';
+import { RowsOrFile } from '../../../src/ui/inputs/rows-or-file.tsx';
 import { StatementReview } from './statement-review.tsx';
 
 const EXAMPLE = 'Date,Description,Amount,Balance\n11/27/2026,CHECK 1042,-450.00,18204.11';
 /** A statement of years is smaller. */
 const LARGEST_BYTES = 40_000_000;
 
-/** Takes a statement in, as a file or as pasted rows. */
-export function ReadStatement() {
+/** Takes a statement in, as a file or as pasted rows; folded once there is one, so that what is open stands in sight. */
+export function ReadStatement({ first }: { readonly first: boolean }) {
   const [opened, setOpened] = useState<{ readonly statement: OpenedStatement; readonly file: string }>();
   const [fault, setFault] = useState<string>();
   const [text, setText] = useState('');
@@ -36,41 +36,22 @@ export function ReadStatement() {
         </p>
       )}
       {opened === undefined ? (
-        <details class="panel no-print" open>
+        <details class="panel no-print" open={first}>
           <summary>
             <strong>Read a statement</strong>
           </summary>
           <div class="stack">
-            <FieldFrame label="Rows of the statement" wide>
-              {({ id }) => (
-                <textarea
-                  id={id}
-                  rows={4}
-                  value={text}
-                  placeholder={EXAMPLE}
-                  spellcheck={false}
-                  onInput={(event) => setText(event.currentTarget.value)}
-                />
-              )}
-            </FieldFrame>
-            <div class="row">
-              <label class="button main">
-                Choose a CSV or OFX file
-                <input
-                  type="file"
-                  class="visually-hidden"
-                  accept=".csv,.tsv,.txt,.ofx,text/csv,application/x-ofx"
-                  onChange={(event) => {
-                    const file = event.currentTarget.files?.[0];
-                    event.currentTarget.value = '';
-                    if (file) takeFile(file);
-                  }}
-                />
-              </label>
-              <button type="button" disabled={text.trim() === ''} onClick={() => take(text, 'The pasted rows')}>
-                Preview rows
-              </button>
-            </div>
+            <RowsOrFile
+              label="Rows of the statement"
+              example={EXAMPLE}
+              lines={4}
+              text={text}
+              onText={setText}
+              choose="Choose a CSV or OFX file"
+              accept=".csv,.tsv,.txt,.ofx,text/csv,application/x-ofx"
+              onFile={takeFile}
+              onRows={(rows) => take(rows, 'The pasted rows')}
+            />
           </div>
         </details>
       ) : (

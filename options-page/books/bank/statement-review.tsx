@@ -11,6 +11,7 @@ import { ColumnTable } from '../../../src/ui/tables/column-table.tsx';
 import { countWords } from '../../../src/views/words/count-words.ts';
 import { useBook } from '../use-book.ts';
 import { useBooks } from '../use-books.ts';
+import { FEW_LINES, Lines, Rows } from './statement-lines.tsx';
 
 interface StatementReviewProps {
   readonly opened: OpenedStatement;
@@ -165,6 +166,12 @@ export function StatementReview({ opened, file, onDone }: StatementReviewProps) 
           <Rows rows={read.notes} />
         </details>
       )}
+      {fresh.length > 0 && (
+        <details open={fresh.length <= FEW_LINES}>
+          <summary>{countWords(fresh.length, 'line', 'lines')} of the account</summary>
+          <Lines lines={fresh} />
+        </details>
+      )}
       {read !== undefined && fresh.length < read.lines.length && (
         <p>
           {countWords(read.lines.length - fresh.length, 'line was', 'lines were')} read before and will not be counted
@@ -185,20 +192,5 @@ export function StatementReview({ opened, file, onDone }: StatementReviewProps) 
         </button>
       </div>
     </section>
-  );
-}
-
-const MOST_ROWS = 20;
-
-function Rows({ rows }: { readonly rows: readonly { readonly row: number; readonly message: string }[] }) {
-  return (
-    <ul class="plain-list small">
-      {rows.slice(0, MOST_ROWS).map(({ row, message }) => (
-        <li key={row}>
-          Row {row}: {message}
-        </li>
-      ))}
-      {rows.length > MOST_ROWS && <li>and {rows.length - MOST_ROWS} more</li>}
-    </ul>
   );
 }

@@ -6,7 +6,7 @@ import { openInvoice } from '../../../src/intake/invoices/open-invoice.ts';
 import { openFile } from '../../../src/intake/open-file.ts';
 import { openTable, type Table } from '../../../src/intake/open-table.ts';
 import { ChoiceInput } from '../../../src/ui/inputs/choice-input.tsx';
-import { FieldFrame } from '../../../src/ui/inputs/field.tsx';
+import { RowsOrFile, TABLE_FILES } from '../../../src/ui/inputs/rows-or-file.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { useBooks } from '../use-books.ts';
 import { InvoiceReview } from './invoice-review.tsx';
@@ -81,47 +81,22 @@ export function InvoicesPart() {
           </p>
         )}
         {venue !== undefined && opened === undefined && (
-          <>
-            <FieldFrame label="Rows of the invoice" wide>
-              {({ id }) => (
-                <textarea
-                  id={id}
-                  rows={5}
-                  value={text}
-                  placeholder={EXAMPLE}
-                  spellcheck={false}
-                  onInput={(event) => setText(event.currentTarget.value)}
-                />
-              )}
-            </FieldFrame>
-            <div class="row">
-              <label class="button main">
-                Choose a CSV file
-                <input
-                  type="file"
-                  class="visually-hidden"
-                  accept=".csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain"
-                  onChange={async (event) => {
-                    const file = event.currentTarget.files?.[0];
-                    event.currentTarget.value = '';
-                    if (file) take(await openFile(file), file.name);
-                  }}
-                />
-              </label>
-              <button
-                type="button"
-                disabled={text.trim() === ''}
-                onClick={() => take(openTable(text), 'The pasted rows')}
-              >
-                Preview rows
+          <RowsOrFile
+            label="Rows of the invoice"
+            example={EXAMPLE}
+            text={text}
+            onText={setText}
+            choose="Choose a CSV file"
+            accept={TABLE_FILES}
+            onFile={async (file) => take(await openFile(file), file.name)}
+            onRows={(rows) => take(openTable(rows), 'The pasted rows')}
+          >
+            {text === '' && setup.store.name === DEMO_STORE && (
+              <button type="button" class="plain" onClick={() => setText(invented(folders, venue.id))}>
+                Try a made-up invoice
               </button>
-              {text === '' && setup.store.name === DEMO_STORE && (
-                <button type="button" class="plain" onClick={() => setText(invented(folders, venue.id))}>
-                  Try a made-up invoice
-                </button>
-              )}
-            </div>
-          </>
+            )}
+          </RowsOrFile>
         )}
         {opened !== undefined && (
           <p class="row">

@@ -5,7 +5,7 @@ import { openInvoice } from '../../../src/intake/invoices/open-invoice.ts';
 import { openFile } from '../../../src/intake/open-file.ts';
 import { openTable, type Table } from '../../../src/intake/open-table.ts';
 import { type ReadSold, readSold } from '../../../src/intake/sold/read-sold.ts';
-import { FieldFrame } from '../../../src/ui/inputs/field.tsx';
+import { RowsOrFile, TABLE_FILES } from '../../../src/ui/inputs/rows-or-file.tsx';
 import { useBooks } from '../use-books.ts';
 import { SoldReview } from './sold-review.tsx';
 
@@ -40,40 +40,16 @@ export function SoldPart() {
       )}
       {read === undefined ? (
         <section class="panel stack no-print">
-          <FieldFrame label="Rows of sold cars" wide>
-            {({ id }) => (
-              <textarea
-                id={id}
-                rows={5}
-                value={text}
-                placeholder={EXAMPLE}
-                spellcheck={false}
-                onInput={(event) => setText(event.currentTarget.value)}
-              />
-            )}
-          </FieldFrame>
-          <div class="row">
-            <label class="button main">
-              Choose a CSV file
-              <input
-                type="file"
-                class="visually-hidden"
-                accept=".csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain"
-                onChange={async (event) => {
-                  const file = event.currentTarget.files?.[0];
-                  event.currentTarget.value = '';
-                  if (file) take(await openFile(file), file.name);
-                }}
-              />
-            </label>
-            <button
-              type="button"
-              disabled={text.trim() === ''}
-              onClick={() => take(openTable(text), 'The pasted rows')}
-            >
-              Preview rows
-            </button>
-          </div>
+          <RowsOrFile
+            label="Rows of sold cars"
+            example={EXAMPLE}
+            text={text}
+            onText={setText}
+            choose="Choose a CSV file"
+            accept={TABLE_FILES}
+            onFile={async (file) => take(await openFile(file), file.name)}
+            onRows={(rows) => take(openTable(rows), 'The pasted rows')}
+          />
         </section>
       ) : (
         <SoldReview

@@ -41,8 +41,11 @@ test('a statement is read once, its sure lines are matched, the rest stands on b
     '11/20/2026,CHECK,8807,-77.77',
   ].join('\n');
   await paste(rows);
+  // What will be added is seen before it is.
+  expect([...document.querySelectorAll('tbody tr')].at(-1)?.textContent).toBe('Nov 20, 2026CHECK−$77.77');
   press('Add 3 lines');
   await sees(has('(3 unmatched)'));
+  expect(document.querySelector('details')?.open).toBe(false);
   expect(document.body.textContent).toContain('In the bank, not in the books: 2');
   expect(document.body.textContent).toContain('no. 8802');
   press('Record 1 checked match');
