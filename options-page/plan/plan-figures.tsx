@@ -2,6 +2,7 @@ import { type Cents, cents } from '../../src/domain/money/cents.ts';
 import { formatMoney } from '../../src/domain/money/format-money.ts';
 import type { Plan } from '../../src/domain/plan/plan.ts';
 import type { KeptPlan } from '../../src/views/plan/kept-plan.ts';
+import { countWords } from '../../src/views/words/count-words.ts';
 import { Fact } from './purse-head.tsx';
 
 /** What the plan is likely to come to, and what would change it. */
@@ -32,7 +33,7 @@ export function PlanFigures({ kept }: { kept: KeptPlan }) {
       <Fact term="price-level" label="Prices this weekend" figure={levelFigure(kept.level)}>
         {kept.level.closings === 0
           ? 'no closing of this week yet'
-          : `against the usual, after ${kept.level.closings} closings; may be off by ${Math.round(kept.level.sd * 100)}%`}
+          : `against the usual, after ${countWords(kept.level.closings, 'closing', 'closings')}; may be off by ${Math.round(kept.level.sd * 100)}%`}
       </Fact>
     </div>
   );

@@ -12,6 +12,7 @@ import { useWorkspace } from '../../src/ui/workspace.ts';
 import { bidOffer } from '../../src/views/lots/act-offers.ts';
 import { stopOfStanding } from '../../src/views/lots/bids.ts';
 import type { Standing, Standings } from '../../src/views/lots/standing.ts';
+import { countWords } from '../../src/views/words/count-words.ts';
 import type { PlanLine } from './plan-table.tsx';
 
 interface PlanRowProps {
@@ -64,7 +65,7 @@ export function PlanRow({ line: { lot, row, together }, standings, now, onAct }:
         ) : (
           <>
             {row.chance.words}
-            <span class="small quiet">{row.chance.closings} closings</span>
+            <span class="small quiet">{countWords(row.chance.closings, 'closing', 'closings')}</span>
           </>
         )}
       </td>
