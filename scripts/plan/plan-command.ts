@@ -30,10 +30,11 @@ export async function planCommand(flags: readonly string[], around: Surroundings
   const setup = readSetup(setupPath, around);
   if (setup === undefined) return 1;
   const { zone } = setup.store;
-  const file = purseAt(pursePath, around, (text) => readPurse(text, zone));
-  if (file === undefined) return 1;
-  const { purse, choices, closings } = file;
   const { now } = around;
+  const weekendFrom = startOfDay(mondayOf(dateIn(zone, now)), zone);
+  const file = purseAt(pursePath, around, (text) => readPurse(text, zone, weekendFrom));
+  if (file === undefined) return 1;
+  const { purse, choices, closings, groupOf } = file;
   if (purse.until !== undefined && purse.until <= now)
     return refused(around, 'The purse’s last day is over. Set “until” to a later day, or leave it out.');
   const bytes = around.read(lots);
@@ -52,9 +53,9 @@ export async function planCommand(flags: readonly string[], around: Surroundings
   const known = new Set(kept.flatMap(({ facts }) => (facts.vin === undefined ? [] : [facts.vin])));
   for (const vin of choices.keys())
     if (!known.has(vin)) around.warn(`Purse, choices: there is no lot with the VIN ${vin}.`);
-  const market = marketOf(closings, startOfDay(mondayOf(dateIn(zone, now)), zone));
+  const market = marketOf(closings, weekendFrom);
   const plan = planOf(
-    kept.map((row) => planLotOf(row, context, choices.get(row.facts.vin ?? ''))),
+    kept.map((row) => planLotOf(row, { context, groupOf, choice: choices.get(row.facts.vin ?? '') })),
     purse,
     market,
     now,

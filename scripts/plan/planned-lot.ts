@@ -8,16 +8,19 @@ import type { Instant } from '../../src/domain/time/instant.ts';
 import type { PricingContext } from '../../src/domain/worksheet/pricing-context.ts';
 import type { LotAnswer } from '../worksheet/lot-answer.ts';
 import type { LotRow } from '../worksheet/read-rows.ts';
+import type { PurseFile } from './read-purse.ts';
 
 /** Everything the command says about one lot; also the object it writes as JSON. The keys are always all there. */
 export type PlannedLot = ReturnType<typeof plannedLot>;
 
+interface PlanLotFrom {
+  readonly context: PricingContext;
+  readonly groupOf: PurseFile['groupOf'];
+  readonly choice: PlanChoice | undefined;
+}
+
 /** A row of the table as the plan needs it; one that can't be priced has no max bid. */
-export function planLotOf(
-  { row, facts, barring }: LotRow,
-  context: PricingContext,
-  choice: PlanChoice | undefined,
-): PlanLot {
+export function planLotOf({ row, facts, barring }: LotRow, { context, groupOf, choice }: PlanLotFrom): PlanLot {
   const priced = attempt(() => pricedLot(facts, context));
   const found = priced.ok && priced.value.ok && barring.length === 0 ? priced.value.value : NOT_PRICED;
   const known = facts.priceNow !== undefined && facts.priceNow > 0 && facts.sealed === undefined;
@@ -26,12 +29,8 @@ export function planLotOf(
     name: lotName(facts),
     close: (facts.close?.instant as Instant | undefined) ?? null,
     ...found,
-    group: {
-      carClass: '',
-      title: facts.titleId ?? '',
-      seller: '',
-      venue: context.venueOf(facts)?.id ?? '',
-    },
+    // A venue that is called by a name in the setup is the same as its id in the closings.
+    group: groupOf({ ...facts, venueId: context.venueOf(facts)?.id ?? '' }),
     ...(known && {
       priceNow: facts.priceNow,
       leading: facts.proxy !== undefined && facts.proxy > (facts.priceNow ?? 0),

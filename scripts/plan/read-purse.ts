@@ -1,12 +1,15 @@
 import * as z from 'zod/mini';
 import type { Closing, Ending } from '../../src/domain/market/closing.ts';
+import { closingWeight } from '../../src/domain/market/market.ts';
+import type { MarketGroup } from '../../src/domain/market/market-group.ts';
+import { type GroupFacts, marketGroups } from '../../src/domain/market/market-groups.ts';
 import { cents, centsSchema, positiveCentsSchema } from '../../src/domain/money/cents.ts';
 import { type Outcome, ok, refuse } from '../../src/domain/outcome.ts';
 import type { PlanChoice } from '../../src/domain/plan/plan-lot.ts';
 import type { Purse } from '../../src/domain/plan/purse.ts';
 import { faultSentence, setupFaults } from '../../src/domain/setup/setup-faults.ts';
 import { addDays, startOfDay } from '../../src/domain/time/calendar-day.ts';
-import { instant } from '../../src/domain/time/instant.ts';
+import { type Instant, instant } from '../../src/domain/time/instant.ts';
 import { localDateSchema } from '../../src/domain/time/local-date.ts';
 import type { Zone } from '../../src/domain/time/zone.ts';
 
@@ -16,6 +19,10 @@ const text = z._default(z.string().check(z.maxLength(200)), '');
 const closingSchema = z.strictObject({
   venueId: text,
   titleId: text,
+  make: text,
+  model: text,
+  seller: text,
+  sealed: z._default(z.boolean(), false),
   at: z.optional(
     z.string().check(z.refine((value) => !Number.isNaN(Date.parse(value)), { error: 'is no date and time' })),
   ),
@@ -53,13 +60,16 @@ export interface PurseFile {
   readonly purse: Purse;
   readonly choices: ReadonlyMap<string, PlanChoice>;
   readonly closings: readonly Closing[];
+  /** The group of a lot, as those closings divide them. */
+  readonly groupOf: (facts: GroupFacts) => MarketGroup;
 }
 
 /**
  * Reads a purse file; with a single fault nothing is taken from it.
+ * @param weekendFrom closings from then on are this weekend's; one without a time is of just before
  * @returns one sentence for each fault otherwise, each on a line of its own
  */
-export function readPurse(content: string, zone: Zone): Outcome<PurseFile> {
+export function readPurse(content: string, zone: Zone, weekendFrom: Instant): Outcome<PurseFile> {
   let file: unknown;
   try {
     file = JSON.parse(content.replace(/^\uFEFF/, ''));
@@ -93,15 +103,33 @@ export function readPurse(content: string, zone: Zone): Outcome<PurseFile> {
       overChance: overspendPpm / 1_000_000,
     },
     choices: new Map(Object.entries(choices)),
-    closings: closings.map((closing) => ({
-      group: { carClass: '', title: closing.titleId, seller: '', venue: closing.venueId },
-      at: instant(closing.at === undefined ? 0 : Date.parse(closing.at)),
+    ...grouped(closings, weekendFrom),
+  });
+}
+
+function grouped(
+  given: readonly z.infer<typeof closingSchema>[],
+  weekendFrom: Instant,
+): Pick<PurseFile, 'closings' | 'groupOf'> {
+  const read = given.map((closing) => {
+    const at = closing.at === undefined ? instant(weekendFrom - 1) : instant(Date.parse(closing.at));
+    const { titleId, venueId, make, model, seller } = closing;
+    const facts: GroupFacts = { titleId, venueId, make, model, seller, ...(closing.sealed && { sealed: {} }) };
+    return { closing, at, facts, weight: closingWeight(at, weekendFrom) };
+  });
+  const groupOf = marketGroups(read);
+  const closings = read.map(
+    ({ closing, at, facts }): Closing => ({
+      group: groupOf(facts),
+      at,
       zeroProfit: closing.zeroProfitCents,
       step: closing.stepCents,
       ...(closing.bidCents !== undefined && { bid: closing.bidCents }),
+      ...(closing.sealed && { sealed: true }),
       ending: endingOf(closing),
-    })),
-  });
+    }),
+  );
+  return { closings, groupOf };
 }
 
 function endingOf({ ended, priceCents, bidCents }: z.infer<typeof closingSchema>): Ending {

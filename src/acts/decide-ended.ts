@@ -38,7 +38,7 @@ export function decideEnded(lot: LotState, act: Ended, circumstances: Circumstan
   if (question !== null) return askFirst(question);
   const at = endedAt(lot, act, circumstances.now);
   const maxBid = circumstances.maxBidAtClose === undefined ? worked.maxBid : circumstances.maxBidAtClose.cents;
-  const noted = resultNoted(lot, act, at, maxBid);
+  const noted = resultNoted(lot, act, at, { maxBid, planned: worked.planned });
   const subject = subjectOfLot(lot.id);
   const live = liveBid(act, at, maxBid, circumstances.author);
   return {
@@ -48,11 +48,18 @@ export function decideEnded(lot: LotState, act: Ended, circumstances: Circumstan
   };
 }
 
-function resultNoted(lot: LotState, act: Ended, at: Instant, maxBid: Cents | null | undefined): Happening {
+/** What was believed and planned as it closed. */
+interface AtClose {
+  readonly maxBid: Cents | null | undefined;
+  readonly planned: Cents | null | undefined;
+}
+
+function resultNoted(lot: LotState, act: Ended, at: Instant, { maxBid, planned }: AtClose): Happening {
   const before = lot.sale?.result;
   const by = act.by ?? before?.by ?? howWeBid(lot);
   const bidder = act.bidder ?? before?.bidder;
   const maxBidCents = before === undefined ? maxBid : before.maxBidCents;
+  const plannedCents = before === undefined ? planned : before.plannedCents;
   const beforeClose = lot.facts.close !== undefined && act.result.ended !== 'withdrawn';
   const early = beforeClose && (act.early === true || before?.early === true);
   const wasBid = act.result.ended !== 'withdrawn' && act.result.ended !== 'not-watched';
@@ -63,6 +70,7 @@ function resultNoted(lot: LotState, act: Ended, at: Instant, maxBid: Cents | nul
     ...(bidder !== undefined && bidder !== '' && { bidder }),
     ...(wasBid && by !== undefined && { by }),
     ...(maxBidCents !== undefined && { maxBidCents }),
+    ...(plannedCents !== undefined && { plannedCents }),
     ...(early && { early }),
     ...(act.bidWasIn !== undefined && { bidWasIn: act.bidWasIn }),
     ...(before !== undefined && { corrects: before.entry }),

@@ -102,3 +102,14 @@ test('no risk is accepted for a bid that is over plan alone', () => {
   ]);
   expect(decided(placed, { do: 'accept-risk', why: 'I want it' }, dollars(9000)).as).toBe('refuse');
 });
+
+test('a result is kept with what was planned at the close, also where nobody bid, and a correction keeps that word', () => {
+  const ended = { do: 'ended', result: { ended: 'lost', hammerCents: dollars(9_400) }, early: true } as const;
+  const kept = (planned: Cents | null | undefined) => {
+    const made = decided(lot, ended, planned);
+    return made.as === 'write' ? made.changes.at(-1)?.happening : made;
+  };
+  expect(kept(dollars(9_100))).toMatchObject({ kind: 'result-noted', plannedCents: dollars(9_100) });
+  expect(kept(null)).toMatchObject({ kind: 'result-noted', plannedCents: null });
+  expect(JSON.stringify(kept(undefined))).not.toContain('planned');
+});

@@ -12,6 +12,7 @@ import { DAY, HOUR } from '../../src/domain/time/units.ts';
 import { zone } from '../../src/domain/time/zone.ts';
 import { nextLotId } from '../../src/journal/sortable-id.ts';
 import type { Store } from '../../src/store/store.ts';
+import { doLotAct } from '../../src/views/lots/do-lot-act.ts';
 import { standingsUnder } from '../../src/views/lots/standing.ts';
 import { plannedBids } from '../../src/views/plan/kept-plan.ts';
 import { freshBrowser, openTestStore, value } from '../store/open-test-store.ts';
@@ -112,15 +113,31 @@ test('a win takes its money and its place, and the plan says what changed and be
   expect(plan.changed?.changes.length).toBeGreaterThan(0);
 });
 
-test('a close that passes is a reason to plan anew, though nobody wrote anything', async () => {
+test('a close that passes is a reason to plan anew, though nobody wrote anything, and what was planned is kept with the result', async () => {
   const store = await demo();
   value(await store.setPurse(CASH));
   await seeToPlan(store, world);
-  const [next] = await store.lotsByClose({ from: NOW });
-  time = instant((next?.facts.close?.instant ?? NOW) + 1000);
+  const before = plannedBids((await made(store)).plan);
+  // Nobody bid on it.
+  const [next] = (await store.lotsByClose({ from: NOW })).filter(
+    ({ id, facts }) => before.get(id)?.bid && facts.proxy === undefined,
+  );
+  const close = next?.facts.close?.instant;
+  if (next === undefined || close === undefined) throw new Error('nothing is planned without a bid');
+  time = instant(close + HOUR);
   expect((await made(store)).holds).toBe(true);
   await seeToPlan(store, world);
-  expect((await made(store)).plan.madeAt).toBe(time);
+  const { plan } = await made(store);
+  expect(plan.madeAt).toBe(time);
+  expect(plan.bids.some(([id]) => id === next.id)).toBe(false);
+
+  const setup = wholeSetup(await store.setup(), BOISE);
+  const standings = standingsUnder(setup, plannedBids(plan));
+  const act = { do: 'ended', result: { ended: 'lost', hammerCents: cents(1_200_000) } } as const;
+  expect(await doLotAct(store, next, act, { setup, now: time, standings })).toMatchObject({ as: 'kept' });
+  expect((await store.lot(next.id))?.sale?.result?.plannedCents).toBe(before.get(next.id)?.bid);
+  await seeToPlan(store, world);
+  expect((await made(store)).plan.atClose.some(([id]) => id === next.id)).toBe(false);
 });
 
 test('more promised than there is: a sentence, and nothing is planned', async () => {

@@ -76,10 +76,11 @@ export const HAPPENINGS: { readonly [Kind in HappeningKind]: fc.Arbitrary<Tellin
     .map((told) => () => told),
   'lot-dropped': fc.constant(() => ({ kind: 'lot-dropped' })),
   'bid-noted': bidAction.map((bid) => () => ({ kind: 'bid-noted', bid })),
-  'result-noted': result.map((one) => () => ({
+  'result-noted': fc.tuple(result, fc.option(someCents, { nil: undefined })).map(([one, planned]) => () => ({
     kind: 'result-noted',
     result: one,
     at: instant(Date.UTC(2026, 3, 11)),
+    ...(planned !== undefined && { plannedCents: planned }),
   })),
   'risk-accepted': fc.tuple(someCents, fc.option(someCents)).map(([bid, maxBidCents]) => () => ({
     kind: 'risk-accepted',

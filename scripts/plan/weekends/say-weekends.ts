@@ -1,5 +1,7 @@
 /** Prints what the plan earns in simulated weekends beside other ways to bid. */
+
 import { type Cell, type Compared, compareOn } from './compare.ts';
+import { sayForgetting } from './forgetting.ts';
 
 const right = (lots: number, share: number): Cell => ({ lots, share, off: 0, weekendSd: 0 });
 const SHARES: readonly Cell[] = [
@@ -19,8 +21,12 @@ const SHARES: readonly Cell[] = [
 const short = (off: number, weekendSd = 0): Cell => ({ lots: 100, share: 0.35, off, weekendSd });
 const OFF: readonly Cell[] = [short(0, 0.05), short(0.05), short(-0.05), short(0.1), short(-0.1), short(0.1, 0.05)];
 
-/** @param flags `--weekends N` plays N weekends in each line, in place of 40 */
+/** @param flags `--weekends N` plays N weekends in each line, in place of 40; `--forgetting` says what old closings are worth instead */
 export function sayWeekends(flags: readonly string[] = []): Promise<void> {
+  if (flags.includes('--forgetting')) {
+    sayForgetting();
+    return Promise.resolve();
+  }
   const at = flags.indexOf('--weekends');
   const weekends = at < 0 ? 40 : Number(flags[at + 1]);
   if (!(Number.isInteger(weekends) && weekends > 0)) throw new Error('--weekends takes a whole number above 0.');

@@ -56,7 +56,7 @@ function limits(
 }
 
 /** A standard normal throw, by the method of Box and Muller. */
-function bell(dice: Dice): number {
+export function bell(dice: Dice): number {
   return Math.sqrt(-2 * Math.log(1 - dice.fraction())) * Math.cos(2 * Math.PI * dice.fraction());
 }
 
@@ -74,7 +74,7 @@ export function weekendLots(dice: Dice, truth: Truth, count: number): readonly T
   return Array.from({ length: count }, (_, i) => trueLot(dice, truth, level, i));
 }
 
-function trueLot(dice: Dice, truth: Truth, level: number, i: number): TrueLot {
+export function trueLot(dice: Dice, truth: Truth, level: number, i: number): TrueLot {
   const zeroProfit = dice.whole(60, 160) * 10_000;
   const costs = dice.whole(6, 12) * 10_000;
   const lot: PlanLot = {

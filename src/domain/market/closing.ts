@@ -26,5 +26,7 @@ export interface Closing {
   readonly step: Cents;
   /** The highest bid that we had in; absent where we only watched. */
   readonly bid?: Cents;
+  /** Bids were handed in unseen, and the winner paid his own. Then limits are what rivals bid there. */
+  readonly sealed?: true;
   readonly ending: Ending;
 }

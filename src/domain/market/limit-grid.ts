@@ -36,15 +36,16 @@ export const emptyTable = (): LogTable => new Float64Array(ROWS * SPREADS);
 /**
  * Adds what a reading says. Rivals' limits are five independent normal logarithms with median `m` of the highest and spread
  * `s`; the rows are the densities and chances of their order statistics (David & Nagaraja, Order Statistics, 2.1 and 2.2).
+ * @param weight what it counts for, 0 to 1: the likelihood to that power
  */
-export function addReading(table: LogTable, { says, x }: Reading): void {
+export function addReading(table: LogTable, { says, x }: Reading, weight = 1): void {
   for (let spread = 0; spread < SPREADS; spread++) {
     const s = SPREAD[spread] as number;
     const lnS = Math.log(s);
     for (let row = 0; row < ROWS; row++) {
       const z = (x - (row - SHIFTED) * STEP) / s + TOP_MEDIAN;
       const at = row * SPREADS + spread;
-      table[at] = (table[at] as number) + logLikelihood(says, z, lnS);
+      table[at] = (table[at] as number) + weight * logLikelihood(says, z, lnS);
     }
   }
 }

@@ -1,12 +1,12 @@
 /** Lots whose rivals are taken to be alike. A part that nobody knows is an empty text, and is a group of its own. */
 export interface MarketGroup {
-  /** What kind of car: the dealer's own class, such as "cargo van". */
+  /** Which line of cars: "alderman cargo". */
   readonly carClass: string;
   /** `id` of the title brand. */
   readonly title: string;
-  /** Who sells: "lease return", "dealer". */
+  /** What kind of seller: "rental", "dealer". */
   readonly seller: string;
-  /** `id` of the venue. */
+  /** `id` of the venue, or what it was called. */
   readonly venue: string;
 }
 

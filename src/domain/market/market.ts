@@ -1,5 +1,6 @@
 import { groupBy } from '../group-by.ts';
 import type { Instant } from '../time/instant.ts';
+import { DAY } from '../time/units.ts';
 import { type Belief, beliefAfter, normalized, type Prior, priorFrom, STARTING_PRIOR } from './belief.ts';
 import type { Closing } from './closing.ts';
 import { addReading, emptyTable, LEVELS, type LogTable, ROWS, SPREADS, STEP } from './limit-grid.ts';
@@ -31,7 +32,10 @@ export interface Market {
   readonly level: WeekendLevel;
   /** The strongest rival of a group, averaged over everything that is uncertain, the weekend's level too. */
   readonly curveOf: (group: MarketGroup) => RivalCurve;
-  /** Closings of the group that say something of its rivals, earlier ones and this weekend's. */
+  /**
+   * Closings of the group that say something of its rivals, earlier ones and this weekend's: each counts for 1, less as it gets
+   * old, and the sum is a whole number.
+   */
   readonly closingsOf: (group: MarketGroup) => number;
   /** The levels that the weekend may have, for what depends on all lots being high or low together. */
   readonly levels: () => readonly LevelNode[];
@@ -42,10 +46,27 @@ export interface Market {
 /** Standard deviation of a weekend's level, before any of its closings. */
 const LEVEL_SD = 0.06;
 
+/** After so many days a closing counts for half: see the plan's README for what it costs and saves. */
+export const CLOSING_HALF_LIFE = 180;
+
+/** What is thought before any closing, and how fast closings get old. */
+export interface MarketOptions {
+  readonly prior?: Prior;
+  /** Days, above 0. */
+  readonly halfLife?: number;
+}
+
+/** What a closing counts for in a weekend: 1, half after each half-life before it (a power prior; Ibrahim & Chen 2000). */
+export function closingWeight(at: Instant, weekendFrom: Instant, halfLife: number = CLOSING_HALF_LIFE): number {
+  return 2 ** (-Math.max(0, weekendFrom - at) / (halfLife * DAY));
+}
+
 interface Group {
   readonly history: LogTable;
   readonly weekend: LogTable;
+  /** Sum of what its closings count for. */
   readonly closings: number;
+  readonly seenBefore: number;
   readonly seenNow: number;
 }
 
@@ -53,19 +74,22 @@ interface Group {
  * What closings teach of the rivals.
  * @param closings in any order
  * @param weekendFrom closings from then on are this weekend's: they also tell how high its prices run
- * @param prior what is thought of a group before any closing
  */
-export function marketOf(closings: readonly Closing[], weekendFrom: Instant, prior: Prior = STARTING_PRIOR): Market {
+export function marketOf(
+  closings: readonly Closing[],
+  weekendFrom: Instant,
+  { prior = STARTING_PRIOR, halfLife = CLOSING_HALF_LIFE }: MarketOptions = {},
+): Market {
   const groups = new Map<string, Group>();
   for (const [key, list] of groupBy(closings, ({ group }) => groupKey(group)))
-    groups.set(key, tabled(list, weekendFrom));
+    groups.set(key, tabled(list, weekendFrom, halfLife));
   const beliefs = remember((key) =>
     beliefAfter(priorFrom(prior, historyWithout(groups, key)), (groups.get(key) ?? NONE).history),
   );
   return marketWith(groups, beliefs);
 }
 
-const NONE: Group = { history: emptyTable(), weekend: emptyTable(), closings: 0, seenNow: 0 };
+const NONE: Group = { history: emptyTable(), weekend: emptyTable(), closings: 0, seenBefore: 0, seenNow: 0 };
 
 /** @param beliefs of each group by the closings of earlier weekends */
 function marketWith(groups: ReadonlyMap<string, Group>, beliefs: (key: string) => Belief): Market {
@@ -95,7 +119,7 @@ function marketWith(groups: ReadonlyMap<string, Group>, beliefs: (key: string) =
   return {
     level: { ...levelMoments(levels), closings: [...groups.values()].reduce((sum, { seenNow }) => sum + seenNow, 0) },
     curveOf: (group) => curves(groupKey(group)),
-    closingsOf: (group) => groupOf(groupKey(group)).closings,
+    closingsOf: (group) => Math.round(groupOf(groupKey(group)).closings),
     levels: () => {
       known ??= nodes();
       return known;
@@ -115,18 +139,20 @@ export function rivalsOf(
   return { belief, curve: rivalCurve(belief) };
 }
 
-function tabled(closings: readonly Closing[], weekendFrom: Instant): Group {
+function tabled(closings: readonly Closing[], weekendFrom: Instant, halfLife: number): Group {
   const history = emptyTable();
   const weekend = emptyTable();
-  let [count, seenNow] = [0, 0];
+  let [sum, seenBefore, seenNow] = [0, 0, 0];
   for (const closing of closings) {
     const reading = readingOf(closing);
     if (reading === undefined) continue;
-    count++;
+    const weight = closingWeight(closing.at, weekendFrom, halfLife);
+    sum += weight;
     if (closing.at >= weekendFrom) seenNow++;
-    addReading(closing.at >= weekendFrom ? weekend : history, reading);
+    else seenBefore++;
+    addReading(closing.at >= weekendFrom ? weekend : history, reading, weight);
   }
-  return { history, weekend, closings: count, seenNow };
+  return { history, weekend, closings: sum, seenBefore, seenNow };
 }
 
 function withSeen(groups: ReadonlyMap<string, Group>, closings: readonly Closing[]): ReadonlyMap<string, Group> {
@@ -145,7 +171,7 @@ function withSeen(groups: ReadonlyMap<string, Group>, closings: readonly Closing
 
 /** Every other group's closings of earlier weekends; undefined when there are none. */
 function historyWithout(groups: ReadonlyMap<string, Group>, key: string): LogTable | undefined {
-  const others = [...groups].filter(([other, { closings, seenNow }]) => other !== key && closings > seenNow);
+  const others = [...groups].filter(([other, { seenBefore }]) => other !== key && seenBefore > 0);
   if (others.length === 0) return undefined;
   const sum = emptyTable();
   for (const [, { history }] of others) addTo(sum, history);

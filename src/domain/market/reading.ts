@@ -22,8 +22,9 @@ export type Reading =
  * Athey & Haile 2002 on what the transaction price identifies).
  * @returns undefined where the close says nothing, or its amounts can't be compared
  */
-export function readingOf({ zeroProfit, step, bid, ending }: Closing): Reading | undefined {
+export function readingOf({ zeroProfit, step, bid, sealed, ending }: Closing): Reading | undefined {
   if (!(zeroProfit > 0)) return undefined;
+  if (sealed) return unseenReading(zeroProfit, bid, ending);
   const at = (price: number): number => Math.log(price / zeroProfit);
   switch (ending.was) {
     case 'won': {
@@ -45,5 +46,20 @@ export function readingOf({ zeroProfit, step, bid, ending }: Closing): Reading |
       const least = Math.max(bid ?? 0, ending.high ?? 0);
       return least > 0 ? { says: 'strongest-above', x: at(least) } : undefined;
     }
+  }
+}
+
+/** Where bids are handed in unseen: what is paid is the winner's own bid, and most often nobody tells the others. */
+function unseenReading(zeroProfit: number, bid: number | undefined, ending: Closing['ending']): Reading | undefined {
+  const at = (price: number): number => Math.log(price / zeroProfit);
+  switch (ending.was) {
+    case 'won':
+      return ending.price > 0 ? { says: 'strongest-below', x: at(ending.price) } : undefined;
+    case 'lost':
+      return ending.price > 0 ? { says: 'strongest-at', x: at(ending.price) } : undefined;
+    case 'lost-unknown':
+    case 'no-sale':
+      // Nobody saw the others' bids: only that one of them, or the reserve, was above ours.
+      return bid === undefined || bid <= 0 ? undefined : { says: 'strongest-above', x: at(bid) };
   }
 }

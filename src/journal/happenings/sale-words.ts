@@ -6,12 +6,14 @@ import type { SALE } from './sale.ts';
 /** What happened at the sale, in plain words. */
 export const SALE_WORDS: WordsFor<typeof SALE> = {
   'bid-noted': ({ bid }) => [sayAction(bid), bid.by && `by ${bid.by}`].filter(Boolean).join(', '),
-  'result-noted': ({ result, by, bidder, maxBidCents }) =>
+  'result-noted': ({ result, by, bidder, maxBidCents, plannedCents }) =>
     [
       sayResult(result),
       by && (by === 'live' ? 'bid live' : 'by proxy'),
       bidder && `by ${bidder}`,
       typeof maxBidCents === 'number' && `max bid then ${formatMoney(maxBidCents)}`,
+      typeof plannedCents === 'number' && `planned bid then ${formatMoney(plannedCents)}`,
+      plannedCents === null && 'left out by the plan then',
     ]
       .filter(Boolean)
       .join(', '),

@@ -42,6 +42,8 @@ export const SALE = [
       by: z.optional(z.enum(['proxy', 'live'])),
       /** What our max bid was at that moment; null when there was none. */
       maxBidCents: z.optional(z.nullable(positiveCentsSchema)),
+      /** What the plan bid on it as it closed; null where the plan left it out, absent where there was no plan for it. */
+      plannedCents: z.optional(z.nullable(positiveCentsSchema)),
       /** It ended before its close, by the word of him who noted it. */
       early: z.optional(z.literal(true)),
       /** Whether our bid was in, where the price says that it may not have been. */

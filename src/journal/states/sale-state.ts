@@ -17,6 +17,7 @@ export interface NotedResult extends Noted {
   readonly bidder?: string | undefined;
   readonly by?: 'proxy' | 'live' | undefined;
   readonly maxBidCents?: Cents | null | undefined;
+  readonly plannedCents?: Cents | null | undefined;
   readonly early?: boolean | undefined;
   readonly bidWasIn?: boolean | undefined;
   readonly corrects?: EntryId | undefined;

@@ -85,7 +85,7 @@ function pastLot(
     estimator: then.estimator,
     facts,
     context,
-    plan: planOf(then.lot),
+    plan: planOf(then.lot) ?? (noted.plannedCents === undefined ? undefined : { bid: noted.plannedCents }),
     hammer: hammer === null ? null : { cents: hammer, ours: result.ended === 'won' },
   });
   const happened: Happened = {

@@ -1,14 +1,16 @@
 import { ownBids } from '../../domain/bid/own-bids.ts';
 import type { LotFacts, LotId } from '../../domain/lot/lot.ts';
 import type { Closing, Ending } from '../../domain/market/closing.ts';
+import { closingWeight } from '../../domain/market/market.ts';
+import { type GroupFacts, marketGroups } from '../../domain/market/market-groups.ts';
 import type { Cents } from '../../domain/money/cents.ts';
 import { zeroProfitAt } from '../../domain/plan/priced-lot.ts';
 import type { Increments } from '../../domain/price/increments.ts';
 import { nextPrice } from '../../domain/price/price-grid.ts';
+import type { Instant } from '../../domain/time/instant.ts';
 import type { PricingContext } from '../../domain/worksheet/pricing-context.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import { biddingOf } from '../../journal/states/lot-bidding.ts';
-import { marketGroups } from './market-groups.ts';
 
 /** One close as it is kept beside the plan, so that what was believed long ago is worked out once. */
 export interface KeptClosing {
@@ -17,15 +19,14 @@ export interface KeptClosing {
   readonly key: string;
   /** Null where what was believed at the close gives no price to compare with. */
   readonly close: Omit<Closing, 'group'> | null;
-  readonly facts: Pick<LotFacts, 'titleId' | 'venueId' | 'venueName'>;
+  readonly facts: GroupFacts;
 }
 
 /** Lots whose end says something of what others would pay, with the key of each. */
 export function lotsThatClosed(lots: readonly LotState[]): readonly { readonly lot: LotState; readonly key: string }[] {
   return lots.flatMap((lot) => {
     const noted = lot.sale?.result;
-    // Where bids are handed in unseen the winner pays his own bid, which is another thing than where the last rival stops.
-    if (noted === undefined || lot.facts.sealed !== undefined || endingOf(lot) === null) return [];
+    if (noted === undefined || endingOf(lot) === null) return [];
     return [{ lot, key: `${noted.entry} ${lot.changedAt}` }];
   });
 }
@@ -38,11 +39,15 @@ export function keptClosing(
   { lot, key }: { readonly lot: LotState; readonly key: string },
   then: { readonly facts: LotFacts; readonly context: PricingContext } | null,
 ): KeptClosing {
-  const { titleId, venueId, venueName } = lot.facts;
+  const { titleId, venueId, venueName, make, model, seller, sealed } = lot.facts;
   const facts = {
     ...(titleId !== undefined && { titleId }),
     ...(venueId !== undefined && { venueId }),
     ...(venueName !== undefined && { venueName }),
+    ...(make !== undefined && { make }),
+    ...(model !== undefined && { model }),
+    ...(seller !== undefined && { seller }),
+    ...(sealed !== undefined && { sealed }),
   };
   return { lot: lot.id, key, facts, close: then === null ? null : closeOf(lot, then) };
 }
@@ -62,18 +67,24 @@ function closeOf(
     zeroProfit: zeroProfit.value,
     step: stepAt(then, amountOf(ending) ?? zeroProfit.value),
     ...(bid !== undefined && { bid }),
+    ...(lot.facts.sealed !== undefined && { sealed: true }),
     ending,
   };
 }
 
-/** The closings that say something, each in its group. */
-export function closingsOf(kept: readonly KeptClosing[]): {
+/** The closings that say something, each in its group as a weekend sees it. */
+export function closingsOf(
+  kept: readonly KeptClosing[],
+  weekendFrom: Instant,
+): {
   readonly closings: readonly Closing[];
   readonly groupOf: ReturnType<typeof marketGroups>;
 } {
-  const telling = kept.filter(({ close }) => close !== null);
-  const groupOf = marketGroups(telling.map(({ facts }) => facts));
-  const closings = telling.flatMap(({ close, facts }) => (close === null ? [] : { ...close, group: groupOf(facts) }));
+  const telling = kept.flatMap(({ close, facts }) => (close === null ? [] : [{ close, facts }]));
+  const groupOf = marketGroups(
+    telling.map(({ close, facts }) => ({ facts, weight: closingWeight(close.at, weekendFrom) })),
+  );
+  const closings = telling.map(({ close, facts }) => ({ ...close, group: groupOf(facts) }));
   return { closings, groupOf };
 }
 

@@ -8,7 +8,7 @@ import type { KeptClosing } from './closings-of.ts';
 import type { PurseView } from './purse-of.ts';
 
 /** Raised with every change of what a kept plan holds: an older one is made anew. */
-export const PLAN_VERSION = 2;
+export const PLAN_VERSION = 3;
 
 /** A plan as this browser keeps it, until it makes the next. It follows from the journal, so it is in no backup. */
 export interface KeptPlan {
@@ -18,6 +18,8 @@ export interface KeptPlan {
   readonly basis: string;
   /** What it says of each lot that it speaks about. */
   readonly bids: readonly (readonly [LotId, Planned])[];
+  /** What was planned last for lots that have closed since and whose result nobody noted yet: it is kept with the result. */
+  readonly atClose: readonly (readonly [LotId, Planned])[];
   readonly plan: Plan;
   readonly purse: PurseView;
   /** What the last plan that differed said otherwise; null for the first plan. */
@@ -34,8 +36,9 @@ export interface PlanChanged {
   readonly changes: readonly PlanChange[];
 }
 
-/** The planned bids of a kept plan; none without one. */
-export const plannedBids = (plan: KeptPlan | null | undefined): PlannedBids => (plan ? new Map(plan.bids) : NO_PLAN);
+/** The planned bids of a kept plan, and those of lots that have just closed; none without one. */
+export const plannedBids = (plan: KeptPlan | null | undefined): PlannedBids =>
+  plan ? new Map([...plan.atClose, ...plan.bids]) : NO_PLAN;
 
 /** Of these lots the plan says nothing of its own. */
 const SILENT: ReadonlySet<PlanReason['is']> = new Set([

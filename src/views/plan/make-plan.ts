@@ -12,6 +12,7 @@ import type { Instant } from '../../domain/time/instant.ts';
 import { dateIn } from '../../domain/time/wall-clock.ts';
 import type { Zone } from '../../domain/time/zone.ts';
 import { pricingContext } from '../../domain/worksheet/pricing-context.ts';
+import { isOver } from '../../folds/bid-given.ts';
 import type { LotState } from '../../folds/lot-state.ts';
 import type { BooksState } from '../../journal/states/books-state.ts';
 import { type SetupState, sectionsOf } from '../../journal/states/setup-state.ts';
@@ -20,7 +21,7 @@ import type { EntriesOfLots } from '../learn/entries-of-lots.ts';
 import { contextsThen } from '../learn/past-lots.ts';
 import { standingsUnder } from '../lots/standing.ts';
 import { closingsOf, type KeptClosing, keptClosing, lotsThatClosed } from './closings-of.ts';
-import { type KeptPlan, PLAN_VERSION, type PlanChanged, plannedOf } from './kept-plan.ts';
+import { type KeptPlan, PLAN_VERSION, type PlanChanged, plannedBids, plannedOf } from './kept-plan.ts';
 import { planLot, stillOpen } from './plan-lots.ts';
 import { purseOf } from './purse-of.ts';
 
@@ -58,7 +59,8 @@ export async function makePlan(
   const context = pricingContext(setup);
   const purse = purseOf({ entry, setup, context, lots, books, now });
   const closings = await keptClosings(lots, setup.store.zone, making);
-  const { closings: telling, groupOf } = closingsOf(closings);
+  const weekendFrom = startOfDay(mondayOf(dateIn(setup.store.zone, now)), setup.store.zone);
+  const { closings: telling, groupOf } = closingsOf(closings, weekendFrom);
   const { bids } = standingsUnder(setup);
   const closeBefore = new Map(before?.plan.rows.map(({ lotId, close }) => [lotId, close]));
   const from = { context, bids, groupOf, closeBefore: ({ id }: LotState) => closeBefore.get(id) };
@@ -67,7 +69,7 @@ export async function makePlan(
     planLots.push(planLot(lot, from));
     await pause();
   }
-  const market = marketOf(telling, startOfDay(mondayOf(dateIn(setup.store.zone, now)), setup.store.zone));
+  const market = marketOf(telling, weekendFrom);
   await pause();
   const plan = planBeside(planLots, (lots) => planOf(lots, purse.purse, market, now));
   const made = { version: PLAN_VERSION, madeAt: now, basis, plan, purse, level: market.level, closings };
@@ -77,6 +79,7 @@ export async function makePlan(
       const planned = plannedOf(row);
       return planned === undefined ? [] : [[row.lotId as LotId, planned] as const];
     }),
+    atClose: plannedAtClose(before, lots, now),
     changed: changedSince(before, made, lots),
   };
 }
@@ -115,6 +118,16 @@ async function keptClosings(
     if (there === undefined) await pause();
   }
   return all;
+}
+
+/** What the plan before said of lots that are over and wait for their result. */
+function plannedAtClose(before: KeptPlan | null, lots: readonly LotState[], now: Instant): KeptPlan['atClose'] {
+  const said = plannedBids(before);
+  return lots.flatMap((lot) => {
+    const planned = said.get(lot.id);
+    const waits = planned !== undefined && !lot.dropped && lot.sale?.result === undefined && isOver(lot, now);
+    return waits ? [[lot.id, planned] as const] : [];
+  });
 }
 
 /** A plan that bids as the one before goes on saying what changed last. */

@@ -4,6 +4,7 @@ import { marketOf } from '../../../src/domain/market/market.ts';
 import type { MarketGroup } from '../../../src/domain/market/market-group.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
+import { DAY } from '../../../src/domain/time/units.ts';
 
 const WEEKEND = instant(1_000);
 const vans: MarketGroup = { carClass: 'van', title: '', seller: '', venue: 'v1' };
@@ -23,6 +24,35 @@ const USUAL = [0.92, 0.97, 0.9, 0.95, 0.99, 0.94, 0.93, 0.96, 1.01, 0.91, 0.95, 
 const raised = (by: number) => USUAL.map((ratio) => ratio * (1 + by));
 
 describe('what closings teach', () => {
+  test('counts for half after 180 days, as an independent program has it', () => {
+    // A log of six closings, 0 to 720 days old, and its chances by brute force in Python, by somebody who had not read the code.
+    const log: readonly (readonly [daysAgo: number, ending: Closing['ending'], bid?: number])[] = [
+      [0, { was: 'won', price: cents(889_420) }, 950_000],
+      [90, { was: 'lost', price: cents(1_030_455) }, 950_000],
+      [180, { was: 'lost', price: cents(951_229) }, 900_000],
+      [360, { was: 'lost', price: cents(907_337) }, 904_837],
+      [720, { was: 'lost-unknown' }, 923_116],
+      [30, { was: 'lost', price: cents(1_105_171) }],
+    ];
+    const now = instant(800 * DAY);
+    const [base] = watched(vans, [1]);
+    const closings = log.map(([daysAgo, ending, bid]): Closing => {
+      const at = instant(now - daysAgo * DAY - 1);
+      return { ...(base as Closing), at, ending, ...(bid !== undefined && { bid: cents(bid) }) };
+    });
+    const market = marketOf(closings, now);
+    const usual = market.levels().find(({ level }) => level === 0);
+    const bids = [-0.3, -0.15, -0.1, -0.05, 0, 0.05, 0.1, 0.25];
+    const chances = [0.00501, 0.05313, 0.1102, 0.20992, 0.35339, 0.51774, 0.66978, 0.92349];
+    const off = bids.map((x, i) => Math.abs((usual?.curveOf(vans).below(x) ?? 0) - (chances[i] ?? 0)));
+    expect(Math.max(...off)).toBeLessThan(0.004);
+    // 1 + 0.71 + 0.5 + 0.25 + 0.06 + 0.89.
+    expect(market.closingsOf(vans)).toBe(3);
+    const unforgotten = marketOf(closings, now, { halfLife: Number.POSITIVE_INFINITY });
+    expect(unforgotten.closingsOf(vans)).toBe(6);
+    expect(Math.abs(unforgotten.curveOf(vans).below(0) - market.curveOf(vans).below(0))).toBeGreaterThan(0.005);
+  });
+
   test('counts those of the group that say something', () => {
     const silent: Closing = { ...(watched(vans, [1])[0] as Closing), ending: { was: 'lost-unknown' } };
     const market = marketOf([...watched(vans, USUAL), silent, ...watched(trucks, [1], 2_000)], WEEKEND);

@@ -45,6 +45,14 @@ describe('a close says of the rivals', () => {
     expect(readingOf(closing(noSale, 9_000))).toEqual({ says: 'strongest-above', x: Math.log(0.95) });
   });
 
+  test('where bids are handed in unseen: the price is the winner’s own bid, and without it only that one was above ours', () => {
+    const unseen = (ending: Ending, bid?: number) => readingOf({ ...closing(ending, bid), sealed: true });
+    expect(unseen(lost(11_000), 10_000)).toEqual({ says: 'strongest-at', x: Math.log(1.1) });
+    expect(unseen({ was: 'lost-unknown' }, 9_000)).toEqual({ says: 'strongest-above', x: Math.log(0.9) });
+    expect(unseen({ was: 'won', price: dollars(9_000) }, 9_000)).toEqual({ says: 'strongest-below', x: Math.log(0.9) });
+    expect(unseen({ was: 'lost-unknown' })).toBeUndefined();
+  });
+
   test('nothing, where neither a bid nor a price is known, or there is nothing to hold them against', () => {
     expect(readingOf(closing({ was: 'lost-unknown' }))).toBeUndefined();
     expect(readingOf(closing({ was: 'no-sale' }))).toBeUndefined();

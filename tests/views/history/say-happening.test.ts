@@ -27,6 +27,14 @@ test.each<[Happening, string]>([
   ],
   [{ kind: 'result-noted', result: { ended: 'lost' }, at: AT, maxBidCents: null }, 'Lost, price unknown'],
   [
+    { kind: 'result-noted', result: { ended: 'lost' }, at: AT, plannedCents: cents(940_000) },
+    'Lost, price unknown, planned bid then $9,400',
+  ],
+  [
+    { kind: 'result-noted', result: { ended: 'lost' }, at: AT, plannedCents: null },
+    'Lost, price unknown, left out by the plan then',
+  ],
+  [
     { kind: 'lot-changed', set: { priceNow: cents(900_000), year: 2021 }, clear: ['miles'], evidence: {} },
     'Price now: $9,000; Year: 2021; Miles: cleared',
   ],

@@ -40,7 +40,7 @@ function lot(result: Result | undefined, more: Partial<LotState> = {}, noted: { 
 
 const closing = (one: LotState) => {
   const [there] = lotsThatClosed([one]);
-  return there && closingsOf([keptClosing(there, { facts, context })]).closings[0];
+  return there && closingsOf([keptClosing(there, { facts, context })], NOW).closings[0];
 };
 
 test('unknown prices and no-sales are kept as what they say: the strongest rival was above our bid', () => {
@@ -64,16 +64,19 @@ test('a bid that was not in set no price', () => {
   );
 });
 
-test('what says nothing of others is left out: withdrawn, pending, unseen, sealed, or still open', () => {
-  const sealed = { facts: { ...facts, sealed: {} } };
+test('what says nothing of others is left out: withdrawn, pending, unseen, or still open', () => {
   for (const one of [
     lot({ ended: 'withdrawn' }),
     lot({ ended: 'pending' }),
     lot({ ended: 'not-watched' }),
     lot(undefined),
-    lot({ ended: 'lost', hammerCents: cents(900_000) }, sealed),
   ])
     expect(lotsThatClosed([one])).toEqual([]);
+});
+
+test('bids that were handed in unseen say what rivals bid there: without a price only that one was above ours', () => {
+  const sealed = { facts: { ...facts, sealed: {} } };
+  expect(closing(lot({ ended: 'lost' }, sealed))).toMatchObject({ sealed: true, group: { venue: 'sealed' } });
 });
 
 test('a venue with closings enough is a group of its own, the others of a title are one', () => {
@@ -85,7 +88,7 @@ test('a venue with closings enough is a group of its own, the others of a title 
       if (there === undefined) throw new Error('it closed');
       return keptClosing(there, { facts, context });
     });
-  const { groupOf } = closingsOf([...of('saguaro', 20), ...of('fogline', 19), ...of('fogline', 25, 'rebuilt')]);
+  const { groupOf } = closingsOf([...of('saguaro', 20), ...of('fogline', 19), ...of('fogline', 25, 'rebuilt')], NOW);
   expect(groupOf({ venueId: 'saguaro', titleId: 'clean' }).venue).toBe('saguaro');
   expect(groupOf({ venueId: 'fogline', titleId: 'clean' }).venue).toBe('');
   expect(groupOf({ venueId: 'fogline', titleId: 'rebuilt' })).toMatchObject({ venue: 'fogline', title: 'rebuilt' });
