@@ -31,7 +31,8 @@ const LIMITS = {
   // The plan itself is made here, where no page waits for it: the recursion, what closings teach of the rivals, and what was
   // believed when each closed (48 KB); what is doubtful about its lots and its purse, in sentences (2 KB).
   // What may be recorded of the bank (2 KB, also in the popup and before the list works).
-  background: 356 * KB,
+  // Lines of cars and kinds of sellers as groups of rivals, unseen bids, and what was planned at a close (3 KB).
+  background: 359 * KB,
   // With the words of receipts and results, and of what each bid really is, which stand beside each lot there.
   // What may be recorded of the bank (2 KB).
   popup: 299 * KB,
