@@ -95,24 +95,16 @@ const program = {
 
   /** Holds the database as a tab does that writes and writes; others wait until `release`. */
   hold(): Promise<void> {
+    holder = new Worker('/bare-pages/hold.js');
+    const worker = holder;
     return new Promise((resolve, reject) => {
-      const request = indexedDB.open('headroom');
-      request.onerror = () => reject(request.error);
-      request.onsuccess = () => {
-        const names = [...request.result.objectStoreNames];
-        const store = request.result.transaction(names, 'readwrite').objectStore('meta');
-        holding = true;
-        const again = () => {
-          if (holding) store.get('head').onsuccess = again;
-          else request.result.close();
-        };
-        again();
-        resolve();
-      };
+      worker.onerror = (event) => reject(new Error(event.message));
+      worker.onmessage = ({ data }: MessageEvent<{ readonly failure: string | null }>) =>
+        data.failure === null ? resolve() : reject(new Error(data.failure));
     });
   },
   release(): void {
-    holding = false;
+    holder?.terminate();
   },
 
   /** Closes every notice, as its user does who has read it. */
@@ -123,7 +115,7 @@ const program = {
   planAgain: (): Promise<unknown> => chrome.runtime.sendMessage({ headroom: 'plan-again', request: {} }),
 };
 
-let holding = false;
+let holder: Worker | undefined;
 
 async function withStore<Value>(clockAhead: number, work: (store: Store) => Promise<Value>): Promise<Value> {
   const store = value(
