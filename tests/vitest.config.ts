@@ -27,6 +27,9 @@ const SHARED_ROOMS = [
   'views',
 ].map((room) => `tests/${room}/**`);
 
+/** Rooms of screens, of which the same is true: each file gets a document of its own, and what they import is loaded once. */
+const SCREENS = ['doors', 'options-page', 'ui'].map((room) => `tests/${room}/**`);
+
 /** Everything that runs in Node: `vitest run --config tests/vitest.config.ts --root . [path]`. */
 export default defineConfig({
   test: {
@@ -44,9 +47,18 @@ export default defineConfig({
         test: {
           ...shared,
           name: 'screens',
+          include: SCREENS.map((room) => `${room}/*.test.{ts,tsx}`),
+          pool: 'threads',
+          isolate: false,
+        },
+      },
+      {
+        test: {
+          ...shared,
+          name: 'apart',
           include: ['tests/**/*.test.{ts,tsx}'],
           // Two of these have configurations of their own: one browser, or one time zone, a run.
-          exclude: ['tests/browser/**', 'tests/zones/**', 'node_modules/**', ...SHARED_ROOMS],
+          exclude: ['tests/browser/**', 'tests/zones/**', 'node_modules/**', ...SHARED_ROOMS, ...SCREENS],
           pool: 'threads',
         },
       },

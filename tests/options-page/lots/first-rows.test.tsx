@@ -14,7 +14,7 @@ import { FIRST_VIEW } from '../../../src/views/lots/first-view.ts';
 import { orderLots } from '../../../src/views/lots/list-order.ts';
 import { standingsUnder } from '../../../src/views/lots/standing.ts';
 import { wordsUnder } from '../../../src/views/lots/words-under.ts';
-import { openTestStore, testRandom, value } from '../../store/open-test-store.ts';
+import { freshBrowser, openTestStore, testRandom, value } from '../../store/open-test-store.ts';
 
 const NOW = instant(Date.parse('2026-11-26T17:00Z'));
 const rowsOn = (page: HTMLElement) => [...page.querySelectorAll('.lot-row')].map(({ outerHTML }) => outerHTML);
@@ -35,6 +35,7 @@ function openedPage(): HTMLElement {
 }
 
 async function demoLots(): Promise<{ lots: readonly LotState[]; setup: ReturnType<typeof demoScenario>['setup'] }> {
+  freshBrowser();
   const store = await openTestStore();
   const random = testRandom(7);
   const { setup, lots } = demoScenario(NOW, () => nextLotId(NOW, null, random(ID_RANDOM_BYTES)));
