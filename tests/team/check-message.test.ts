@@ -48,12 +48,12 @@ const entriesOf = async (message: Delivered): Promise<readonly Envelope[]> =>
 /** The first message with other entries in it, sealed and signed by the buyer's computer. */
 async function rewritten(entries: readonly Envelope[]): Promise<Delivered> {
   const head = await buyer.journal.signedEnd(at(entries, entries.length - 1));
-  return { ...at(messages, 0), data: await seal(writeMessage(TEAM, entries, head), key) };
+  return { ...at(messages, 0), data: await seal(writeMessage({ team: TEAM, entries, head }), key) };
 }
 
 async function take(message: Delivered): Promise<void> {
-  const { fresh, head } = value(await checkMessage(message, manager.membership, manager.journal));
-  value(await manager.journal.takeIn({ entries: fresh, head }));
+  const { fresh, head, stored, sighting } = value(await checkMessage(message, manager.membership, manager.journal));
+  value(await manager.journal.takeIn([{ entries: fresh, head, stored, sighting }]));
 }
 
 describe('a message of the team', () => {
@@ -102,7 +102,7 @@ describe('a message of the team', () => {
     const members = new Map([[buyer.device, member]]);
     const proven = async (proof?: string) =>
       seen(
-        { ...at(messages, 0), data: await seal(writeMessage(TEAM, entries, head, proof), key) },
+        { ...at(messages, 0), data: await seal(writeMessage({ team: TEAM, entries, head, proof }), key) },
         { ...membership, members },
       );
     expect([await proven(proofOf(head, seed)), await proven(proofOf(head, other)), await proven()]).toEqual([
@@ -118,7 +118,7 @@ describe('a message of the team', () => {
     expect(await seen(await rewritten([{ ...entry, author: '' }]))).toBe('bad-entry');
     expect(await seen(await rewritten([{ ...entry, author: 'somebody' }]))).toBe('changed');
     const head = await buyer.journal.signedEnd(entry);
-    const data = await seal(writeMessage(TEAM, [{ ...entry, device: manager.device }], head), key);
+    const data = await seal(writeMessage({ team: TEAM, entries: [{ ...entry, device: manager.device }], head }), key);
     expect(await seen({ ...at(messages, 0), data })).toBe('other-device');
   });
 
@@ -135,7 +135,7 @@ describe('a message of the team', () => {
     const { signed, ...unsigned } = await manager.journal.signedEnd(last);
     const as = async (head: typeof unsigned) => ({
       ...at(messages, 0),
-      data: await seal(writeMessage(TEAM, entries, head), key),
+      data: await seal(writeMessage({ team: TEAM, entries, head }), key),
     });
     expect(await seen(await as(unsigned))).toBe('unsigned');
     expect(await seen(await as({ ...unsigned, ...(signed && { signed }) }))).toBe('other-signer');

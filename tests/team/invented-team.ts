@@ -18,6 +18,7 @@ export interface Computer {
   readonly device: DeviceId;
   position: Position;
   readonly membership: Membership;
+  readonly keys: readonly TeamKey[];
   send(wire: Wire): Promise<SendResult>;
   fetch(wire: Wire): Promise<FetchResult>;
 }
@@ -42,6 +43,7 @@ export async function inventedTeam(names: readonly string[], key?: TeamKey): Pro
       device,
       position: FROM_THE_BEGINNING,
       membership,
+      keys: [teamKey],
       send: (wire) => send({ chain: journal, wire, team: TEAM, keys: [teamKey], seed }),
       async fetch(wire) {
         const result = await fetchNew({ journal, wire, membership: computer.membership }, computer.position);

@@ -1,16 +1,21 @@
 import { type Outcome, ok, type Refusal } from '../../domain/outcome.ts';
+import type { Instant } from '../../domain/time/instant.ts';
+import type { ChainHead } from '../../journal/chain-head.ts';
 import type { DeviceId } from '../../journal/ids.ts';
 import type { Envelope } from '../../journal/read-entry.ts';
 import type { SignedHead } from '../../journal/signed-head.ts';
 import type { ChainEnd } from '../../journal/verify-chain.ts';
+import { headsOf } from '../connection/about.ts';
 import { openSession } from '../open-session.ts';
 import { ownPublicKey, signHead } from '../signing/own-key.ts';
 import type { StoreOptions } from '../store.ts';
 import { lastOf, readHead } from '../write/head.ts';
 import { type Arrived, type TakenIn, takeIn } from './take-in.ts';
+import { type TeamFiles, teamFiles } from './team-files.ts';
+import { UndosSeen } from './undos-seen.ts';
 
 /** What a team's sending and fetching need of the journal: nothing here waits for a network. */
-export interface TeamStore {
+export interface TeamStore extends TeamFiles {
   /** The device that this browser writes as. */
   device(): Promise<DeviceId>;
   /** Where the chain of a device ends here; null when nothing of it is here. */
@@ -22,17 +27,24 @@ export interface TeamStore {
   signedEnd(entry: Envelope): Promise<SignedHead>;
   /** The key that this browser signs with, in hexadecimal; null where it can't sign. */
   publicKey(): Promise<string | null>;
-  takeIn(arrived: Arrived): Promise<Outcome<TakenIn>>;
+  /** The ends of the others' chains as they are here now; null when nothing of them is. */
+  othersEnds(): Promise<{ readonly at: Instant; readonly heads: ChainHead[] } | null>;
+  takeIn(arrived: readonly Arrived[]): Promise<Outcome<TakenIn>>;
   close(): void;
 }
+
+/** Devices of which a message says how far they were seen: far more than a store has. */
+const MOST_SEEN = 100;
 
 /** Opens the same journal as `openStore`, for whoever sends and fetches; the background is loaded without it. */
 export async function openTeamStore(options: StoreOptions): Promise<Outcome<TeamStore, Refusal>> {
   const opened = await openSession(options);
   if (!opened.ok) return opened;
   const { session } = opened.value;
+  const undos = new UndosSeen();
   const { read } = session.connection;
   return ok({
+    ...teamFiles(session),
     device: () => read(async (tx) => (await readHead(tx)).device),
     endOf: (device) => read((tx) => lastOf(tx, device)),
     entryAt: (device, sequence) =>
@@ -48,7 +60,13 @@ export async function openTeamStore(options: StoreOptions): Promise<Outcome<Team
       return { device, sequence, hash, ...(signed !== null && { signed }) };
     },
     publicKey: () => ownPublicKey(session),
-    takeIn: (arrived) => takeIn(session, arrived),
+    othersEnds: () =>
+      read(async (tx) => {
+        const { device } = await readHead(tx);
+        const heads = (await headsOf(tx)).filter((head) => head.device !== device).slice(0, MOST_SEEN);
+        return heads.length === 0 ? null : { at: session.now(), heads };
+      }),
+    takeIn: (arrived) => takeIn(session, arrived, undos),
     close() {
       session.feed.close();
       session.connection.close();

@@ -10,7 +10,7 @@ import { lotOfSubject } from '../../journal/subject.ts';
 import type { WriteTransaction } from '../connection/schema.ts';
 import { readHead } from '../write/head.ts';
 import type { Touched } from '../write/touched.ts';
-import { birthOf, everyUndone, refoldAlerts, refoldLot, refoldSetup, whatWasUndone } from './refold.ts';
+import { birthOf, refoldAlerts, refoldLot, refoldSetup, whatWasUndone } from './refold.ts';
 
 /** What entries reach. */
 class Reached {
@@ -38,10 +38,15 @@ class Reached {
 /**
  * After entries came in that may sort anywhere among those that are here: makes the views of what they reach again, and no
  * others. The entries are in the journal already.
+ * @param undone every entry that does not count
  */
-export async function refoldAbout(tx: WriteTransaction, entries: readonly Entry[], touched: Touched): Promise<void> {
+export async function refoldAbout(
+  tx: WriteTransaction,
+  entries: readonly Entry[],
+  touched: Touched,
+  undone: ReadonlySet<EntryId>,
+): Promise<void> {
   const { device } = await readHead(tx);
-  const undone = await everyUndone(tx);
   const reached = new Reached();
   for (const entry of entries) {
     const undo = asUndo(entry);

@@ -1,16 +1,24 @@
-import type { Outcome, Refusal } from '../../domain/outcome.ts';
+import type { Refusal } from '../../domain/outcome.ts';
 import { hashOfText } from '../../journal/entry-hash.ts';
 import type { DeviceId } from '../../journal/ids.ts';
 import { countWords } from '../../views/words/count-words.ts';
+import { readPiece } from '../message/piece.ts';
 import { readSubject, subjectOf } from '../message/subjects.ts';
-import type { Delivered, WireRefusal } from '../wire/wire.ts';
-import { checkMessage } from './check-message.ts';
+import type { Delivered } from '../wire/wire.ts';
+import { Ahead, type Waiting } from './ahead.ts';
+import { checkOpened, isAfterEnd, nameOf, type Opened, openMessage } from './check-message.ts';
 import type { Fetching, Position } from './fetching.ts';
+import { Pieces } from './pieces.ts';
+import { answered, inOrder, Stopped } from './stopped.ts';
 
 /** Messages asked for at once. */
 export const PAGE = 50;
+/** Entries that are taken in at once: more would hold up whoever writes meanwhile, fewer would make the same views over and over. */
+const MOST = 1_000;
 /** What may mend by itself: the messages of that device are asked for again next time. */
 const WAITS: ReadonlySet<string> = new Set(['missing', 'newer', 'no-key', 'stranger']);
+/** Refusals of the journal that would be the same tomorrow. */
+const IS_OF_THE_MESSAGE: ReadonlySet<string> = new Set(['conflict', 'forked', 'lot-twice', 'broken-chain']);
 const RESTORED =
   'The server’s messages are not those of last time: it was restored from an older copy, or replaced. All of them were looked at again.';
 
@@ -25,10 +33,13 @@ export class FetchRun {
   readonly waiting: Map<DeviceId, number>;
   private readonly whyWaiting = new Map<DeviceId, string>();
   private readonly fetching: Fetching;
+  private readonly pieces = new Pieces();
+  private ahead: Ahead;
 
   constructor(fetching: Fetching, waiting: ReadonlyMap<DeviceId, number>) {
     this.fetching = fetching;
     this.waiting = new Map(waiting);
+    this.ahead = new Ahead(fetching.journal);
   }
 
   sentences(): readonly string[] {
@@ -39,14 +50,17 @@ export class FetchRun {
     return [...told, `${repeated} what came before. Nothing was changed.`];
   }
 
-  async whileAnswered(work: () => Promise<void>): Promise<Refusal | null> {
-    try {
-      await work();
-      return null;
-    } catch (error) {
-      if (error instanceof Stopped) return error.refusal;
-      throw error;
-    }
+  /** Whether all that was looked at is in the journal, or left out for good. */
+  get isClear(): boolean {
+    return this.ahead.messages.length === 0;
+  }
+
+  /** From where on each device's messages are asked for again: those that wait, and those of which pieces are missing. */
+  standing(): ReadonlyMap<DeviceId, number> {
+    const standing = new Map(this.waiting);
+    for (const { device, place } of this.pieces.lacking())
+      standing.set(device, Math.min(place, standing.get(device) ?? place));
+    return standing;
   }
 
   async isSameServer({ place, hash }: Position): Promise<boolean> {
@@ -57,6 +71,7 @@ export class FetchRun {
 
   /** Whatever order its messages are in now: as long as one of them helps, the others are looked at again. */
   async retryWaiting(): Promise<void> {
+    this.waitForPieces();
     for (const [device, first] of [...this.waiting]) {
       let before: number;
       do {
@@ -68,6 +83,7 @@ export class FetchRun {
           this.waiting.set(device, first);
           throw error;
         }
+        this.waitForPieces();
       } while (this.waiting.has(device) && this.added > before);
     }
   }
@@ -81,58 +97,100 @@ export class FetchRun {
         next = message.place + 1;
         await this.take(message, 'all');
       }
+      await this.flush();
       if (page.length < PAGE) return;
     }
   }
 
+  /** Looks at a message and notes what it brings; `flush` brings it in. */
   async take(message: Delivered, which: 'all' | 'what need not wait' = 'what need not wait'): Promise<void> {
     const device = readSubject(message.subject)?.device;
     // What follows a message that has to wait would mostly be missing what is in it.
     if (which !== 'all' && device !== undefined && this.waiting.has(device)) return;
-    const { membership, journal } = this.fetching;
-    const checked = await checkMessage(message, membership, journal);
-    if (!checked.ok) {
-      if (device === undefined || !WAITS.has(checked.reason)) this.told.push(checked.message);
-      else if (message.place < (this.waiting.get(device) ?? Number.POSITIVE_INFINITY)) {
-        this.waiting.set(device, message.place);
-        this.whyWaiting.set(device, checked.message);
+    const { membership } = this.fetching;
+    const opened = await openMessage(message, membership);
+    if (!opened.ok) return this.leaveOut(message, device, opened);
+    const whole = await this.wholeOf(message, opened.value, which);
+    if (whole === null) return;
+    const checked = await checkOpened(message, whole, membership, this.ahead);
+    if (!checked.ok) return this.leaveOut(message, whole.device, checked);
+    this.pieces.done(whole.device, checked.value.head.sequence);
+    if (checked.value.fresh.length === 0) await this.noteRepeated(whole.device, which);
+    this.ahead.add(message.place, checked.value);
+    if (this.ahead.size >= MOST) await this.flush();
+  }
+
+  /** The text of a message; null while it is one of several pieces and others are still to come. */
+  private async wholeOf(message: Delivered, opened: Opened, which: string): Promise<Opened | null> {
+    const piece = readPiece(opened.text);
+    if (piece === null) return opened;
+    const { device, member } = opened;
+    const { team } = this.fetching.membership;
+    const of = `${nameOf(message.place, device)} was left out`;
+    if (piece.head.device !== device || piece.team !== team)
+      this.told.push(`${of}: it was written as device ${piece.head.device} and put into another place.`);
+    else if (isAfterEnd(member, piece.head.sequence))
+      this.told.push(`${of}: this device had been put out of the team before.`);
+    else if (((await this.ahead.endOf(device))?.sequence ?? 0) >= piece.head.sequence)
+      await this.noteRepeated(device, which);
+    else {
+      const text = await this.pieces.add(piece, message.place);
+      return text === null ? null : { ...opened, text };
+    }
+    return null;
+  }
+
+  private async noteRepeated(device: DeviceId, which: string): Promise<void> {
+    if (which !== 'all' && device !== (await this.fetching.journal.device())) this.repeated += 1;
+  }
+
+  private leaveOut({ place }: Delivered, device: DeviceId | undefined, { reason, message }: Refusal): void {
+    if (device === undefined || !WAITS.has(reason)) this.told.push(message);
+    else this.wait(device, place, message);
+  }
+
+  private wait(device: DeviceId, place: number, why: string): void {
+    // Pieces of it that came before are not kept: they are asked for again too.
+    const first = Math.min(place, ...this.pieces.lacking(device).map((one) => one.place));
+    if (first >= (this.waiting.get(device) ?? Number.POSITIVE_INFINITY)) return;
+    this.waiting.set(device, first);
+    this.whyWaiting.set(device, why);
+  }
+
+  private waitForPieces(): void {
+    for (const { device, place, message } of this.pieces.lacking()) this.wait(device, place, message);
+    this.pieces.clear();
+  }
+
+  /** Brings in what was checked: all at once, or one by one where one of them can't come in. */
+  async flush(): Promise<void> {
+    const { messages } = this.ahead;
+    this.ahead = new Ahead(this.fetching.journal);
+    if (messages.length === 0 || (await this.bringIn(messages)) === null) return;
+    const failed = new Set<DeviceId>();
+    for (const one of messages) {
+      const { device } = one.checked;
+      if (failed.has(device)) {
+        this.wait(device, one.place, `${nameOf(one.place, device)} waits: what it follows could not be taken in.`);
+        continue;
       }
-      return;
+      const refusal = await this.bringIn([one]);
+      if (refusal === null) continue;
+      failed.add(device);
+      this.told.push(`${nameOf(one.place, device)}: ${refusal.message}`);
     }
-    if (checked.value.fresh.length === 0) {
-      if (which !== 'all' && checked.value.device !== (await journal.device())) this.repeated += 1;
-      return;
-    }
-    const taken = await journal.takeIn({ entries: checked.value.fresh, head: checked.value.head });
+  }
+
+  /** @returns why not, where that is because of a message; @throws Stopped for anything else */
+  private async bringIn(messages: readonly Waiting[]): Promise<Refusal | null> {
+    const taken = await this.fetching.journal.takeIn(
+      messages.map(({ checked: { fresh, head, stored, sighting } }) => ({ entries: fresh, head, stored, sighting })),
+    );
     // A full disk, or a database that does not answer: nothing of it is lost, and the next time begins here.
     if (!taken.ok && !IS_OF_THE_MESSAGE.has(taken.reason)) throw new Stopped(taken);
-    if (taken.ok) this.added += taken.value.added;
-    else this.told.push(`Message ${message.place} of device ${checked.value.device}: ${taken.message}`);
+    if (!taken.ok) return taken;
+    this.added += taken.value.added;
+    this.told.push(...taken.value.told);
+    return null;
   }
-}
-
-/** Refusals of the journal that would be the same tomorrow. */
-const IS_OF_THE_MESSAGE: ReadonlySet<string> = new Set(['conflict', 'forked', 'lot-twice', 'broken-chain']);
-
-class Stopped extends Error {
-  readonly refusal: Refusal;
-
-  constructor(refusal: Refusal) {
-    super(refusal.message);
-    this.refusal = refusal;
-  }
-}
-
-/** @throws Stopped, so that nobody goes round in circles */
-export function inOrder({ place }: Delivered, from: number): void {
-  if (place >= from) return;
-  throw new Stopped({
-    reason: 'out-of-order',
-    message: `The team’s server handed out message ${place} again, out of its order. Nothing more was fetched. Ask whoever runs it.`,
-  });
-}
-
-export function answered<Value>(outcome: Outcome<Value, WireRefusal>): Value {
-  if (!outcome.ok) throw new Stopped(outcome);
-  return outcome.value;
 }

@@ -5,6 +5,7 @@ import type { Envelope } from '../../journal/read-entry.ts';
 import { firstIssue } from '../../journal/read-entry.ts';
 import { type SignedHead, signedHeadSchema } from '../../journal/signed-head.ts';
 import { valueOfLine } from '../../journal/strict-json.ts';
+import { type Seen, seenSchema } from './seen.ts';
 import { type TeamId, teamIdSchema } from './team-id.ts';
 
 const FORMAT = 'headroom-team';
@@ -24,13 +25,23 @@ const messageSchema = z.strictObject({
   head: signedHeadSchema,
   /** A signature of the head where the browser has none of its own; see proof.ts. */
   proof: z.optional(z.string().check(z.regex(/^[0-9a-f]{128}$/))),
+  /** What the device had of the others then. */
+  seen: z.optional(seenSchema),
 });
 export type EntriesMessage = z.infer<typeof messageSchema>;
 
 const anyMessageSchema = z.looseObject({ format: z.literal(FORMAT), version: z.int() });
 
-export function writeMessage(team: TeamId, entries: readonly Envelope[], head: SignedHead, proof?: string): string {
-  return JSON.stringify({ format: FORMAT, version: VERSION, team, device: head.device, entries, head, proof });
+export interface ToWrite {
+  readonly team: TeamId;
+  readonly entries: readonly Envelope[];
+  readonly head: SignedHead;
+  readonly proof?: string | undefined;
+  readonly seen?: Seen | undefined;
+}
+
+export function writeMessage({ team, entries, head, proof, seen }: ToWrite): string {
+  return JSON.stringify({ format: FORMAT, version: VERSION, team, device: head.device, entries, head, proof, seen });
 }
 
 /** A newer Headroom may write messages that this one can't read: they wait for the update. */

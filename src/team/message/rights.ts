@@ -1,5 +1,5 @@
 import type { DeviceId } from '../../journal/ids.ts';
-import { answerSubject, joinSubject, rosterSubject, streamOf, subjectOf } from './subjects.ts';
+import { answerSubject, fileSubject, joinSubject, rosterSubject, streamOf, subjectOf } from './subjects.ts';
 import type { TeamId } from './team-id.ts';
 
 /** Where the answers for a device or an invited one come in: a room of its own, so that no other can listen. */
@@ -12,7 +12,7 @@ export interface Rights {
 }
 
 /**
- * A device writes on its own subject and reads all of the team's. It can't change or delete the stream, nor any message.
+ * A device writes on its own subject and those of files, and reads all of the team's. It can't change or delete the stream, nor any message.
  * Reading goes through a consumer, which the server forgets by itself.
  */
 export function rightsOf(team: TeamId, device: DeviceId): Rights {
@@ -20,6 +20,7 @@ export function rightsOf(team: TeamId, device: DeviceId): Rights {
   return {
     publish: [
       subjectOf(team, device),
+      fileSubject(team, '*'),
       `$JS.API.STREAM.INFO.${stream}`,
       `$JS.API.STREAM.MSG.GET.${stream}`,
       `$JS.API.CONSUMER.CREATE.${stream}.>`,

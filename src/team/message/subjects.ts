@@ -17,6 +17,9 @@ export const rosterSubject = (team: TeamId): string => `headroom.${team}.team.ro
 export const joinSubject = (team: TeamId, invitation: string): string => `headroom.${team}.join.${invitation}`;
 export const answerSubject = (team: TeamId, invitation: string): string => `headroom.${team}.answer.${invitation}`;
 
+/** The pieces of a file, under a name that says nothing of it to who has no key of the team. */
+export const fileSubject = (team: TeamId, name: string): string => `headroom.${team}.file.${name}`;
+
 /** All that the stream of a team keeps. */
 export const streamSubjects = (team: TeamId): readonly string[] => [`headroom.${team}.*`, `headroom.${team}.*.*`];
 

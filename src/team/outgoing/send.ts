@@ -1,30 +1,26 @@
-import { type Outcome, ok, type Refusal, refuse } from '../../domain/outcome.ts';
+import type { Refusal } from '../../domain/outcome.ts';
 import type { DeviceId } from '../../journal/ids.ts';
 import type { Envelope } from '../../journal/read-entry.ts';
 import type { SignedHead } from '../../journal/signed-head.ts';
 import type { Here } from '../incoming/check-entries.ts';
-import { batchesOf } from '../message/batches.ts';
-import { readMessage, writeMessage } from '../message/entries-message.ts';
+import { batchesOf, FULL } from '../message/batches.ts';
+import { writeMessage } from '../message/entries-message.ts';
 import { proofOf } from '../message/proof.ts';
+import { signSeen, type UnsignedSeen } from '../message/seen.ts';
 import { subjectOf } from '../message/subjects.ts';
 import type { TeamId } from '../message/team-id.ts';
-import { seal, type TeamKey, unseal } from '../seal/seal.ts';
-import type { Delivered, Wire } from '../wire/wire.ts';
-
-/** How far the server has this device's chain, as far as is known. */
-export interface Sent {
-  /** Of the last entry that it has; 0 for none. */
-  readonly sequence: number;
-  /** Where its last message of this device stands; 0 for nowhere. */
-  readonly place: number;
-}
-export const NOTHING_SENT: Sent = { sequence: 0, place: 0 };
+import type { TeamKey } from '../seal/seal.ts';
+import type { Wire } from '../wire/wire.ts';
+import { publishWhole } from './publish-whole.ts';
+import { NOTHING_SENT, type Sent, serverEnd } from './server-end.ts';
 
 /** What sending needs of the journal. */
 export interface OwnChain extends Here {
   device(): Promise<DeviceId>;
   ownAfter(sequence: number, most: number): Promise<readonly Envelope[]>;
   signedEnd(entry: Envelope): Promise<SignedHead>;
+  /** The ends of the others' chains as they are here; null when nothing of them is. */
+  othersEnds(): Promise<UnsignedSeen | null>;
 }
 
 export interface Sending {
@@ -54,7 +50,7 @@ export async function send(sending: Sending): Promise<SendResult> {
   let sent = NOTHING_SENT;
   for (let tries = 1; ; tries++) {
     // Asked each time: the server may have been restored from an older copy, or have stored what nobody told us of.
-    const there = await whatIsThere(sending);
+    const there = await serverEnd(sending);
     if (!there.ok) return { sent, stopped: there };
     const result = await sendAfter(sending, there.value);
     sent = result.sent;
@@ -62,57 +58,43 @@ export async function send(sending: Sending): Promise<SendResult> {
   }
 }
 
-async function sendAfter({ chain, wire, team, keys, seed }: Sending, there: Sent): Promise<SendResult> {
+async function sendAfter(sending: Sending, there: Sent): Promise<SendResult> {
+  const { chain, wire, team, keys } = sending;
   const [key] = keys;
   let sent = there;
   if (key === undefined)
     return { sent, stopped: { reason: 'no-key', message: 'This computer has no key of the team.' } };
   const subject = subjectOf(team, await chain.device());
+  let most = FULL;
   for (;;) {
-    const entries = await chain.ownAfter(sent.sequence, PAGE);
+    // One that was begun is ended first, as it was begun.
+    const begun = sent.piece === undefined ? null : sent.piece.head.sequence - sent.sequence;
+    const entries = await chain.ownAfter(sent.sequence, begun ?? PAGE);
     if (entries.length === 0) return { sent, stopped: null };
-    for (const batch of batchesOf(entries)) {
+    const isEnd = begun === null && entries.length < PAGE;
+    const batches = begun === null ? batchesOf(entries) : [entries];
+    for (const [i, batch] of batches.entries()) {
       const last = batch.at(-1);
       if (last === undefined) continue;
       const head = await chain.signedEnd(last);
-      const data = await seal(
-        writeMessage(team, batch, head, head.signed === undefined ? proofOf(head, seed) : undefined),
-        key,
-      );
-      const published = await wire.publish({ subject, data, after: sent.place });
-      if (!published.ok) return { sent, stopped: published };
-      sent = { sequence: head.sequence, place: published.value };
+      const texts = await messageTexts(sending, batch, { head, withSeen: isEnd && i === batches.length - 1 });
+      const published = await publishWhole({ wire, key, subject, most }, { team, head, ...texts }, sent);
+      sent = published.sent;
+      most = published.most;
+      if (published.stopped !== null) return { sent, stopped: published.stopped };
     }
   }
 }
 
-/** How far the server has this device's chain, by its last message. */
-async function whatIsThere({ chain, wire, team, keys }: Sending): Promise<Outcome<Sent, Refusal>> {
-  const device = await chain.device();
-  const last = await wire.lastOn(subjectOf(team, device));
-  if (!last.ok) return last;
-  if (last.value === null) return ok(NOTHING_SENT);
-  const head = await endIn(last.value, keys);
-  if (head === null)
-    return refuse(
-      'not-ours',
-      `The last message of this computer on the server (${last.value.place}) can’t be opened. Nothing was sent. Put this computer out of the team and let it join again.`,
-    );
-  const here = await chain.entryAt(device, head.sequence);
-  if (here?.hash === head.hash) return ok({ sequence: head.sequence, place: last.value.place });
-  return here === null
-    ? refuse(
-        'behind',
-        'The server has entries of this computer that are not here. They are fetched before anything is sent.',
-      )
-    : refuse(
-        'forked',
-        `On the server another entry is number ${head.sequence} of this computer, as when a browser profile was copied and both copies were used. Nothing was sent. Put this computer out of the team and let it join again.`,
-      );
-}
-
-async function endIn({ data }: Delivered, keys: readonly TeamKey[]): Promise<SignedHead | null> {
-  const unsealed = await unseal(data, (number) => keys.find((one) => one.number === number)?.key);
-  const message = unsealed.ok ? readMessage(unsealed.value.text) : unsealed;
-  return message.ok ? message.value.head : null;
+/** Of many messages only the last says what was seen: it stands for all before it. */
+async function messageTexts(
+  { team, chain, seed }: Sending,
+  entries: readonly Envelope[],
+  { head, withSeen }: { readonly head: SignedHead; readonly withSeen: boolean },
+): Promise<{ readonly text: string; readonly bare: string }> {
+  const message = { team, entries, head, proof: head.signed === undefined ? proofOf(head, seed) : undefined };
+  const bare = writeMessage(message);
+  const seen = withSeen ? await chain.othersEnds() : null;
+  if (seen === null) return { text: bare, bare };
+  return { text: writeMessage({ ...message, seen: signSeen(head.device, seen, seed) }), bare };
 }
