@@ -12,15 +12,11 @@ const documentOf = (html: string) =>
   new JSDOM(html, { url: URL_OF, virtualConsole: new VirtualConsole() }).window.document;
 const read = (document: Document) => readPage(document, URL_OF, NOW, { storeZone: zone('America/Boise') });
 
-/** The work of the cheaper of two readings: the other may have had rubbish to collect. */
-function cost(html: string): number {
-  const document = documentOf(html);
-  const works = [0, 1].map(() => {
-    const start = worked();
-    read(document);
-    return worked() - start;
-  });
-  return Math.min(...works);
+/** The work of one reading, in milliseconds. */
+function cost(document: Document): number {
+  const start = worked();
+  read(document);
+  return worked() - start;
 }
 
 const LOT = '<h1>2021 Larkspur Hauler 250</h1><p>VIN: 5ZXB38E89ME487234</p><p>Current bid: $18,400</p>';
@@ -67,10 +63,15 @@ const FAMILIES: readonly (readonly [string, (n: number) => string])[] = [
 
 describe('a page made to be slow', () => {
   test.each(FAMILIES)('%s cost in proportion to their number', (_, of) => {
-    const small = cost(LOT + of(2000));
-    const large = cost(LOT + of(8000));
+    const [small, large] = [2000, 8000].map((n) => documentOf(LOT + of(n))) as [Document, Document];
     // Four times the text: four times the work, with room for noise; a quadratic pattern would take sixteen times.
-    expect(large).toBeLessThan(9 * small + 600);
+    const excess = () => {
+      const bound = 9 * cost(small) + 600;
+      return cost(large) - bound;
+    };
+    // Measured once more where it was too much: the first reading may have had rubbish to collect.
+    const first = excess();
+    expect(first < 0 ? first : excess()).toBeLessThan(0);
   });
 
   test('of five megabytes is read to its budget, says so, and still gives its lot', () => {

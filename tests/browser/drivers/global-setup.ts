@@ -1,7 +1,7 @@
 import path from 'node:path';
 import type { TestProject } from 'vitest/node';
 import type { BrowserName } from '../../../manifest/manifest.ts';
-import { bundleExtension, writePackage } from '../../../scripts/build-extension.ts';
+import { type Bundle, bundleExtension, writePackage } from '../../../scripts/build-extension.ts';
 import { removeFolder, sweepLeftovers, temporaryFolder } from '../../../scripts/temporary-folder.ts';
 import { startFirefoxProcess } from './firefox-process.ts';
 
@@ -15,12 +15,16 @@ declare module 'vitest' {
   }
 }
 
+/** Built once for both browsers, each of which has this set-up run in the same process. */
+const built = globalThis as { headroomBundle?: Promise<Bundle> };
+
 /** Builds the extension as it is now into a folder of this run alone, so that no test looks at an older one. */
 export default async function setup(project: TestProject): Promise<() => void> {
   sweepLeftovers();
   const top = temporaryFolder();
   const folder = path.join(top, 'extension');
-  await writePackage(await bundleExtension(), project.name as BrowserName, 'test', folder);
+  built.headroomBundle ??= bundleExtension();
+  await writePackage(await built.headroomBundle, project.name as BrowserName, 'test', folder);
   project.provide('browserName', project.name as BrowserName);
   project.provide('extensionFolder', folder);
   const usedProfile = project.name === 'firefox' ? path.join(top, 'used-profile') : null;
