@@ -24,6 +24,8 @@ export interface Attack {
   readonly id: string;
   readonly target: 'pack' | 'backup';
   readonly what: string;
+  /** The function that alters the file; `asItIs` leaves it. */
+  readonly how: string;
   /** How long a check of it may take; given only where the file is made to take long. */
   readonly seconds?: number;
 }

@@ -8,12 +8,12 @@ const DEFAULT_SAMPLE = { pack: 'pack-single-everything.html', backup: 'backup-pl
 
 export const sampleOf = (attack) => attack.sample ?? DEFAULT_SAMPLE[attack.target];
 
-/** The altered files of an attack, each with a label, and the fingerprint that was noted. @throws NotApplicable */
-export function alteredFiles(attack, samples) {
+/** The altered files of an attack, at most so many, evenly out of all, each with a label. @throws NotApplicable */
+export function alteredFiles(attack, samples, most) {
   const it = caseOf(attack, samples);
   const made = ATTACKS.get(attack.how)(it, attack.with ?? {});
   const variants = Array.isArray(made) ? made : [{ label: '', file: made }];
-  return variants.map(({ label, file }) => ({ label, bytes: Buffer.from(file, 'utf8') }));
+  return some(variants, most).map(({ label, file }) => ({ label, bytes: Buffer.from(file, 'utf8') }));
 }
 
 function caseOf(attack, samples) {
@@ -49,4 +49,9 @@ function seeded(seed) {
       blocks.push(createHash('sha256').update(`${seed} ${drawn++}`).digest());
     return Buffer.concat(blocks).subarray(0, wanted);
   };
+}
+
+function some(files, most) {
+  if (files.length <= most) return files;
+  return Array.from({ length: most }, (_, i) => files[Math.floor(((i + 0.5) * files.length) / most)]);
 }

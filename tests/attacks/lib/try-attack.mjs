@@ -21,7 +21,7 @@ export async function tryAttack(attack, checker, { samples, honest, most, eachSi
   const honestBytes = Buffer.from(samples.text(sampleOf(attack)), 'utf8');
   let files;
   try {
-    files = some(alteredFiles(attack, samples), most);
+    files = alteredFiles(attack, samples, most);
   } catch (error) {
     if (error instanceof NotApplicable) return { id: attack.id, what: attack.what, skipped: error.message, sides: [] };
     throw error;
@@ -56,9 +56,4 @@ async function trySide(attack, { name, expectation, run }, { files, honestBytes,
   const worst =
     all.find(({ verdict }) => verdict === 'MISSED') ?? all.find(({ verdict }) => verdict !== 'ok') ?? all[0];
   return { name, expectation, ...worst };
-}
-
-function some(files, most) {
-  if (files.length <= most) return files;
-  return Array.from({ length: most }, (_, i) => files[Math.floor(((i + 0.5) * files.length) / most)]);
 }
