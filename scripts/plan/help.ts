@@ -27,7 +27,7 @@ export const HELP = `Works out which bids to place so that the purse earns the m
   zeroProfitCents is the hammer price at which the car would have earned you nothing. ended is won, unopposed (won with no
   other bid), lost or not-sold; priceCents is left out where it is unknown, bidCents where you only watched. make, model and
   seller tell lines of cars and kinds of sellers apart where there are closings enough; sealed is true where bids were handed in
-  unseen. A closing counts for half after 180 days; without "at" it is of last week.
+  unseen. A closing counts for half after 90 days; without "at" it is of last week.
 
   --json         a JSON array in place of the table, one object a lot, in closing order; money in dollars:
                  row, vin, car, closes, maxBid, plannedBid, reason, sentence, chance (0 to 1, null where too few closings say

@@ -35,6 +35,7 @@ export async function planCommand(flags: readonly string[], around: Surroundings
   const file = purseAt(pursePath, around, (text) => readPurse(text, zone, weekendFrom));
   if (file === undefined) return 1;
   const { purse, choices, closings, groupOf } = file;
+  for (const sentence of file.readAs) around.warn(sentence);
   if (purse.until !== undefined && purse.until <= now)
     return refused(around, 'The purse’s last day is over. Set “until” to a later day, or leave it out.');
   const bytes = around.read(lots);
@@ -112,9 +113,7 @@ function takenFor(rows: readonly LotRow[], setup: Setup, { line }: Purse): reado
   const byStore = rowsWhere(({ facts }) => facts.close?.how === 'store-zone');
   return [
     ...(untitled.length > 0
-      ? [
-          `No title in ${rowWords(untitled)}: taken for clean, at full retail and on the floor line too. Fill in the title.`,
-        ]
+      ? [`No title in ${rowWords(untitled)}: priced at full retail, and planned from own cash only. Fill in the title.`]
       : []),
     ...(byVenue.length > 0 ? [`No zone at the close in ${rowWords(byVenue)}: the venue’s was taken.`] : []),
     ...(byStore.length > 0 ? [`No zone at the close in ${rowWords(byStore)}: the store’s was taken.`] : []),

@@ -4,6 +4,8 @@ import { closingWeight } from '../../src/domain/market/market.ts';
 import type { MarketGroup } from '../../src/domain/market/market-group.ts';
 import { type GroupFacts, marketGroups } from '../../src/domain/market/market-groups.ts';
 import { cents, centsSchema, positiveCentsSchema } from '../../src/domain/money/cents.ts';
+import { formatMoney } from '../../src/domain/money/format-money.ts';
+import { parseMoney } from '../../src/domain/money/parse-money.ts';
 import { type Outcome, ok, refuse } from '../../src/domain/outcome.ts';
 import type { PlanChoice } from '../../src/domain/plan/plan-lot.ts';
 import type { Purse } from '../../src/domain/plan/purse.ts';
@@ -60,6 +62,8 @@ export interface PurseFile {
   readonly purse: Purse;
   readonly choices: ReadonlyMap<string, PlanChoice>;
   readonly closings: readonly Closing[];
+  /** What was read as another thing than it is written, a sentence each. */
+  readonly readAs: readonly string[];
   /** The group of a lot, as those closings divide them. */
   readonly groupOf: (facts: GroupFacts) => MarketGroup;
 }
@@ -80,7 +84,8 @@ export function readPurse(content: string, zone: Zone, weekendFrom: Instant): Ou
   if (typeof file !== 'object' || file === null || Array.isArray(file)) {
     return refuse('no-purse', 'It does not hold a purse. Write an object in braces, with at least "cashCents".');
   }
-  const known = purseFileSchema.safeParse(file);
+  const readAs: string[] = [];
+  const known = purseFileSchema.safeParse(dollarsRead(file, readAs));
   if (!known.success) {
     const faults = setupFaults(known.error.issues.slice(0, 50), file).map((fault) => `- ${faultSentence(fault)}`);
     return refuse('faults', `\n${faults.join('\n')}`);
@@ -103,8 +108,28 @@ export function readPurse(content: string, zone: Zone, weekendFrom: Instant): Ou
       overChance: overspendPpm / 1_000_000,
     },
     choices: new Map(Object.entries(choices)),
+    readAs,
     ...grouped(closings, weekendFrom),
   });
+}
+
+/**
+ * The same file with the amounts in whole cents that are written as dollars, with their sign: "$30,000.00". A figure in quotes alone
+ * could be either, and is refused.
+ */
+function dollarsRead(file: unknown, readAs: string[], path = ''): unknown {
+  if (Array.isArray(file)) return file.map((one, i) => dollarsRead(one, readAs, `${path}[${i}]`));
+  if (typeof file !== 'object' || file === null) return file;
+  return Object.fromEntries(
+    Object.entries(file).map(([key, value]): [string, unknown] => {
+      const where = path === '' ? key : `${path}.${key}`;
+      const money =
+        typeof value === 'string' && /cents$/i.test(key) && value.includes('$') ? parseMoney(value) : undefined;
+      if (!money?.ok) return [key, dollarsRead(value, readAs, where)];
+      readAs.push(`Purse, ${where}: “${value}” is read as ${formatMoney(money.value)}.`);
+      return [key, money.value];
+    }),
+  );
 }
 
 function grouped(

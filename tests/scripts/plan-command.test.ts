@@ -85,6 +85,8 @@ describe('the plan command', () => {
     [{}, /cashCents.*missing|missing.*cashCents/i],
     [{ cashCents: -125_000 }, /at least/],
     [{ cashCents: 'about thirty' }, /cash/i],
+    // Cents or dollars? Nobody knows.
+    [{ cashCents: '3000000' }, /cash/i],
     [{ cashCents: 3_000_000, places: 2.5 }, /whole/i],
     [{ cashCents: 3_000_000, places: -2 }, /at least/],
     [{ cashCents: 3_000_000, until: '2026-11-01' }, /last day is over/],
@@ -128,9 +130,16 @@ describe('the plan command', () => {
       purse: { cashCents: 9_000_000, lineCents: 1_000_000 },
     });
     expect(code).toBe(0);
-    expect(warned).toMatch(/No title in row 2: taken for clean, at full retail and on the floor line too\./);
+    expect(warned).toMatch(/No title in row 2: priced at full retail, and planned from own cash only\./);
     expect(warned).toMatch(/No zone at the close in row 3: the venue’s was taken\./);
     expect(warned).toMatch(/a floor line and the setup has no floor plan: every car is planned from cash/);
+  });
+
+  test('reads an amount that is written as dollars, and says so', async () => {
+    const { code, warned, out } = await call({ purse: { cashCents: '$13,000.00', moves: [], closings: closings(40) } });
+    expect(code).toBe(0);
+    expect(warned).toBe('Purse, cashCents: “$13,000.00” is read as $13,000.');
+    expect(out).toBe((await call({ purse: { cashCents: 1_300_000, closings: closings(40) } })).out);
   });
 
   test('names what a command lacks', async () => {

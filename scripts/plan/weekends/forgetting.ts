@@ -1,4 +1,8 @@
-import { marketOf } from '../../../src/domain/market/market.ts';
+import { beliefAfter, STARTING_PRIOR } from '../../../src/domain/market/belief.ts';
+import { addReading, emptyTable } from '../../../src/domain/market/limit-grid.ts';
+import { closingWeight } from '../../../src/domain/market/market.ts';
+import { readingOf } from '../../../src/domain/market/reading.ts';
+import { rivalCurve } from '../../../src/domain/market/rival-curve.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import { DAY } from '../../../src/domain/time/units.ts';
 import { Dice } from '../../reader/dice.ts';
@@ -38,8 +42,20 @@ export function errorsOf(drift: number, worlds: number, seed: number): readonly 
       return { ...closing, at: instant(week * 7 * DAY) };
     });
     const known = knownAt(level).curveOf(GROUP);
-    HALF_LIVES.forEach((halfLife, i) => {
-      const { below } = marketOf(closings, instant(WEEKS * 7 * DAY), { halfLife }).curveOf(GROUP);
+    const tables = HALF_LIVES.map(() => emptyTable());
+    for (const closing of closings) {
+      const reading = readingOf(closing);
+      if (reading === undefined) continue;
+      const says = emptyTable();
+      addReading(says, reading);
+      HALF_LIVES.forEach((halfLife, i) => {
+        const weight = closingWeight(closing.at, instant(WEEKS * 7 * DAY), halfLife);
+        const into = tables[i] ?? says;
+        for (let at = 0; at < says.length; at++) into[at] = (into[at] as number) + weight * (says[at] as number);
+      });
+    }
+    tables.forEach((table, i) => {
+      const { below } = rivalCurve(beliefAfter(STARTING_PRIOR, table));
       const off = BIDS.reduce((sum, x) => sum + Math.abs(below(x) - known.below(x)), 0) / BIDS.length;
       sums[i] = (sums[i] ?? 0) + (100 * off) / worlds;
     });

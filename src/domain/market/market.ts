@@ -47,7 +47,7 @@ export interface Market {
 const LEVEL_SD = 0.06;
 
 /** After so many days a closing counts for half: see the plan's README for what it costs and saves. */
-export const CLOSING_HALF_LIFE = 180;
+export const CLOSING_HALF_LIFE = 90;
 
 /** What is thought before any closing, and how fast closings get old. */
 export interface MarketOptions {

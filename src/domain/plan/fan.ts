@@ -111,45 +111,79 @@ function playLot(
   stage: Stage,
   fixed: number | undefined,
 ): { readonly cars: number; readonly profit: number } {
-  const plane = planeOf(space);
+  const wins = stage.chance.length;
+  const played: Played = { gain: new Float64Array(wins), to: new Int32Array(wins), earned: new Float64Array(wins) };
   let [cars, profit] = [0, 0];
   for (let at = 0; at < held.length; at++) {
     const chance = held[at] as number;
     if (chance < 1e-9) continue;
-    const limited = space.places !== null;
-    if (limited && at < plane) continue;
-    const after = limited ? at - plane : at;
-    const line = Math.floor((at % plane) / space.cash);
-    const cash = at % space.cash;
-    const cur = next[at] as number;
+    const known = playAt(played, at, next, space, stage);
+    const bid = fixed === undefined ? bidOf(stage, played.gain, known) : Math.min(fixed, known - 1);
     let left = chance;
-    for (let j = 0; j < stage.chance.length; j++) {
-      if (fixed !== undefined && j > fixed) break;
-      let [best, to, earned] = [Number.NEGATIVE_INFINITY, -1, 0];
-      for (const way of stage.ways) {
-        const [c, l] = [way.cash[j] as number, way.line[j] as number];
-        if (c > cash || l > line) continue;
-        const state = after - l * space.cash - c;
-        const gain = (way.profit[j] as number) + (next[state] as number) - cur;
-        if (gain > best) [best, to, earned] = [gain, state, way.profit[j] as number];
-      }
-      if (to < 0 || best < UNPAYABLE) break;
-      const bound = j <= stage.bound || stage.rule === 'max' || fixed !== undefined;
-      if (!bound && best < 0) {
-        if (stage.falling) break;
-        continue;
-      }
+    for (let j = 0; j <= bid; j++) {
+      // At a sealed sale the bid itself is paid, whichever rival it beats.
+      const price = stage.rule === 'sealed' ? bid : j;
+      const to = played.to[price] as number;
       const part = chance * (stage.chance[j] as number);
       if (to !== at) {
         held[to] = (held[to] as number) + part;
         left -= part;
       }
       cars += part;
-      profit += part * earned;
+      profit += part * (played.earned[price] as number);
     }
     held[at] = left;
   }
   return { cars, profit };
+}
+
+/** What winning at each price leads to at one state, by the better way to pay. */
+interface Played {
+  readonly gain: Float64Array;
+  readonly to: Int32Array;
+  readonly earned: Float64Array;
+}
+
+/** @returns how many prices can be paid: a bid binds to every price below it */
+function playAt({ gain, to, earned }: Played, at: number, next: Float64Array, space: Space, stage: Stage): number {
+  const plane = planeOf(space);
+  const limited = space.places !== null;
+  if (limited && at < plane) return 0;
+  const after = limited ? at - plane : at;
+  const line = Math.floor((at % plane) / space.cash);
+  const cash = at % space.cash;
+  const cur = next[at] as number;
+  for (let j = 0; j < gain.length; j++) {
+    let best = Number.NEGATIVE_INFINITY;
+    for (const way of stage.ways) {
+      const [c, l] = [way.cash[j] as number, way.line[j] as number];
+      if (c > cash || l > line) continue;
+      const state = after - l * space.cash - c;
+      const one = (way.profit[j] as number) + (next[state] as number) - cur;
+      if (one <= best) continue;
+      best = one;
+      to[j] = state;
+      earned[j] = way.profit[j] as number;
+    }
+    if (best < UNPAYABLE) return j;
+    gain[j] = best;
+  }
+  return gain.length;
+}
+
+/** The bid by a stage's rule, of the prices that can be paid: the highest of those that are worth most. */
+function bidOf({ chance, rule, bound }: Stage, gain: Float64Array, known: number): number {
+  if (rule === 'max') return known - 1;
+  let bid = Math.min(bound, known - 1);
+  let [sum, most] = [0, bound < 0 ? 0 : Number.NEGATIVE_INFINITY];
+  for (let j = 0; j < known; j++) {
+    sum += (chance[j] as number) * (rule === 'sealed' ? 1 : (gain[j] as number));
+    if (j < bound) continue;
+    const worth = rule === 'sealed' ? sum * (gain[j] as number) : sum;
+    if (worth < most || (worth === most && (gain[j] as number) < 0)) continue;
+    [most, bid] = [worth, j];
+  }
+  return bid;
 }
 
 /** The middle of the cash left, and its worst and best tenth. */

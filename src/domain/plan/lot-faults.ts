@@ -31,6 +31,16 @@ export function outOfLineFaults(lots: readonly PlanLot[]): readonly PlanFault[] 
   });
 }
 
+/** Lots that a floor line may pay for once their title is known. */
+export function untitledFaults(lots: readonly PlanLot[], line: number): readonly PlanFault[] {
+  const untitled = lots.filter((lot) => lot.untitled === true);
+  if (line <= 0 || untitled.length === 0) return [];
+  const [first] = untitled;
+  const which = untitled.length === 1 ? `${first?.name ?? 'One lot'} has` : `${untitled.length} lots have`;
+  const sentence = `${which} no title stated: priced at full retail, and planned from own cash only. Enter the title.`;
+  return [{ about: 'lot', ...(untitled.length === 1 && first && { lotId: first.id }), sentence }];
+}
+
 /**
  * What to say where the cash pays for no bid at all.
  * @param taking every lot that takes part

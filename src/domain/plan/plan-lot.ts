@@ -49,4 +49,6 @@ export interface PlanLot {
   /** Bids are handed in unseen, and the winner pays his own. */
   readonly sealed?: boolean;
   readonly choice?: PlanChoice;
+  /** Nobody has stated its title. */
+  readonly untitled?: boolean;
 }

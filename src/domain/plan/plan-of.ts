@@ -5,7 +5,7 @@ import type { Instant } from '../time/instant.ts';
 import { cashBy, cashPath } from './cash-path.ts';
 import { closingOrder } from './closing-order.ts';
 import { exposureOf, proxyOver, purseFaults } from './exposure.ts';
-import { outOfLineFaults, overMaxFaults, reachFaults } from './lot-faults.ts';
+import { outOfLineFaults, overMaxFaults, reachFaults, untitledFaults } from './lot-faults.ts';
 import type { Plan, PlanFault } from './plan.ts';
 import { figuresOf } from './plan-figures.ts';
 import type { PlanLot } from './plan-lot.ts';
@@ -62,6 +62,7 @@ export function planOf(lots: readonly PlanLot[], purse: Purse, market: Market, n
       ...order.faults,
       ...overMaxFaults(standingLots),
       ...outOfLineFaults(timed),
+      ...untitledFaults(timed, line),
       ...reachFaults(
         run.taking.flat(),
         path.at(-1)?.cents ?? 0,

@@ -24,7 +24,9 @@ export function pricedLot(facts: LotFacts, context: PricingContext): Outcome<Pri
     const deal = dealOf(facts, context, appraisal);
     if (!deal.ok) return deal;
     const own = deal.value.funding.kind === 'cash' ? null : dealOf({ ...facts, funding: 'cash' }, context, appraisal);
-    const ways = [deal.value, ...(own?.ok ? [own.value] : [])].map(dealTotals);
+    // A lender asks for the title before he pays, so a car whose title nobody has stated is planned from own cash.
+    const line = facts.titleId === undefined && own?.ok ? [] : [deal.value];
+    const ways = [...line, ...(own?.ok ? [own.value] : [])].map(dealTotals);
     return ok({
       maxBid: stopOnly(deal.value, { riskCapOf: riskCapOf(appraisal, setup), sealed: facts.sealed }),
       increments: deal.value.increments,

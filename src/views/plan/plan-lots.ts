@@ -45,6 +45,7 @@ export function planLot(lot: LotState, { context, bids, groupOf, closeBefore }: 
     ...(state.is !== 'none' && state.is !== 'outbid' && { proxy: state.bid.cents }),
     ...(sealed && { sealed }),
     ...(planChoice && { choice: planChoice }),
+    ...(facts.titleId === undefined && { untitled: true }),
   };
 }
 

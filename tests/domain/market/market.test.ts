@@ -24,7 +24,7 @@ const USUAL = [0.92, 0.97, 0.9, 0.95, 0.99, 0.94, 0.93, 0.96, 1.01, 0.91, 0.95, 
 const raised = (by: number) => USUAL.map((ratio) => ratio * (1 + by));
 
 describe('what closings teach', () => {
-  test('counts for half after 180 days, as an independent program has it', () => {
+  test('counts for half after each half-life, as an independent program has it', () => {
     // A log of six closings, 0 to 720 days old, and its chances by brute force in Python, by somebody who had not read the code.
     const log: readonly (readonly [daysAgo: number, ending: Closing['ending'], bid?: number])[] = [
       [0, { was: 'won', price: cents(889_420) }, 950_000],
@@ -40,7 +40,7 @@ describe('what closings teach', () => {
       const at = instant(now - daysAgo * DAY - 1);
       return { ...(base as Closing), at, ending, ...(bid !== undefined && { bid: cents(bid) }) };
     });
-    const market = marketOf(closings, now);
+    const market = marketOf(closings, now, { halfLife: 180 });
     const usual = market.levels().find(({ level }) => level === 0);
     const bids = [-0.3, -0.15, -0.1, -0.05, 0, 0.05, 0.1, 0.25];
     const chances = [0.00501, 0.05313, 0.1102, 0.20992, 0.35339, 0.51774, 0.66978, 0.92349];

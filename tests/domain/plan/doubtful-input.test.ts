@@ -57,6 +57,15 @@ describe('what is doubtful is said, and costs only itself', () => {
     expect(said(plan(five({ b: { worth: 40_000 } }), purseOf(200_000)))).toBe('');
   });
 
+  test('a lot whose title nobody stated is planned from own cash beside a floor line, and that is said', () => {
+    const [first, ...others] = five({ a: { untitled: true } });
+    const given = [first as PlanLot, ...others];
+    expect(said(plan(given, purseOf(60_000, { line: { free: dollars(20_000) } })))).toBe(
+      'Lot a has no title stated: priced at full retail, and planned from own cash only. Enter the title.',
+    );
+    expect(said(plan(given, purseOf(60_000)))).toBe('');
+  });
+
   test('cash that pays for no bid is said once, with what a bid takes at least', () => {
     const thousands = plan(five(), purseOf(30));
     expect(thousands.rows.every(({ plannedBid }) => plannedBid === null)).toBe(true);
