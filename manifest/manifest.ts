@@ -9,14 +9,17 @@ export type Variant = 'shipped' | 'test';
 /** How Firefox knows the extension. */
 export const GECKO_ID = 'headroom@headroom.example';
 
-/** Nothing comes from outside and nothing goes out: no remote code, picture, font, request, frame or form. */
+/**
+ * No remote code, picture, font, request, frame or form. Nothing goes out but to the server of a team that the user joined, at
+ * the address that he typed: over TLS, or to a server on this very computer.
+ */
 const POLICY = [
   "default-src 'none'",
   "script-src 'self'",
   "style-src 'self'",
   "img-src 'self' blob: data:",
   "font-src 'self'",
-  "connect-src 'none'",
+  'connect-src wss: ws://127.0.0.1:* ws://localhost:*',
   "object-src 'none'",
   "base-uri 'none'",
   "form-action 'none'",
@@ -56,6 +59,8 @@ function chromiumOnly(variant: Variant): Record<string, unknown> {
   return {
     // The first in which the background may open the popup.
     minimum_chrome_version: '127',
+    // A page without a window, for the team's program: a worker can't load one later.
+    permissions: [...COMMON.permissions, 'offscreen'],
     background: { service_worker: 'background.js', type: 'module' },
     ...(variant === 'test' ? { key: TEST_KEY } : {}),
   };

@@ -18,8 +18,16 @@ const BACKGROUND = { background: 'src/background/main.ts' };
 const POPUP = { 'popup/main': 'src/popup/main.tsx' };
 const FIRST = { 'options-page/first': 'options-page/first.tsx' };
 const COMPANION = { 'options-page/main': 'options-page/main.tsx' };
+/** Loaded only where there is a team, by whichever of the others is open. */
+const TEAM = { 'team/program': 'src/team-program/program.ts', 'team/offscreen': 'src/team-program/offscreen.ts' };
+/** By this address the others load it. */
+const TEAM_PROGRAM = '/team/program.js';
 const READER = { 'injected/reader': 'src/injected/reader.ts' };
-const HTML = { 'popup/popup.html': 'src/popup/popup.html', 'options-page/index.html': 'options-page/index.html' };
+const HTML = {
+  'popup/popup.html': 'src/popup/popup.html',
+  'options-page/index.html': 'options-page/index.html',
+  'team/team.html': 'src/team-program/team.html',
+};
 /** Read by the program as text, and put into evidence packs: in one file, to be read by people and run by them. */
 const PACK_SCRIPT = { place: 'evidence/verify-pack.txt', source: 'scripts/verify-pack.mjs' };
 const ICON_SIZES = [16, 32, 48, 128];
@@ -38,12 +46,14 @@ const SHARED: BuildOptions = {
   chunkNames: 'chunks/[name]-[hash]',
   legalComments: 'none',
   logLevel: 'warning',
+  define: { TEAM_PROGRAM: JSON.stringify(TEAM_PROGRAM) },
+  external: [TEAM_PROGRAM],
   plugins: [noInnerHtml],
 };
 
 /** Bundles the program. Throws a sentence when an entry is missing; esbuild prints what else is wrong. */
 export async function bundleExtension(): Promise<Bundle> {
-  for (const entry of [BACKGROUND, READER, POPUP, FIRST, COMPANION, HTML].flatMap((entries) =>
+  for (const entry of [BACKGROUND, TEAM, READER, POPUP, FIRST, COMPANION, HTML].flatMap((entries) =>
     Object.values(entries),
   )) {
     if (!existsSync(entry)) throw new Error(`${entry} is missing, so there is nothing to build the extension from.`);
@@ -51,6 +61,7 @@ export async function bundleExtension(): Promise<Bundle> {
   const results = await Promise.all([
     // One file each: a worker starts faster without further files, and an injected script can't load any.
     build({ ...SHARED, entryPoints: BACKGROUND, format: 'esm' }),
+    build({ ...SHARED, entryPoints: TEAM, format: 'esm' }),
     build({ ...SHARED, entryPoints: READER, format: 'iife' }),
     // One small file that need not wait for the page's own: what it asks for is on its way while the page is read.
     build({

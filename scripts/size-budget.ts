@@ -33,11 +33,15 @@ const LIMITS = {
   // What may be recorded of the bank (2 KB, also in the popup and before the list works).
   // Lines of cars and kinds of sellers as groups of rivals, unseen bids, and what was planned at a close (3 KB).
   // The stores of what a team's server and devices witness (1 KB).
-  background: 360 * KB,
+  // Whether there is a team, and the way to its program (2 KB).
+  background: 362 * KB,
   // With the words of receipts and results, and of what each bid really is, which stand beside each lot there.
   // What may be recorded of the bank (2 KB).
   // The stores of what a team's server and devices witness (1 KB).
-  popup: 300 * KB,
+  // How this browser stands to its team (2 KB).
+  popup: 302 * KB,
+  // Loaded only where there is a team: the client of its server (160 KB), the JWE library, and the store with its schemas.
+  'team program': 430 * KB,
   // Half of it is what others keep better than we could: the dates of a natural-language library (48 KB) and the schemas
   // that bound every value (26 KB). It is loaded from disk on the user's click and takes some ten milliseconds. It may grow
   // to what it takes to read pages that nobody here has written: what dealers and clerks call things, in four languages, and
@@ -58,7 +62,8 @@ const LIMITS = {
   // What every screen leaves out on paper (2 KB).
   // What may be recorded of the bank (2 KB).
   // Bills that are due count for the Books' mark, and the setup knows resale certificates (2 KB).
-  'companion page, before its list works': 414 * KB,
+  // How this browser stands to its team, at the head of every screen (3 KB).
+  'companion page, before its list works': 418 * KB,
   // Never loaded at once: each screen comes when it is first opened. With the results, a lot's life and its evidence pack,
   // the Words page, and the doubts of a table that is brought in. Acts in the rows of the list and on many lots at once, a comparison side by side, and one-tap rows in Now.
   // The plan of duty and what is held back. Recon templates: their part of the setup, and how they are added (7 KB).
@@ -71,7 +76,8 @@ const LIMITS = {
   // the demo (40 KB).
   // Bank statements: a reader of OFX and of tables, the matching, and their screen (33 KB).
   // Averages of the review, under and over max apart (3 KB).
-  'companion page, all screens': 1517 * KB,
+  // The Team screen, with QR codes (24 KB).
+  'companion page, all screens': 1543 * KB,
 } as const;
 
 /** The size of each part against its limit; a font is shown late, so only programs and style sheets count. */
@@ -79,6 +85,7 @@ export function sizes(bundle: Bundle): readonly Size[] {
   const parts: Record<keyof typeof LIMITS, ReadonlySet<string>> = {
     background: loadedBy(bundle.metafile, 'background.js', false),
     popup: loadedBy(bundle.metafile, 'popup/main.js', false),
+    'team program': loadedBy(bundle.metafile, 'team/program.js', false),
     'page reader': loadedBy(bundle.metafile, 'injected/reader.js', false),
     'companion page, its first rows': loadedBy(bundle.metafile, 'options-page/first.js', false),
     'companion page, before its list works': loadedBy(bundle.metafile, 'options-page/main.js', false),

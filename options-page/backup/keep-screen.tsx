@@ -49,8 +49,8 @@ export function KeepScreen() {
       <div class="stack">
         <h1>Backup</h1>
         <p>
-          All your data is on this computer and belongs to you. Nothing is sent anywhere, so nobody else has a copy.
-          Save a backup now and then.
+          All your data is on this computer and belongs to you. Nothing is sent anywhere unless this browser is in a
+          team, and a team is no backup. Save one now and then.
         </p>
       </div>
       <section class="panel stack">

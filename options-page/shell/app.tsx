@@ -6,10 +6,12 @@ import { useWorkspace } from '../../src/ui/workspace.ts';
 import { WatchlistScreen } from '../lots/watchlist-screen.tsx';
 import { CountedFrame } from './counted-frame.tsx';
 import { DemoStrip } from './demo-strip.tsx';
+import { useLiveTeam } from './keep-live.ts';
 import { OldZoneNote } from './old-zone-note.tsx';
 import type { Route } from './route.ts';
 import { screenTitle } from './screen-title.ts';
 import { StoreClock } from './store-clock.tsx';
+import { TeamLine } from './team-line.tsx';
 import { usePageHeads } from './use-page-heads.ts';
 import { useRoute } from './use-route.ts';
 import { WhoAsks } from './who-asks.tsx';
@@ -35,6 +37,7 @@ const loadBooks = () => forTheDesk().then((m) => m.BooksScreen);
 const loadStart = () => forTheDesk().then((m) => m.StartScreen);
 const loadWords = () => forTheDesk().then((m) => m.WordsScreen);
 const loadLearn = () => forTheDesk().then((m) => m.LearnScreen);
+const loadTeam = () => import('../team/team-screen.tsx').then((m) => m.TeamScreen);
 const loadDemo = () => import('../demo-load/demo-load.tsx').then((m) => m.DemoLoad);
 
 /** The screen the address asks for, in its frame. */
@@ -42,6 +45,7 @@ export function App() {
   const route = useRoute();
   const workspace = useWorkspace();
   const { store } = workspace.setup;
+  useLiveTeam(workspace.store);
   usePageHeads(screenTitle(route), store);
   return (
     <CountedFrame
@@ -51,6 +55,7 @@ export function App() {
         <>
           <LongRunNote hash={`#/${route.screen}`} />
           {isDemo() ? <DemoStrip /> : route.screen !== 'start' && <WhoAsks />}
+          <TeamLine zone={store.zone} />
           <OldZoneNote zone={store.zone} now={Date.now()} />
         </>
       }
@@ -88,6 +93,8 @@ function Screen({ route }: { route: Route }) {
       return <Lazy load={loadLearn} props={{ part: route.part }} />;
     case 'backup':
       return <Lazy load={loadKeep} props={{}} />;
+    case 'team':
+      return <Lazy load={loadTeam} props={{}} />;
     case 'todo':
       return <Lazy load={loadToDo} props={{}} />;
     case 'won':

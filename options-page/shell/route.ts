@@ -21,6 +21,7 @@ export type Route =
   | { readonly screen: 'add' }
   | { readonly screen: 'setup'; readonly part: string }
   | { readonly screen: 'backup' }
+  | { readonly screen: 'team' }
   | { readonly screen: 'todo' }
   | { readonly screen: 'won'; readonly id: string }
   | { readonly screen: 'disputes' }
@@ -70,6 +71,7 @@ export function readRoute(hash: string): Route {
     case 'disputes':
     case 'add':
     case 'backup':
+    case 'team':
     case 'start':
     case 'demo-load':
       return { screen };

@@ -70,6 +70,7 @@ export const SCREENS = {
   add: { title: 'Add lots', group: 'Tools' },
   setup: { title: 'Setup', group: 'Tools', parts: PART_TITLES },
   backup: { title: 'Backup', group: 'Tools' },
+  team: { title: 'Team', group: 'Tools' },
   words: {
     title: 'Words',
     group: 'Tools',

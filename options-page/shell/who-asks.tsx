@@ -12,10 +12,16 @@ export function WhoAsks() {
   const [asks, setAsks] = useState(false);
   const [name, setName] = useState('');
   useEffect(() => {
-    store.author().then(
-      ({ given }) => setAsks(!given),
-      (error: unknown) => say(String(error)),
-    );
+    const look = () =>
+      store.author().then(
+        ({ given }) => setAsks(!given),
+        (error: unknown) => say(String(error)),
+      );
+    void look();
+    // Whoever joins a team has said so by that.
+    return store.subscribe(({ team }) => {
+      if (team === true) void look();
+    });
   }, [store, say]);
   if (!asks || isDemo()) return null;
   const save = async () => {

@@ -6,6 +6,7 @@ import { onNoticeButton, onNoticeClicked } from '../browser/notifications.ts';
 import { offerInPageMenu, onPageOpened, onReadAsked } from '../browser/page-commands.ts';
 import { openCompanion } from '../browser/pages.ts';
 import { openPopupFor } from '../browser/popup.ts';
+import { runTeamProgram } from '../browser/team-program.ts';
 import { answerMessage } from '../messages/answer-message.ts';
 import { DEMO_STORE } from '../store/demo-store.ts';
 import { openThisStore } from '../store/open-this-store.ts';
@@ -16,16 +17,19 @@ import { type Lookout, lookout, NEXT } from './look-again.ts';
 import { readNoticeId } from './notice-id.ts';
 import { planKeeper } from './plan-keeper.ts';
 import { refreshFromPage } from './refresh-from-page.ts';
+import { teamKeeper } from './team-keeper.ts';
 import { THIS_WORLD } from './world.ts';
 
 const seeToFirstRows = firstRowsKeeper({ ...THIS_WORLD, build });
 const alone = lookout(THIS_WORLD);
 const seeToPlan = planKeeper(THIS_WORLD, () => void lookoutHere.lookAgain());
+const seeToTeam = teamKeeper({ ...THIS_WORLD, runTeamProgram }, () => void lookoutHere.lookAgain());
 const lookoutHere: Lookout = {
   lookAgain: (because) =>
     alone.lookAgain(because).finally(() => {
       seeToFirstRows();
       seeToPlan();
+      seeToTeam();
     }),
 };
 const demo = { ...THIS_WORLD, openStore: () => openThisStore(undefined, DEMO_STORE) };

@@ -18,6 +18,7 @@ import { timeLeft } from '../views/words/close-words.ts';
 import { Planned } from './planned.ts';
 import { QuickAdd } from './quick-add.tsx';
 import { WaitingNote } from './sale/waiting-note.tsx';
+import { TeamStep } from './team-step.tsx';
 import './popup.css';
 
 const loadNote = () => import('./sale/sale-note.tsx').then((m) => m.SaleNote);
@@ -44,6 +45,7 @@ export function Popup({ store, setup, lots: first }: PopupProps) {
   const open = (route: string) => openCompanion(route).then(() => window.close());
   return (
     <main class="popup">
+      <TeamStep store={store} zone={setup.store.zone} />
       <header class="row apart">
         <h1>Closing next</h1>
         <span class="row">

@@ -16,6 +16,7 @@ import { openSession } from './open-session.ts';
 import { knownKeys } from './signing/signed-heads.ts';
 import { addStamp, headWithImprint, knownStamps } from './signing/stamps.ts';
 import type { Store, StoreOptions } from './store.ts';
+import { teamDevices, teamStanding } from './team/team-state.ts';
 import { readBeliefAt, readBeliefs, readBooks, readEntriesOf } from './views/books.ts';
 import { keepFirstRows } from './views/first-rows.ts';
 import { keepPlan, readPlan, readPlanInputs } from './views/kept-plan.ts';
@@ -113,6 +114,8 @@ function storeOf(session: Session, stopWatching: () => void): Store {
     planInputs: () => readPlanInputs(session),
     keepPlan: (plan) => keepPlan(session, plan),
     keepFirstRows: (options) => keepFirstRows(session, options),
+    team: () => teamStanding(session),
+    teamDevices: () => teamDevices(session),
     subscribe: (listener) => session.feed.subscribe(listener),
     close() {
       stopWatching();

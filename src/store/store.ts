@@ -36,6 +36,7 @@ import type { JournalCheck } from './journal/check-journal.ts';
 import type { Evidence as LotEvidence } from './journal/evidence.ts';
 import type { HistoryItem } from './journal/history.ts';
 import type { LongWork } from './journal/slices.ts';
+import type { TeamDevice, TeamStanding } from './team/team-state.ts';
 import type { FirstRowsOptions } from './views/first-rows.ts';
 import type { PlanNow } from './views/kept-plan.ts';
 import type { ByCloseOptions } from './views/read-lots.ts';
@@ -204,6 +205,11 @@ export interface Store {
   planInputs(): Promise<PlanInputs>;
   /** Keeps a plan until the next; null for none. */
   keepPlan(plan: KeptPlan | null): Promise<void>;
+
+  /** How this browser stands to its team; null while it is in none. */
+  team(): Promise<TeamStanding | null>;
+  /** Every device that wrote in the journal that is here. */
+  teamDevices(): Promise<readonly TeamDevice[]>;
 
   /** Calls back after changes by anyone, here or in another tab, gathered over 40 ms (400 ms for many lots). Returns how to stop. */
   subscribe(listener: (change: StoreChange) => void): () => void;

@@ -17,7 +17,10 @@ const USED_AS = {
 
 const inBoth = (['chromium', 'firefox'] as const).map((browser) => ({ browser, made: manifest(browser) }));
 
-describe.each(inBoth)('the manifest for $browser', ({ made }) => {
+/** Chromium’s alone: it opens the page of the team’s program. */
+const OFFSCREEN = /\boffscreen\.createDocument\(/;
+
+describe.each(inBoth)('the manifest for $browser', ({ browser, made }) => {
   test('asks for these permissions and no others', () => {
     expect(made.permissions).toEqual([
       'activeTab',
@@ -27,6 +30,7 @@ describe.each(inBoth)('the manifest for $browser', ({ made }) => {
       'scripting',
       'storage',
       'unlimitedStorage',
+      ...(browser === 'chromium' ? ['offscreen'] : []),
     ]);
   });
 
@@ -36,12 +40,14 @@ describe.each(inBoth)('the manifest for $browser', ({ made }) => {
     expect(made.optional_host_permissions).toEqual(['https://*/*', 'http://*/*']);
   });
 
-  test('lets nothing in from outside and nothing out', () => {
+  test('lets nothing in from outside, and nothing out but to the server of a team, over TLS or on this computer', () => {
     const { extension_pages: policy } = made.content_security_policy as { extension_pages: string };
-    for (const rule of ["default-src 'none'", "script-src 'self'", "connect-src 'none'", "form-action 'none'"]) {
-      expect(policy.split('; ')).toContain(rule);
-    }
-    expect(policy).not.toMatch(/https?:|\*|unsafe/);
+    const rules = policy.split('; ');
+    const connect = 'connect-src wss: ws://127.0.0.1:* ws://localhost:*';
+    for (const rule of ["default-src 'none'", "script-src 'self'", connect, "form-action 'none'"])
+      expect(rules).toContain(rule);
+    const others = rules.filter((rule) => rule !== connect).join('; ');
+    expect(others).not.toMatch(/[a-z]+:\/\/|https?:|wss?:|\*|unsafe/);
   });
 
   test('is version 3, with a version of our own', () => {
@@ -58,6 +64,7 @@ test('the two manifests differ in these things only', () => {
   const different = names.filter((name) => JSON.stringify(chromium[name]) !== JSON.stringify(firefox[name]));
   expect(Object.fromEntries(different.map((name) => [name, [chromium[name], firefox[name]]]))).toEqual({
     minimum_chrome_version: ['127', undefined],
+    permissions: [manifest('chromium').permissions, manifest('firefox').permissions],
     background: [
       { service_worker: 'background.js', type: 'module' },
       { scripts: ['background.js'], type: 'module' },
@@ -96,7 +103,8 @@ test('every permission is used', () => {
   const code = sourceFiles(['src'], ['.ts', '.tsx'])
     .map((file) => withoutComments(file.text))
     .join('\n');
-  expect(Object.keys(USED_AS)).toEqual(manifest('chromium').permissions);
+  expect(code).toMatch(OFFSCREEN);
+  expect(Object.keys(USED_AS)).toEqual(manifest('firefox').permissions);
   expect(
     Object.entries(USED_AS)
       .filter(([, use]) => !use.test(code))

@@ -10,6 +10,15 @@ export const ROOMS = {
   'src/views': ['src/domain', 'src/journal', 'src/folds', 'src/acts'],
   'src/store': ['src/domain', 'src/journal', 'src/folds', 'src/views'],
   'src/team': ['src/domain', 'src/journal', 'src/views'],
+  'src/team-program': [
+    'src/domain',
+    'src/journal',
+    'src/views',
+    'src/store',
+    'src/team',
+    'src/messages',
+    'src/browser',
+  ],
   'src/messages': ['src/domain', 'src/journal', 'src/folds'],
   'src/browser': ['src/domain', 'src/journal'],
   'src/capture': ['src/domain', 'src/journal', 'src/folds'],
@@ -44,6 +53,7 @@ export const ROOMS = {
     'src/intake',
     'src/ui',
     'src/reading',
+    'src/team',
   ],
   'options-page': [
     'src/domain',
@@ -58,6 +68,8 @@ export const ROOMS = {
     'src/intake',
     'src/ui',
     'src/demo',
+    'src/team',
+    'src/team-program',
   ],
 } as const satisfies Record<string, readonly string[]>;
 

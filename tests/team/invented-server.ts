@@ -34,6 +34,7 @@ export function inventedServer(): InventedServer {
         server.messages.push({ subject, data, place, at: instant(START + place) });
         return ok(place);
       },
+      last: async () => (server.isUp ? ok(server.messages.at(-1)?.place ?? 0) : DOWN),
       lastOn: async (subject) => (server.isUp ? ok(lastOn(subject)) : DOWN),
       at: async (place) => (server.isUp ? ok(server.messages.find((one) => one.place === place) ?? null) : DOWN),
       async from(place, subject, most) {

@@ -11,6 +11,7 @@ import type { Stamp } from '../../journal/stamp/stamp-format.ts';
 import type { SetupState } from '../../journal/states/setup-state.ts';
 import type { Sighting, Stored } from '../../journal/witness.ts';
 import type { KeptPlan } from '../../views/plan/kept-plan.ts';
+import type { KeptTeam, TeamProgress } from './kept-team.ts';
 
 /** Where this browser continues its chain, and in whose name. */
 export const headSchema = z.strictObject({
@@ -114,7 +115,9 @@ export interface HeadroomSchema extends DBSchema {
       | 'stamps'
       | 'plan'
       | 'plan-basis'
-      | 'team-files';
+      | 'team-files'
+      | 'team'
+      | 'team-progress';
     value:
       | Head
       | Views
@@ -126,6 +129,8 @@ export interface HeadroomSchema extends DBSchema {
       | readonly Stamp[]
       | KeptPlan
       | FilesSent
+      | KeptTeam
+      | TeamProgress
       | string;
   };
 }

@@ -5,13 +5,16 @@ import type { DeviceId } from '../../journal/ids.ts';
 import type { Envelope } from '../../journal/read-entry.ts';
 import type { SignedHead } from '../../journal/signed-head.ts';
 import type { ChainEnd } from '../../journal/verify-chain.ts';
-import { headsOf } from '../connection/about.ts';
+import { headsOf, setAuthor } from '../connection/about.ts';
+import type { KeptTeam, TeamProgress } from '../connection/kept-team.ts';
 import { openSession } from '../open-session.ts';
 import { ownPublicKey, signHead } from '../signing/own-key.ts';
 import type { StoreOptions } from '../store.ts';
 import { lastOf, readHead } from '../write/head.ts';
+import type { StoreChange } from '../write/touched.ts';
 import { type Arrived, type TakenIn, takeIn } from './take-in.ts';
 import { type TeamFiles, teamFiles } from './team-files.ts';
+import { keepTeam, keptTeam, noteProgress, teamProgress } from './team-state.ts';
 import { UndosSeen } from './undos-seen.ts';
 
 /** What a team's sending and fetching need of the journal: nothing here waits for a network. */
@@ -30,6 +33,18 @@ export interface TeamStore extends TeamFiles {
   /** The ends of the others' chains as they are here now; null when nothing of them is. */
   othersEnds(): Promise<{ readonly at: Instant; readonly heads: ChainHead[] } | null>;
   takeIn(arrived: readonly Arrived[]): Promise<Outcome<TakenIn>>;
+  /** The number of the last entry that this browser wrote; 0 for none. */
+  ownEnd(): Promise<number>;
+  /** The team that this browser is in, with its keys; null for none. */
+  team(): Promise<KeptTeam | null>;
+  /** Keeps the team; null forgets it. */
+  keepTeam(team: KeptTeam | null): Promise<Outcome<null>>;
+  /** In whose name this browser writes from now on. */
+  setAuthor(name: string): Promise<Outcome<null>>;
+  progress(): Promise<TeamProgress>;
+  noteProgress(progress: TeamProgress): Promise<Outcome<null>>;
+  /** Calls back after changes by anyone, here or in another tab. Returns how to stop. */
+  subscribe(listener: (change: StoreChange) => void): () => void;
   close(): void;
 }
 
@@ -67,6 +82,13 @@ export async function openTeamStore(options: StoreOptions): Promise<Outcome<Team
         return heads.length === 0 ? null : { at: session.now(), heads };
       }),
     takeIn: (arrived) => takeIn(session, arrived, undos),
+    ownEnd: () => read(async (tx) => (await readHead(tx)).sequence),
+    team: () => read(keptTeam),
+    keepTeam: (team) => keepTeam(session, team),
+    setAuthor: (name) => setAuthor(session, name),
+    progress: () => read(teamProgress),
+    noteProgress: (progress) => noteProgress(session, progress),
+    subscribe: (listener) => session.feed.subscribe(listener),
     close() {
       session.feed.close();
       session.connection.close();

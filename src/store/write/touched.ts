@@ -10,6 +10,10 @@ export interface StoreChange {
   readonly books?: boolean;
   /** The plan was made anew. */
   readonly plan?: boolean;
+  /** How this browser stands to its team. Nothing in the journal changed by it. */
+  readonly team?: boolean;
+  /** It joined one, left it, or invited somebody. */
+  readonly keptTeam?: boolean;
 }
 
 export const EVERYTHING: StoreChange = { lots: 'many', setup: true, alerts: true, books: true, plan: true };
@@ -41,5 +45,7 @@ export function bothChanges(a: StoreChange, b: StoreChange): StoreChange {
     alerts: a.alerts || b.alerts,
     ...((a.books || b.books) && { books: true }),
     ...((a.plan || b.plan) && { plan: true }),
+    ...((a.team || b.team) && { team: true }),
+    ...((a.keptTeam || b.keptTeam) && { keptTeam: true }),
   };
 }

@@ -71,6 +71,7 @@ async function wireOver(connection: NatsConnection, team: TeamId, patience: numb
         const stored = await js.publish(subject, data, { expect: { lastSubjectSequence: after, streamName: stream } });
         return stored.seq;
       }),
+    last: () => asked(async () => (await manager.streams.info(stream)).state.last_seq),
     lastOn: (subject) => asked(() => message({ last_by_subj: subject })),
     at: (place) => asked(() => message({ seq: place })),
     from: (place, subject, most) => asked(() => page(place, subject, most)),

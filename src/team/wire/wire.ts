@@ -21,7 +21,7 @@ export interface ToPublish {
 /**
  * - `no-connection`: nobody answered in time; whether it was stored is not known;
  * - `not-last`: another message is the last on this subject;
- * - `not-allowed`: this device's key may not do that;
+ * - `not-allowed`: this device's key may not do that, or is not let in any more;
  * - `too-large`: the server takes no message of that size;
  * - `unprotected`: the team's stream is there, but messages in it can be deleted;
  * - `full`: the server has no room left, or refused for a reason of its own.
@@ -35,6 +35,8 @@ export interface WireRefusal {
 export interface Wire {
   /** Stores a message; answers its place once the server (or most of three) has it on its disk. */
   publish(message: ToPublish): Promise<Outcome<number, WireRefusal>>;
+  /** The place of the team's last message; 0 when there is none. */
+  last(): Promise<Outcome<number, WireRefusal>>;
   /** The last message on a subject; null when there is none. */
   lastOn(subject: string): Promise<Outcome<Delivered | null, WireRefusal>>;
   /** The message at a place; null when there is none. */

@@ -34,6 +34,20 @@ export const OTHER_TERMS = {
     term: 'Receipt',
     meaning: 'A saved record of what you did at the venue: a proxy, a live bid, a confirmation.',
   },
+  team: {
+    term: 'Team',
+    meaning:
+      'The computers of one dealership that keep one journal together, over a server of its own. Nothing is sent anywhere without one.',
+  },
+  'in-step': {
+    term: 'In step',
+    meaning:
+      'Everything written on this computer was sent to the team, and everything of the others was fetched, at the time it shows.',
+  },
+  invitation: {
+    term: 'Invitation',
+    meaning: 'A text or QR code that lets one computer into the team, once and for a day.',
+  },
   folder: { term: 'Folder', meaning: 'The papers and money of a won lot: what was expected beside what was billed.' },
   gross: {
     term: 'Gross',

@@ -35,7 +35,7 @@ test('buyer, manager and bookkeeper each find their places among a few', () => {
     ['Buying', 'Lots', 'Plan', 'Week', 'Now'],
     ['After sale', 'Results', 'To do', 'Disputes'],
     ['Books', 'Books', 'Learn'],
-    ['Tools', 'Add lots', 'Setup', 'Backup', 'Words'],
+    ['Tools', 'Add lots', 'Setup', 'Backup', 'Team', 'Words'],
   ]);
 });
 
