@@ -19,6 +19,7 @@ export interface Computer {
   position: Position;
   readonly membership: Membership;
   readonly keys: readonly TeamKey[];
+  readonly seed: string;
   send(wire: Wire): Promise<SendResult>;
   fetch(wire: Wire): Promise<FetchResult>;
 }
@@ -44,6 +45,7 @@ export async function inventedTeam(names: readonly string[], key?: TeamKey): Pro
       position: FROM_THE_BEGINNING,
       membership,
       keys: [teamKey],
+      seed,
       send: (wire) => send({ chain: journal, wire, team: TEAM, keys: [teamKey], seed }),
       async fetch(wire) {
         const result = await fetchNew({ journal, wire, membership: computer.membership }, computer.position);

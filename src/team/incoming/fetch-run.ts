@@ -1,4 +1,5 @@
 import type { Refusal } from '../../domain/outcome.ts';
+import { MINUTE } from '../../domain/time/units.ts';
 import { hashOfText } from '../../journal/entry-hash.ts';
 import type { DeviceId } from '../../journal/ids.ts';
 import { countWords } from '../../views/words/count-words.ts';
@@ -6,7 +7,7 @@ import { readPiece } from '../message/piece.ts';
 import { readSubject, subjectOf } from '../message/subjects.ts';
 import type { Delivered } from '../wire/wire.ts';
 import { Ahead, type Waiting } from './ahead.ts';
-import { checkOpened, isAfterEnd, nameOf, type Opened, openMessage } from './check-message.ts';
+import { type Checked, checkOpened, isAfterEnd, nameOf, type Opened, openMessage } from './check-message.ts';
 import type { Fetching, Position } from './fetching.ts';
 import { Pieces } from './pieces.ts';
 import { answered, inOrder, Stopped } from './stopped.ts';
@@ -15,6 +16,8 @@ import { answered, inOrder, Stopped } from './stopped.ts';
 export const PAGE = 50;
 /** Entries that are taken in at once: more would hold up whoever writes meanwhile, fewer would make the same views over and over. */
 const MOST = 1_000;
+/** Clocks differ by this much before anybody is told. */
+const CLOCKS_APART = 10 * MINUTE;
 /** What may mend by itself: the messages of that device are asked for again next time. */
 const WAITS: ReadonlySet<string> = new Set(['missing', 'newer', 'no-key', 'stranger']);
 /** Refusals of the journal that would be the same tomorrow. */
@@ -35,6 +38,7 @@ export class FetchRun {
   private readonly fetching: Fetching;
   private readonly pieces = new Pieces();
   private ahead: Ahead;
+  private readonly fastClocks = new Set<DeviceId>();
 
   constructor(fetching: Fetching, waiting: ReadonlyMap<DeviceId, number>) {
     this.fetching = fetching;
@@ -116,6 +120,7 @@ export class FetchRun {
     if (!checked.ok) return this.leaveOut(message, whole.device, checked);
     this.pieces.done(whole.device, checked.value.head.sequence);
     if (checked.value.fresh.length === 0) await this.noteRepeated(whole.device, which);
+    else this.noteClock(message, checked.value);
     this.ahead.add(message.place, checked.value);
     if (this.ahead.size >= MOST) await this.flush();
   }
@@ -138,6 +143,19 @@ export class FetchRun {
       return text === null ? null : { ...opened, text };
     }
     return null;
+  }
+
+  /** Nobody can have written later than the server stored it: then one of the two clocks is wrong. */
+  private noteClock({ at }: Delivered, { device, fresh }: Checked): void {
+    const written = fresh.at(-1)?.at ?? at;
+    if (written - at < CLOCKS_APART || this.fastClocks.has(device)) return;
+    this.fastClocks.add(device);
+    const minutes = Math.round((written - at) / MINUTE);
+    const ahead =
+      minutes < 120 ? countWords(minutes, 'minute', 'minutes') : countWords(Math.round(minutes / 60), 'hour', 'hours');
+    this.told.push(
+      `The clock of device ${device} is ${ahead} ahead of the server’s. What it wrote counts as later than what others write until then. Set its clock right.`,
+    );
   }
 
   private async noteRepeated(device: DeviceId, which: string): Promise<void> {
