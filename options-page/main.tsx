@@ -8,10 +8,12 @@ import { sendToBackground } from '../src/browser/messaging.ts';
 import { askBackground } from '../src/messages/ask-background.ts';
 import { isDemo } from '../src/ui/demo-mode.ts';
 import { markLotsShown } from '../src/views/lots/lots-shown.ts';
+import { readFirstFolders } from './books/use-first-folders.ts';
 import { App } from './shell/app.tsx';
 import { CannotOpen } from './shell/cannot-open.tsx';
 import { WorkspaceProvider } from './shell/workspace-provider.tsx';
 
+const BOOKS = /^#\/books(\/|$)/;
 /** A start that takes this long is no usual one. */
 const UNUSUAL_MS = 2_500;
 
@@ -30,7 +32,8 @@ async function start(page: HTMLElement): Promise<void> {
       'Still opening. After Headroom is updated, it works out every lot again once. Tens of thousands of lots take up to a minute. Nothing is lost if you close this page.';
   }, UNUSUAL_MS);
   onTakenOver((notice) => draw(<CannotOpen refusal={notice} />, page));
-  const look = await firstLook;
+  // The books begin with the rows that stand there already, and not for a moment without them.
+  const [look, folders] = await Promise.all([firstLook, BOOKS.test(location.hash) ? readFirstFolders() : []]);
   clearTimeout(patience);
   if (!look.ok) {
     draw(<CannotOpen refusal={look} />, page);
@@ -38,7 +41,7 @@ async function start(page: HTMLElement): Promise<void> {
   }
   draw(
     <WorkspaceProvider first={look.value} onChanged={planAgain}>
-      <App />
+      <App folders={folders} />
     </WorkspaceProvider>,
     page,
   );

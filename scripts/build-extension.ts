@@ -4,7 +4,7 @@ import path from 'node:path';
 import { type BuildOptions, build, type Metafile } from 'esbuild';
 import { type BrowserName, manifest, type Variant } from '../manifest/manifest.ts';
 import { drawIcon } from './draw-icon.ts';
-import { firstFrame } from './first-frame.ts';
+import { type FIRST_FRAMES, firstFrame } from './first-frame.ts';
 import { loadedBy } from './loaded-by.ts';
 import { noInnerHtml } from './no-inner-html.ts';
 
@@ -161,11 +161,11 @@ function withPreloads(html: string, place: string, metafile: Metafile): string {
     });
 }
 
-/** A page that has the list's frame in it as markup, for a wide screen and for a narrow one. */
+/** A page that has the first frames in it as markup: the list's for a wide screen and for a narrow one, and the books'. */
 function withFirstFrame(html: string): string {
   return html.replace(
-    /(<template id="first-(wide|narrow)">)/g,
-    (start, _, width) => start + firstFrame(width === 'narrow'),
+    /<template id="(first-[a-z]+)">/g,
+    (start, name: keyof typeof FIRST_FRAMES) => start + firstFrame(name),
   );
 }
 

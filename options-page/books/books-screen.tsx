@@ -1,7 +1,9 @@
 import { LotsApartNote } from '../../src/ui/lots-apart-note.tsx';
 import { openBankLines } from '../../src/views/books/bank-lines.ts';
+import type { FolderWords } from '../../src/views/books/folder-words.ts';
 import { BankPart } from './bank/bank-part.tsx';
-import { BOOKS_PARTS } from './books-parts.ts';
+import { BooksNav } from './books-nav.tsx';
+import { BooksOpening } from './books-opening.tsx';
 import { FolderScreen } from './folder/folder-screen.tsx';
 import { FolderList } from './folder-list.tsx';
 import { InvoicesPart } from './invoices/invoices-part.tsx';
@@ -12,6 +14,7 @@ import { ReviewPart } from './review/review-part.tsx';
 import { SharePart } from './share/share-part.tsx';
 import { SoldPart } from './sold/sold-part.tsx';
 import { BooksContext, useReadBooks } from './use-books.ts';
+import { useFirstFolders } from './use-first-folders.ts';
 import './books.css';
 
 interface BooksScreenProps {
@@ -22,28 +25,15 @@ interface BooksScreenProps {
 }
 
 /** What the bookkeeper opens on Monday: purchase folders, invoices, the review, the month. */
-export function BooksScreen({ part, more }: BooksScreenProps) {
+export function BooksScreen({ part, more, begun = [] }: BooksScreenProps & { begun?: readonly FolderWords[] }) {
   const books = useReadBooks();
+  const first = useFirstFolders(begun);
   const unmatched = books === null ? 0 : openBankLines(books.state.bank);
   return (
     <div class="stack loose books">
-      <nav class="books-nav no-print" aria-label="Books">
-        {BOOKS_PARTS.filter((each) => each.part !== ':lot').map((each) => (
-          <a
-            key={each.part}
-            href={each.part === '' ? '#/books' : `#/books/${each.part}`}
-            aria-current={part === each.part ? 'page' : undefined}
-          >
-            {each.label}
-            {each.part === 'bank' && unmatched > 0 && ` (${unmatched.toLocaleString('en-US')} unmatched)`}
-          </a>
-        ))}
-      </nav>
+      <BooksNav part={part} bank={unmatched > 0 && ` (${unmatched.toLocaleString('en-US')} unmatched)`} />
       {books === null ? (
-        <div class="stack" aria-busy="true">
-          <h1>Books</h1>
-          <p role="status">Opening the books…</p>
-        </div>
+        <BooksOpening part={part} first={first} />
       ) : (
         <BooksContext.Provider value={books}>
           <LotsApartNote lots={books.apart} />

@@ -1,15 +1,16 @@
-import { useState } from 'preact/hooks';
-import type { FolderStage, PurchaseFolder } from '../../src/domain/books/folder/folder.ts';
+import { useEffect, useState } from 'preact/hooks';
+import type { PurchaseFolder } from '../../src/domain/books/folder/folder.ts';
 import { type Month, monthInWords, monthOf } from '../../src/domain/books/month.ts';
 import { type Cents, cents } from '../../src/domain/money/cents.ts';
-import { formatMoney } from '../../src/domain/money/format-money.ts';
 import { plainWords } from '../../src/domain/text/plain-words.ts';
 import { ChoiceInput } from '../../src/ui/inputs/choice-input.tsx';
 import { type SortColumn, SortTable } from '../../src/ui/tables/sort-table.tsx';
 import { folderName } from '../../src/views/books/folder-name.ts';
+import { type FolderWords, folderWords, moneyOrDash } from '../../src/views/books/folder-words.ts';
+import { markBooksAddedUp } from '../../src/views/books/folders-shown.ts';
 import { countWords } from '../../src/views/words/count-words.ts';
-import { dateInWords } from '../../src/views/words/date-words.ts';
 import { decoded } from './decoded.ts';
+import { FOLDER_CELLS, type FolderCells, type FolderColumn, STAGE_WORDS } from './folder-cells.tsx';
 import { SearchBox } from './search-box.tsx';
 import { useBooks } from './use-books.ts';
 
@@ -25,19 +26,13 @@ const WANTED = [
   { value: 'undone', label: 'Canceled' },
 ] as const;
 
-export const STAGE_WORDS: Readonly<Record<FolderStage, string>> = {
-  'in-stock': 'In stock',
-  sold: 'Sold',
-  undone: 'Canceled',
-  'not-won': 'Not won',
-};
-
 /** Every purchase folder, to be narrowed down to those that want something. @param wanted words to look for at first */
 export function FolderList({ wanted: sought = '' }: { wanted?: string }) {
   const { folders } = useBooks();
   const [month, setMonth] = useState<string>();
   const [wanted, setWanted] = useState<string>();
   const [words, setWords] = useState(decoded(sought));
+  useEffect(markBooksAddedUp, []);
   const months = [...new Set(folders.flatMap(({ won }) => (won === null ? [] : monthOf(won.date))))];
   const shown = folders.filter(
     (folder) =>
@@ -102,85 +97,43 @@ function wants(folder: PurchaseFolder, wanted: string): boolean {
 
 const sum = (rows: readonly PurchaseFolder[], of: (folder: PurchaseFolder) => Cents | null): Cents =>
   cents(rows.reduce((total, row) => total + (of(row) ?? 0), 0));
-const money = (amount: Cents | null) => (amount === null ? '–' : formatMoney(amount));
 
-const COLUMNS: readonly SortColumn<PurchaseFolder>[] = [
-  {
-    key: 'car',
-    label: 'Car',
-    by: ({ facts }) => folderName(facts),
-    cell: ({ lot, facts }) => <a href={`#/books/${lot}`}>{folderName(facts)}</a>,
-  },
-  {
-    key: 'won',
-    label: 'Won',
-    by: ({ won }) => won?.date ?? null,
-    cell: ({ won, facts }) => (
-      <>
-        <span class="day">{won === null ? '–' : dateInWords(won.date)}</span>
-        <span class="quiet small block">{facts.venueName ?? ''}</span>
-      </>
-    ),
-  },
-  {
-    key: 'stands',
-    label: 'Status',
-    by: ({ stage }) => STAGE_WORDS[stage],
-    cell: (folder) => (
-      <>
-        {STAGE_WORDS[folder.stage]} {folder.look && <span class="tag act">amount differs</span>}
-      </>
-    ),
-  },
-  {
-    key: 'expected',
-    label: 'Expected cost',
-    number: true,
-    by: ({ expectedCents }) => expectedCents,
-    cell: ({ expectedCents }) => money(expectedCents),
-    total: (rows) => money(sum(rows, ({ expectedCents }) => expectedCents)),
-  },
-  {
-    key: 'actual',
-    label: 'Recorded',
-    number: true,
-    by: ({ actualCents }) => actualCents,
-    cell: ({ actualCents }) => money(actualCents),
-    total: (rows) => money(sum(rows, ({ actualCents }) => actualCents)),
-  },
-  {
-    key: 'owed',
-    label: 'Still owed',
-    number: true,
-    by: ({ open }) => open,
-    cell: ({ open, notBilled = 0 }) => (
-      <>
-        {money(open)}
-        {notBilled > 0 && open > 0 && <span class="quiet small block">not billed yet</span>}
-      </>
-    ),
-    total: (rows) => money(sum(rows, ({ open }) => open)),
-  },
-  {
-    key: 'floor',
-    label: 'On floor plan',
-    number: true,
-    by: ({ floorOwed }) => floorOwed,
-    cell: ({ floorOwed }) => money(floorOwed),
-    total: (rows) => money(sum(rows, ({ floorOwed }) => floorOwed)),
-  },
-  {
-    key: 'gross',
-    label: 'Gross',
-    number: true,
-    by: ({ gross }) => gross,
-    cell: ({ gross }) => money(gross),
-    total: (rows) => money(sum(rows, ({ gross }) => gross)),
-  },
-  {
-    key: 'missing',
-    label: 'Missing',
-    by: ({ missing }) => missing.length,
-    cell: ({ missing }) => <span class="small folder-missing">{missing.join(', ')}</span>,
-  },
-];
+/** What each column is sorted by, and whether what it says is added up below. */
+const BY: Readonly<Record<FolderColumn, (folder: PurchaseFolder) => string | Cents | number | null>> = {
+  car: ({ facts }) => folderName(facts),
+  won: ({ won }) => won?.date ?? null,
+  stands: ({ stage }) => STAGE_WORDS[stage],
+  expected: ({ expectedCents }) => expectedCents,
+  actual: ({ actualCents }) => actualCents,
+  owed: ({ open }) => open,
+  floor: ({ floorOwed }) => floorOwed,
+  gross: ({ gross }) => gross,
+  missing: ({ missing }) => missing.length,
+};
+const TOTALS: Partial<Record<FolderColumn, (folder: PurchaseFolder) => Cents | null>> = {
+  expected: ({ expectedCents }) => expectedCents,
+  actual: ({ actualCents }) => actualCents,
+  owed: ({ open }) => open,
+  floor: ({ floorOwed }) => floorOwed,
+  gross: ({ gross }) => gross,
+};
+
+/** Every column asks for the same words. */
+const known = new WeakMap<PurchaseFolder, FolderWords>();
+function wordsOf(folder: PurchaseFolder): FolderWords {
+  const words = known.get(folder) ?? folderWords(folder);
+  known.set(folder, words);
+  return words;
+}
+
+const COLUMNS = (Object.keys(FOLDER_CELLS) as FolderColumn[]).map((key): SortColumn<PurchaseFolder> => {
+  const { cell, ...column }: FolderCells = FOLDER_CELLS[key];
+  const total = TOTALS[key];
+  return {
+    key,
+    ...column,
+    by: BY[key],
+    cell: (folder) => cell(wordsOf(folder)),
+    ...(total !== undefined && { total: (rows) => moneyOrDash(sum(rows, total)) }),
+  };
+});

@@ -38,13 +38,18 @@ export async function showFirstRows(rows: readonly RowWords[], page: HTMLElement
       )),
     ),
   );
+  await standIn(frame, page, markLotsShown);
+}
+
+/** Puts what was drawn into the page, lets the browser paint it, and waits until it has. */
+export async function standIn(drawn: DocumentFragment, page: HTMLElement, note: () => void): Promise<void> {
   // In an element of its own, which the program that comes later takes away as a whole.
   const place = document.createElement('div');
   place.id = 'first-rows';
-  place.append(frame);
+  place.append(drawn);
   page.replaceChildren(place);
   startPainting();
-  markLotsShown();
+  note();
   await Promise.race([
     new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve))),
     new Promise((resolve) => setTimeout(resolve, PATIENCE_MS)),

@@ -3,6 +3,8 @@ import { isDemo } from '../../src/ui/demo-mode.ts';
 import { Lazy } from '../../src/ui/lazy.tsx';
 import { LongRunNote } from '../../src/ui/long-run.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
+import type { FolderWords } from '../../src/views/books/folder-words.ts';
+import { BooksMeanwhile } from '../books/books-opening.tsx';
 import { WatchlistScreen } from '../lots/watchlist-screen.tsx';
 import { CountedFrame } from './counted-frame.tsx';
 import { DemoStrip } from './demo-strip.tsx';
@@ -40,8 +42,11 @@ const loadLearn = () => forTheDesk().then((m) => m.LearnScreen);
 const loadTeam = () => import('../team/team-screen.tsx').then((m) => m.TeamScreen);
 const loadDemo = () => import('../demo-load/demo-load.tsx').then((m) => m.DemoLoad);
 
-/** The screen the address asks for, in its frame. */
-export function App() {
+/**
+ * The screen the address asks for, in its frame.
+ * @param folders the purchase folders that the page began with, in words
+ */
+export function App({ folders = [] }: { folders?: readonly FolderWords[] }) {
   const route = useRoute();
   const workspace = useWorkspace();
   const { store } = workspace.setup;
@@ -61,13 +66,13 @@ export function App() {
       }
     >
       <Contained key={route.screen} what="This screen" of={workspace}>
-        <Screen route={route} />
+        <Screen route={route} folders={folders} />
       </Contained>
     </CountedFrame>
   );
 }
 
-function Screen({ route }: { route: Route }) {
+function Screen({ route, folders }: { route: Route; folders: readonly FolderWords[] }) {
   switch (route.screen) {
     case 'lots':
       return <WatchlistScreen />;
@@ -88,7 +93,13 @@ function Screen({ route }: { route: Route }) {
     case 'setup':
       return <Lazy load={loadSetup} props={{ part: route.part }} />;
     case 'books':
-      return <Lazy load={loadBooks} props={{ part: route.part, more: route.more }} />;
+      return (
+        <Lazy
+          load={loadBooks}
+          props={{ part: route.part, more: route.more, begun: folders }}
+          meanwhile={<BooksMeanwhile part={route.part} first={folders} />}
+        />
+      );
     case 'learn':
       return <Lazy load={loadLearn} props={{ part: route.part }} />;
     case 'backup':

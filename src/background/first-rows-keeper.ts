@@ -7,6 +7,7 @@ import { readFirstRows } from '../store/views/read-first-rows.ts';
 import type { RowWords } from '../views/lots/row-words.ts';
 import { standingsUnder } from '../views/lots/standing.ts';
 import { wordsUnder } from '../views/lots/words-under.ts';
+import { seeToFirstFolders } from './first-folders-keeper.ts';
 
 /** More than fit any screen, since some will have closed when they are shown. */
 const ROWS = 40;
@@ -45,7 +46,10 @@ export function firstRowsKeeper(world: {
   const see = async () => {
     const opened = await world.openStore();
     if (!opened.ok) return;
-    await seeToFirstRows(opened.value, world.build(), world.now()).finally(() => opened.value.close());
+    const [store, build, now] = [opened.value, world.build(), world.now()];
+    await seeToFirstRows(store, build, now)
+      .then(() => seeToFirstFolders(store, build, now))
+      .finally(() => store.close());
   };
   return () => {
     callOff();

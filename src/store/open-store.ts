@@ -18,6 +18,7 @@ import { addStamp, headWithImprint, knownStamps } from './signing/stamps.ts';
 import type { Store, StoreOptions } from './store.ts';
 import { teamDevices, teamStanding } from './team/team-state.ts';
 import { readBeliefAt, readBeliefs, readBooks, readEntriesOf } from './views/books.ts';
+import { keepFirstFolders } from './views/first-folders.ts';
 import { keepFirstRows } from './views/first-rows.ts';
 import { keepPlan, readPlan, readPlanInputs } from './views/kept-plan.ts';
 import { goneLots, lotRevisions } from './views/lot-revisions.ts';
@@ -116,6 +117,7 @@ function storeOf(session: Session, stopWatching: () => void): Store {
     keepFirstRows: (options) => keepFirstRows(session, options),
     team: () => teamStanding(session),
     teamDevices: () => teamDevices(session),
+    keepFirstFolders: (options) => keepFirstFolders(session, options),
     subscribe: (listener) => session.feed.subscribe(listener),
     close() {
       stopWatching();

@@ -37,6 +37,7 @@ import type { Evidence as LotEvidence } from './journal/evidence.ts';
 import type { HistoryItem } from './journal/history.ts';
 import type { LongWork } from './journal/slices.ts';
 import type { TeamDevice, TeamStanding } from './team/team-state.ts';
+import type { FirstFoldersOptions } from './views/first-folders.ts';
 import type { FirstRowsOptions } from './views/first-rows.ts';
 import type { PlanNow } from './views/kept-plan.ts';
 import type { ByCloseOptions } from './views/read-lots.ts';
@@ -198,6 +199,9 @@ export interface Store {
 
   /** Keeps the first rows of the list in words, for the next time the page is opened; false when they were overtaken. */
   keepFirstRows(options: FirstRowsOptions): Promise<boolean>;
+
+  /** Keeps the first rows of the purchase folders in words; false when they were overtaken. */
+  keepFirstFolders(options: FirstFoldersOptions): Promise<boolean>;
 
   /** The plan as it was last made here; null while there is none. */
   plan(): Promise<PlanNow | null>;

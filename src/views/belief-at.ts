@@ -25,21 +25,35 @@ export function firstWin(aboutLot: readonly Entry[]): EntryId | null {
 }
 
 /**
- * What was believed when `at` was written: later entries, and later undos of earlier ones, change nothing in it.
+ * What was known of a lot when `at` was written: later entries, and later undos of earlier ones, change nothing in it.
+ * @param born the lot as it came in
+ * @param aboutLot every entry about the lot, undos included
+ */
+export function factsAt(at: EntryId, born: LotState, aboutLot: readonly Entry[]): LotFacts {
+  return foldLot(born, countingInOrder(aboutLot.filter(({ id }) => id <= at))).facts;
+}
+
+/**
+ * The setup that held when an entry was written, in the same sense. It is folded once for all wins between two changes,
+ * and is the same object for all of them.
+ * @param aboutSetup every entry about the setup, undos included
+ */
+export function setupsAt(aboutSetup: readonly Entry[]): (at: EntryId) => SetupState {
+  const folded = new Map<number, SetupState>();
+  return (at) => {
+    const known = aboutSetup.filter(({ id }) => id <= at);
+    const setup = folded.has(known.length) ? folded.get(known.length) : foldSetup(known);
+    folded.set(known.length, setup ?? null);
+    return setup ?? null;
+  };
+}
+
+/**
+ * What was believed by the entries that were known then.
  * @param born the lot as it came in
  * @param aboutLot every entry about the lot, undos included
  * @param aboutSetup every entry about the setup, undos included
  */
-export function beliefAt(
-  at: EntryId,
-  born: LotState,
-  aboutLot: readonly Entry[],
-  aboutSetup: readonly Entry[],
-): Belief {
-  return believedUntil((entry) => entry.id <= at, born, aboutLot, aboutSetup);
-}
-
-/** The same by the entries that were known then. */
 export function believedUntil(
   isKnown: (entry: Entry) => boolean,
   born: LotState,

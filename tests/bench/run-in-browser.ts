@@ -5,6 +5,7 @@ import { TEST_CHROMIUM_ID } from '../../manifest/test-identity.ts';
 import { bundleExtension, writePackage } from '../../scripts/build-extension.ts';
 import { launchChromium } from '../../scripts/launch-chromium.ts';
 import { removeFolder, temporaryFolder } from '../../scripts/temporary-folder.ts';
+import type { BOOKS_ADDED_UP, FOLDERS_SHOWN } from '../../src/views/books/folders-shown.ts';
 import type { LOTS_SHOWN } from '../../src/views/lots/lots-shown.ts';
 import { ChromiumPopup } from '../browser/drivers/chromium-popup.ts';
 import { waitUntil } from '../browser/drivers/wait-until.ts';
@@ -33,7 +34,7 @@ export async function withChromium<Result>(measure: (context: BrowserContext) =>
 }
 
 /** What a measurement waits for: the mark of our own pages, or the first paint of a page without a program. */
-type Sight = typeof LOTS_SHOWN | 'first-contentful-paint';
+type Sight = typeof LOTS_SHOWN | typeof FOLDERS_SHOWN | typeof BOOKS_ADDED_UP | 'first-contentful-paint';
 
 /**
  * Opens a file of the extension in a new tab while no page of it is open and its background is stopped, as when the

@@ -6,7 +6,7 @@ import { certificateFault } from '../../../src/domain/setup/certificate.ts';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { folderName } from '../../../src/views/books/folder-name.ts';
 import { dateInWords } from '../../../src/views/words/date-words.ts';
-import { STAGE_WORDS } from '../folder-list.tsx';
+import { STAGE_WORDS } from '../folder-cells.tsx';
 import { useBooks } from '../use-books.ts';
 import { BillForm } from './bill-form.tsx';
 import { FloorForm } from './floor-form.tsx';

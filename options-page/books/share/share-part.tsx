@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { COST_KINDS, type CostKind } from '../../../src/domain/accounts/cost-kind.ts';
 import { answeredBy } from '../../../src/domain/books/folder/compare-lines.ts';
 import type { PurchaseFolder } from '../../../src/domain/books/folder/folder.ts';
@@ -6,6 +6,7 @@ import type { LotId } from '../../../src/domain/lot/lot.ts';
 import type { Cents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { splitByLargestRemainder } from '../../../src/domain/money/split-by-largest-remainder.ts';
+import { plainWords } from '../../../src/domain/text/plain-words.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
 import { CheckInput } from '../../../src/ui/inputs/check-input.tsx';
 import { ChoiceInput } from '../../../src/ui/inputs/choice-input.tsx';
@@ -15,11 +16,18 @@ import { NumberInput } from '../../../src/ui/inputs/number-input.tsx';
 import { RadioChoice } from '../../../src/ui/inputs/radio-choice.tsx';
 import { TextInput } from '../../../src/ui/inputs/text-input.tsx';
 import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
+import { ShowAll } from '../../../src/ui/tables/show-all.tsx';
 import { COST_WORDS } from '../../../src/views/books/cost-words.ts';
 import { folderName } from '../../../src/views/books/folder-name.ts';
+import { markBooksAddedUp } from '../../../src/views/books/folders-shown.ts';
 import { countWords } from '../../../src/views/words/count-words.ts';
+import { isBought, ShareHead } from '../first-folders.tsx';
+import { SearchBox } from '../search-box.tsx';
 import { useBook } from '../use-book.ts';
 import { useBooks } from '../use-books.ts';
+
+/** More is found by words, or shown when asked for: a table of thousands takes seconds. */
+const MOST_ROWS = 40;
 
 type By = 'equal' | 'hammer' | 'own-weights';
 const WAYS: readonly { value: By; label: string }[] = [
@@ -43,13 +51,24 @@ export function SharePart() {
   const [picked, setPicked] = useState<ReadonlySet<LotId>>(new Set());
   const [weights, setWeights] = useState<ReadonlyMap<LotId, number>>(new Map());
 
-  const cars = folders.filter(({ stage }) => stage === 'in-stock' || stage === 'sold');
+  const [words, setWords] = useState('');
+  const [all, setAll] = useState(false);
+  useEffect(markBooksAddedUp, []);
+
+  const cars = folders.filter(isBought);
   const chosen = cars.filter(({ lot }) => picked.has(lot));
   const weightOf = ({ lot, won }: PurchaseFolder) =>
     by === 'equal' ? 1 : by === 'hammer' ? (won?.hammer ?? 0) : (weights.get(lot) ?? 1);
-  const all = chosen.map(weightOf);
-  const ready = amount !== undefined && amount > 0 && all.some((weight) => weight > 0);
-  const shares = ready ? splitByLargestRemainder(amount, all) : [];
+  const parts = chosen.map(weightOf);
+  const ready = amount !== undefined && amount > 0 && parts.some((weight) => weight > 0);
+  const shares = ready ? splitByLargestRemainder(amount, parts) : [];
+  const found = cars.filter(
+    ({ facts }) =>
+      words === '' || plainWords(`${folderName(facts)} ${facts.vin} ${facts.venueName}`).includes(plainWords(words)),
+  );
+  const listed = all ? found : found.slice(0, MOST_ROWS);
+  // What is chosen counts, so it stays in sight whatever is looked for.
+  const shown = [...chosen.filter((car) => !listed.includes(car)), ...listed];
   const shareOf = new Map(chosen.map(({ lot }, i) => [lot, shares[i]]));
 
   const keep = async () => {
@@ -106,25 +125,19 @@ export function SharePart() {
         <CheckInput label="Not paid yet" value={owed} onCommit={setOwed} />
         <RadioChoice legend="Split it" value={by} choices={WAYS} onCommit={setBy} />
       </section>
+      {cars.length > MOST_ROWS && (
+        <div class="fields no-print">
+          <SearchBox label="Search cars" value={words} onChange={setWords} />
+        </div>
+      )}
       {cars.length === 0 ? (
         <p class="quiet">No cars won yet.</p>
       ) : (
         <ScrollX label="Cars to split the bill between">
           <table class="ledger">
-            <thead>
-              <tr>
-                <th scope="col">Car</th>
-                {by === 'own-weights' && <th scope="col">Weight</th>}
-                <th scope="col" class="number">
-                  Hammer
-                </th>
-                <th scope="col" class="number">
-                  Share
-                </th>
-              </tr>
-            </thead>
+            <ShareHead weights={by === 'own-weights'} />
             <tbody>
-              {cars.map(({ lot, facts, won }) => (
+              {shown.map(({ lot, facts, won }) => (
                 <tr key={lot}>
                   <td>
                     <CheckInput
@@ -163,6 +176,7 @@ export function SharePart() {
           </table>
         </ScrollX>
       )}
+      <ShowAll shown={listed.length} of={found.length} which="The latest" onAll={() => setAll(true)} />
       <div class="row">
         <button type="button" class="main" disabled={!ready} onClick={keep}>
           Record the shares

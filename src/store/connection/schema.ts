@@ -42,6 +42,11 @@ export interface FirstRows {
   readonly rows: readonly unknown[];
 }
 
+/** The first rows of the purchase folders; what they say of a day holds until then. */
+export interface FirstFolders extends FirstRows {
+  readonly until: Instant;
+}
+
 /** The bytes of an attached file, under their SHA-256. */
 export interface StoredFile {
   readonly hash: string;
@@ -109,6 +114,7 @@ export interface HeadroomSchema extends DBSchema {
       | 'views'
       | 'last-backup'
       | 'first-rows'
+      | 'first-folders'
       | 'author-given'
       | 'signing-key'
       | 'signed-heads'
@@ -123,6 +129,7 @@ export interface HeadroomSchema extends DBSchema {
       | Views
       | LastBackup
       | FirstRows
+      | FirstFolders
       | true
       | CryptoKeyPair
       | readonly SignedHead[]

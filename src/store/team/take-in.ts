@@ -6,6 +6,7 @@ import type { Sighting, Stored } from '../../journal/witness.ts';
 import { slicesIn } from '../backup/compare-with-journal.ts';
 import { viewsSchema, type WriteTransaction } from '../connection/schema.ts';
 import { keepSignedHeads, wellSigned } from '../signing/signed-heads.ts';
+import { forgetFirstFolders } from '../views/first-folders.ts';
 import { forgetFirstRows } from '../views/first-rows.ts';
 import { changePlanBasis } from '../views/kept-plan.ts';
 import { headWhereItEnds, readHead, writeHead } from '../write/head.ts';
@@ -90,6 +91,7 @@ async function addAndShow(
       .objectStore('meta')
       .put({ ...views, unknown: views.unknown + unknown, unreadable: views.unreadable + unreadable }, 'views');
   if (touched.lots.size > 0 || touched.setup) forgetFirstRows(tx);
+  if (touched.lots.size > 0 || touched.setup || touched.books) forgetFirstFolders(tx);
   if (touched.lots.size > 0 || touched.setup || touched.books)
     changePlanBasis(tx, `taken in ${fresh.at(-1)?.id ?? ''}`);
 }

@@ -7,7 +7,7 @@ import type { Entry } from '../../journal/entry.ts';
 import type { EntryId } from '../../journal/ids.ts';
 import type { BooksState } from '../../journal/states/books-state.ts';
 import { BOOKS, SETUP, subjectOfLot } from '../../journal/subject.ts';
-import { type Belief, beliefAt, believedUntil, firstWin } from '../../views/belief-at.ts';
+import { type Belief, believedUntil, factsAt, firstWin, setupsAt } from '../../views/belief-at.ts';
 import type { EntriesOfLots } from '../../views/learn/entries-of-lots.ts';
 import type { ReadTransaction } from '../connection/schema.ts';
 import type { Session } from '../write/session.ts';
@@ -29,17 +29,25 @@ export function readBeliefs(
   session: Session,
   wanted: Iterable<{ readonly lot: LotId; readonly at: EntryId }>,
 ): Promise<Map<LotId, Belief>> {
-  return session.connection.read(async (tx) => {
-    const setup = await about(tx, SETUP);
-    const bornOf = births(tx);
-    const believed = async ({ lot, at }: { readonly lot: LotId; readonly at: EntryId }) => {
-      const [now, own] = await Promise.all([tx.objectStore('lots').get(lot), about(tx, subjectOfLot(lot))]);
-      const born = now && (await bornOf(now.bornIn)).get(lot);
-      return born === undefined ? null : ([lot, beliefAt(firstWin(own) ?? at, born, own, setup)] as const);
-    };
-    const all = await Promise.all([...wanted].map(believed));
-    return new Map(all.filter((one) => one !== null));
-  });
+  return session.connection.read((tx) => beliefsIn(tx, wanted));
+}
+
+/** The same within a transaction. */
+export async function beliefsIn(
+  tx: ReadTransaction,
+  wanted: Iterable<{ readonly lot: LotId; readonly at: EntryId }>,
+): Promise<Map<LotId, Belief>> {
+  const setupAt = setupsAt(await about(tx, SETUP));
+  const bornOf = births(tx);
+  const believed = async ({ lot, at }: { readonly lot: LotId; readonly at: EntryId }) => {
+    const [now, own] = await Promise.all([tx.objectStore('lots').get(lot), about(tx, subjectOfLot(lot))]);
+    const born = now && (await bornOf(now.bornIn)).get(lot);
+    if (born === undefined) return null;
+    const win = firstWin(own) ?? at;
+    return [lot, { facts: factsAt(win, born, own), setup: setupAt(win) }] as const;
+  };
+  const all = await Promise.all([...wanted].map(believed));
+  return new Map(all.filter((one) => one !== null));
 }
 
 /** The entries about the setup and about some lots, each with the entry that brought it in; a lot that is not here is left out. */

@@ -11,6 +11,7 @@ import { eachEntry } from '../journal/each-entry.ts';
 import type { Slices } from '../journal/slices.ts';
 import { readHead } from '../write/head.ts';
 import { addInSlices, replaceAll } from '../write/write-all.ts';
+import { forgetFirstFolders } from './first-folders.ts';
 import { forgetFirstRows } from './first-rows.ts';
 import { forgetPlan } from './kept-plan.ts';
 import { everyUndone } from './refold.ts';
@@ -39,6 +40,7 @@ export async function foldIntoViews(tx: WriteTransaction, slices?: Slices): Prom
   };
   await eachEntry(tx, fold, slices);
   forgetFirstRows(tx);
+  forgetFirstFolders(tx);
   forgetPlan(tx);
   await replaceLots(tx, lots, slices);
   replaceAll(tx.objectStore('alerts'), alerts.values());

@@ -26,11 +26,13 @@ export async function refoldAfterUndo(tx: WriteTransaction, target: EntryId, tou
       const born = id === null ? null : await birthOf(tx, id);
       if (born === null) return;
       touched.lots.add(born.id);
+      touched.folders = true;
       return refoldLot(tx, born, undone);
     }
     case 'arrival': {
       const brought = lotsBornIn(base);
       for (const { id } of brought) touched.lots.add(id);
+      touched.folders = true;
       await Promise.all(
         brought.map((born) =>
           undone.has(base.id) ? tx.objectStore('lots').delete(born.id) : refoldLot(tx, born, undone),

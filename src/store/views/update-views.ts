@@ -2,6 +2,7 @@ import type { LotId } from '../../domain/lot/lot.ts';
 import { alertsIn } from '../../folds/fold-alerts.ts';
 import { changedLot, lotsBornIn } from '../../folds/fold-lots.ts';
 import { setupAfter } from '../../folds/fold-setup.ts';
+import type { LotState } from '../../folds/lot-state.ts';
 import { asUndo } from '../../folds/undo.ts';
 import type { Entry } from '../../journal/entry.ts';
 import { rowOf } from '../../journal/happening.ts';
@@ -66,6 +67,11 @@ async function changeLot(tx: WriteTransaction, entry: Entry, touched: Touched): 
       'no-such-lot',
       'This lot is no longer here: adding it was undone, perhaps in another tab. Nothing was saved.',
     );
-  await lots.put(changedLot(before, entry));
+  const after = changedLot(before, entry);
+  await lots.put(after);
   touched.lots.add(id);
+  touched.folders ||= mayHaveFolder(before) || mayHaveFolder(after);
 }
+
+const mayHaveFolder = ({ sale, after }: LotState): boolean =>
+  sale?.result?.result.ended === 'won' || after !== undefined;

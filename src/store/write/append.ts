@@ -12,6 +12,7 @@ import {
 import { firstIssue } from '../../journal/read-entry.ts';
 import { ID_RANDOM_BYTES } from '../../journal/sortable-id.ts';
 import type { Head, WriteTransaction } from '../connection/schema.ts';
+import { forgetFirstFolders } from '../views/first-folders.ts';
 import { forgetFirstRows } from '../views/first-rows.ts';
 import { changePlanBasis } from '../views/kept-plan.ts';
 import { updateViews } from '../views/update-views.ts';
@@ -86,6 +87,7 @@ export async function writeEntries(
     entries.push(made.entry);
   }
   if (touched.lots.size > 0 || touched.setup) forgetFirstRows(tx);
+  if (touched.folders || touched.setup || touched.books) forgetFirstFolders(tx);
   if ((touched.lots.size > 0 || touched.setup || touched.books) && place.lastId !== null)
     changePlanBasis(tx, place.lastId);
   const head = { ...place, author };

@@ -26,6 +26,8 @@ export class Touched {
   setup = false;
   alerts = false;
   books = false;
+  /** A lot that was won, or about which something was noted after its sale, before or after this. */
+  folders = false;
 
   asChange(): StoreChange {
     return {

@@ -84,19 +84,29 @@ export function expectedAt(
   wins: readonly { readonly lot: LotState; readonly belief: Belief }[],
   zone: Setup['store']['zone'],
 ): Map<EntryId, ExpectedPurchase> {
-  const contexts = new Map<string, PricingContext>();
+  const contextOf = contextsUnder(zone);
   const found = new Map<EntryId, ExpectedPurchase>();
   for (const { lot, belief } of wins) {
     const result = lot.sale?.result;
     if (result?.result.ended !== 'won') continue;
     const { entry, result: ended } = result;
-    const name = JSON.stringify(belief.setup);
-    const expected = attempt(() => {
-      const context = contexts.get(name) ?? pricingContext(wholeSetup(belief.setup, zone));
-      contexts.set(name, context);
-      return expectedPurchase(belief.facts, context, ended.hammerCents);
-    });
+    const expected = attempt(() => expectedPurchase(belief.facts, contextOf(belief.setup), ended.hammerCents));
     found.set(entry, expected.ok ? expected.value : nothingExpected(expected.message));
   }
   return found;
+}
+
+/** Most wins share the very object of the wins before them; to compare two setups takes as long as a deal. */
+function contextsUnder(zone: Setup['store']['zone']): (setup: Belief['setup']) => PricingContext {
+  const same = new Map<Belief['setup'], PricingContext>();
+  const alike = new Map<string, PricingContext>();
+  return (setup) => {
+    const known = same.get(setup);
+    if (known !== undefined) return known;
+    const name = JSON.stringify(setup);
+    const context = alike.get(name) ?? pricingContext(wholeSetup(setup, zone));
+    alike.set(name, context);
+    same.set(setup, context);
+    return context;
+  };
 }

@@ -27,9 +27,10 @@ afterEach(() => {
 
 /** The page as the build makes it, before any program of ours has run. */
 function openedPage(): HTMLElement {
-  const frames = [false, true].map(
-    (narrow) => `<template id="first-${narrow ? 'narrow' : 'wide'}">${firstFrame(narrow)}</template>`,
-  );
+  const frames = [false, true].map((narrow) => {
+    const name = narrow ? 'first-narrow' : 'first-wide';
+    return `<template id="${name}">${firstFrame(name)}</template>`;
+  });
   document.body.innerHTML = `<div id="page"><p id="opening">Opening your lots…</p></div>${frames.join('')}`;
   return document.body.firstElementChild as HTMLElement;
 }

@@ -76,7 +76,7 @@ test('rows that were overtaken while they were put into words are not kept', asy
 });
 
 test('where there is no database none is left behind, and rows that nobody wants are not kept', async () => {
-  expect(await readFirstRows('1', 'nowhere')).toEqual([]);
+  expect(await readFirstRows('1', { name: 'nowhere' })).toEqual([]);
   expect((await indexedDB.databases()).map(({ name }) => name)).not.toContain('nowhere');
   const store = await openTestStore();
   expect(await store.keepFirstRows({ build: '1', from: EVER, limit: 3, inWords: async () => null })).toBe(false);
@@ -90,9 +90,9 @@ test('whatever is done, rows that are found are those that would be made now', a
       const stores = await threeStores();
       for (const step of steps) {
         await takeStep(stores, step);
-        const kept = await readFirstRows('1', 'here');
+        const kept = await readFirstRows('1', { name: 'here' });
         await keep(at(stores, 0));
-        const made = await readFirstRows('1', 'here');
+        const made = await readFirstRows('1', { name: 'here' });
         if (kept.length > 0) expect(kept).toEqual(made);
         if (kept.length > 0 && lotsIn(kept)[0]?.length !== 0) found += 1;
       }
