@@ -15,6 +15,8 @@ export interface Bundle {
 }
 
 const BACKGROUND = { background: 'src/background/main.ts' };
+/** Makes the plan where the background is a page: Firefox alone. */
+const PLAN_THREAD = { 'plan-worker': 'src/background/plan-worker.ts' };
 const POPUP = { 'popup/main': 'src/popup/main.tsx' };
 const FIRST = { 'options-page/first': 'options-page/first.tsx' };
 const COMPANION = { 'options-page/main': 'options-page/main.tsx' };
@@ -53,7 +55,7 @@ const SHARED: BuildOptions = {
 
 /** Bundles the program. Throws a sentence when an entry is missing; esbuild prints what else is wrong. */
 export async function bundleExtension(): Promise<Bundle> {
-  for (const entry of [BACKGROUND, TEAM, READER, POPUP, FIRST, COMPANION, HTML].flatMap((entries) =>
+  for (const entry of [BACKGROUND, PLAN_THREAD, TEAM, READER, POPUP, FIRST, COMPANION, HTML].flatMap((entries) =>
     Object.values(entries),
   )) {
     if (!existsSync(entry)) throw new Error(`${entry} is missing, so there is nothing to build the extension from.`);
@@ -62,6 +64,7 @@ export async function bundleExtension(): Promise<Bundle> {
     // One file each: a worker starts faster without further files, and an injected script can't load any.
     build({ ...SHARED, entryPoints: BACKGROUND, format: 'esm' }),
     build({ ...SHARED, entryPoints: TEAM, format: 'esm' }),
+    build({ ...SHARED, entryPoints: PLAN_THREAD, format: 'esm' }),
     build({ ...SHARED, entryPoints: READER, format: 'iife' }),
     // One small file that need not wait for the page's own: what it asks for is on its way while the page is read.
     build({
@@ -116,7 +119,9 @@ export async function packScript(): Promise<Uint8Array> {
 /** All files of one browser's package, by their place in it. */
 export function packageFiles(bundle: Bundle, browser: BrowserName, variant: Variant): ReadonlyMap<string, Uint8Array> {
   const text = `${JSON.stringify(manifest(browser, variant), null, 2)}\n`;
-  return new Map([...bundle.files, ['manifest.json', new TextEncoder().encode(text)]]);
+  const files = new Map([...bundle.files, ['manifest.json', new TextEncoder().encode(text)] as const]);
+  if (browser === 'chromium') files.delete('plan-worker.js');
+  return files;
 }
 
 /** Writes the package of one browser into `folder`, which is emptied first. */

@@ -15,6 +15,7 @@ import { firstRowsKeeper } from './first-rows-keeper.ts';
 import { handlersFor } from './handlers.ts';
 import { type Lookout, lookout, NEXT } from './look-again.ts';
 import { readNoticeId } from './notice-id.ts';
+import { planApart } from './plan-apart.ts';
 import { planKeeper } from './plan-keeper.ts';
 import { refreshFromPage } from './refresh-from-page.ts';
 import { teamKeeper } from './team-keeper.ts';
@@ -22,7 +23,8 @@ import { THIS_WORLD } from './world.ts';
 
 const seeToFirstRows = firstRowsKeeper({ ...THIS_WORLD, build });
 const alone = lookout(THIS_WORLD);
-const seeToPlan = planKeeper(THIS_WORLD, () => void lookoutHere.lookAgain());
+const apart = { planApart: planApart() };
+const seeToPlan = planKeeper({ ...THIS_WORLD, ...apart }, () => void lookoutHere.lookAgain());
 const seeToTeam = teamKeeper({ ...THIS_WORLD, runTeamProgram }, () => void lookoutHere.lookAgain());
 const lookoutHere: Lookout = {
   lookAgain: (because) =>
@@ -32,7 +34,7 @@ const lookoutHere: Lookout = {
       seeToTeam();
     }),
 };
-const demo = { ...THIS_WORLD, openStore: () => openThisStore(undefined, DEMO_STORE) };
+const demo = { ...THIS_WORLD, ...apart, storeName: DEMO_STORE, openStore: () => openThisStore(undefined, DEMO_STORE) };
 const { lookAgain } = lookoutHere;
 const handlers = handlersFor(
   lookoutHere,

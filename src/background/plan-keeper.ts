@@ -3,6 +3,7 @@ import type { Zone } from '../domain/time/zone.ts';
 import type { Store } from '../store/store.ts';
 import type { KeptPlan } from '../views/plan/kept-plan.ts';
 import { makePlan } from '../views/plan/make-plan.ts';
+import type { PlanJob } from './plan-apart.ts';
 
 interface PlanWorld {
   readonly now: () => Instant;
@@ -10,6 +11,10 @@ interface PlanWorld {
   readonly openStore: () => Promise<{ readonly ok: true; readonly value: Store } | { readonly ok: false }>;
   readonly after: (ms: number, then: () => void) => () => void;
   readonly report: (error: unknown) => void;
+  /** Makes it on a thread of its own, where this one is shared with pages. */
+  readonly planApart?: ((job: PlanJob) => Promise<boolean>) | undefined;
+  /** Name of the store, where it is not the dealer's own. */
+  readonly storeName?: string;
 }
 
 /** Changes often come several at a time, and reminders come first. */
@@ -24,9 +29,9 @@ const SLICE_MS = 12;
  * @returns whether the bids changed
  */
 export async function seeToPlan(store: Store, world: Pick<PlanWorld, 'now' | 'zone'>): Promise<boolean> {
-  const kept = await store.plan();
   const now = world.now();
-  if (kept?.holds === true && !isPassed(kept.plan, now)) return false;
+  const kept = await store.plan();
+  if (!isDue(kept, now)) return false;
   const inputs = await store.planInputs();
   const before = kept?.plan ?? null;
   if (inputs.setup?.purse === undefined) {
@@ -38,11 +43,24 @@ export async function seeToPlan(store: Store, world: Pick<PlanWorld, 'now' | 'zo
   return JSON.stringify(plan?.bids) !== JSON.stringify(before?.bids);
 }
 
+/** Whether what is kept does not hold any more. */
+const isDue = (kept: Awaited<ReturnType<Store['plan']>>, now: Instant): boolean =>
+  kept?.holds !== true || isPassed(kept.plan, now);
+
 /** Whether a lot of the plan has closed since it was made, or its purse has ended: both free what was held. */
 function isPassed({ plan, purse, madeAt }: KeptPlan, now: Instant): boolean {
   const closed = plan.rows.some(({ close }) => close !== null && close > madeAt && close <= now);
   const ended = purse.purse.until !== undefined && purse.purse.until > madeAt && purse.purse.until <= now;
   return closed || ended || madeAt > now;
+}
+
+async function seeIn(store: Store, { planApart, storeName, ...world }: PlanWorld): Promise<boolean> {
+  if (planApart === undefined) return seeToPlan(store, world);
+  const now = world.now();
+  const [kept, setup] = await Promise.all([store.plan(), store.purse()]);
+  // A thread is started only where there is something to do.
+  if (!isDue(kept, now) || (setup === null && kept === null)) return false;
+  return planApart({ now, zone: world.zone(), ...(storeName !== undefined && { store: storeName }) });
 }
 
 function pauses(): () => Promise<void> {
@@ -64,7 +82,7 @@ export function planKeeper(world: PlanWorld, onChanged: () => void): () => void 
   const see = async () => {
     const opened = await world.openStore();
     if (!opened.ok) return;
-    const changed = await seeToPlan(opened.value, world).finally(() => opened.value.close());
+    const changed = await seeIn(opened.value, world).finally(() => opened.value.close());
     if (changed) onChanged();
   };
   return () => {
