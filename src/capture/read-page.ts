@@ -2,6 +2,7 @@ import type { Instant } from '../domain/time/instant.ts';
 import { BUDGET, type Budget } from './budget.ts';
 import type { PageTree } from './dom/page-tree.ts';
 import { snapshot } from './dom/snapshot.ts';
+import type { Candidates } from './draft/candidates.ts';
 import type { DraftLot, DraftLots, PageNote } from './draft/draft-lot.ts';
 import { lotLink, pageAddress } from './lots/lot-link.ts';
 import { lotSources } from './lots/lot-source.ts';
@@ -9,6 +10,7 @@ import { pageFacts } from './lots/page-facts.ts';
 import { saleNamesOf } from './lots/page-sale.ts';
 import { type LotPlan, planLots } from './lots/plan-lots.ts';
 import { readLot } from './lots/read-lot.ts';
+import { placesInList } from './lots/read-places.ts';
 import { hiddenVins, type Tie, type TiesFound, tiesOf } from './lots/tied-fields.ts';
 import type { ReadContext } from './read-context.ts';
 
@@ -60,15 +62,18 @@ export function readPageWithTies(
   const notes = pageNotes(tree);
   const lots: DraftLot[] = [];
   const ties: (() => readonly Tie[])[] = [];
+  const listed: Candidates[] = [];
   sources.forEach((source, at) => {
     const own = plan.kind === 'one' ? null : lotLink(plan.lots[at] ?? [], pageUrl, facts.base);
     const read = readLot(at, source, { plan: shortened, facts, names, link: own });
     notes.push(...read.notes);
     const link = own ?? read.url ?? pageUrl;
     if (!read.isLot) return;
+    if (plan.kind === 'many') listed.push(read.candidates);
     lots.push({ key: keyOf(read.lot, link, lots), heading: read.heading, pageUrl: link, fields: read.lot, tied: [] });
     ties.push(() => tiesOf(read.lot, read.candidates, facts.marks));
   });
+  if (listed.length > 0) notes.push(...placesInList(facts, listed));
   const kept = distinct(notes).slice(0, 40);
   if (lots.length === 0) return { draft: { ...nothing, notes: kept }, ties: NO_TIES };
   return {

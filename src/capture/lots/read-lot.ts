@@ -88,7 +88,7 @@ export function readLot(at: number, visible: LotSource, { plan, facts, names, li
   if (record !== null) readRecord(record, facts, source, into);
   dropWhatIsOver(source.lines, source.extent, into);
   nameSale(names, into);
-  if (source.extent === 'page') for (const note of readPlaces(facts, source, plan, into)) into.note(note);
+  for (const note of readPlaces(at, facts, source, plan, into)) into.note(note);
   const lot = into.settle();
   return {
     lot,
@@ -173,6 +173,8 @@ function hasVinApart({ vin }: DraftFields, { lines, pairs }: LotSource): boolean
 /** A VIN makes a lot. Without one, a car's name and something that only lots have; that it is marked up as offered is one. */
 function isLot(fields: DraftFields, source: LotSource, vehicles: readonly Vehicle[], read: Candidates): boolean {
   if (hasVinApart(fields, source)) return true;
+  // What the user pointed at is a lot's, whatever else the page says of it.
+  if (Object.values(fields).some((field) => field?.readings[0]?.from === 'pointed')) return true;
   if (fields.year === undefined) return false;
   // Told in sentences: its VIN, its miles, and what is bid or when it closes.
   const told = [fields.close, fields.priceNow, fields.nextBid].some((field) => field !== undefined);

@@ -15,7 +15,7 @@ export function describePlace(
   element: PageElement,
   about: { readonly field: DraftFieldName; readonly site: string; readonly at: Instant },
 ): Outcome<PointedPlace> {
-  const label = shorten(labelBeside(element), 80);
+  const label = shorten(labelBeside(element, about.field), 80);
   const anchor = anchorKey(label);
   if (anchor === '' || element.showing !== 'shown') {
     const message = 'There is no label beside it. Point at the value right next to its label, or type it in.';
