@@ -50,8 +50,8 @@ const LIMITS = {
   // Half of it is what others keep better than we could: the dates of a natural-language library (48 KB) and the schemas
   // that bound every value (26 KB). It is loaded from disk on the user's click and takes some ten milliseconds. It may grow
   // to what it takes to read pages that nobody here has written: what dealers and clerks call things, in four languages, and
-  // the pages' own records (22 KB).
-  'page reader': 288 * KB,
+  // the pages' own records (22 KB). What is pointed at says at once what will be asked (2 KB).
+  'page reader': 290 * KB,
   // What is drawn before anything can be worked out, so it is to stay small: two thirds of it are style sheets.
   // Each row has a box to choose it and buttons to act in it, and its columns stand in a table of their own.
   // On a narrow screen its head is one line of groups (1 KB).
