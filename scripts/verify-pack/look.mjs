@@ -7,6 +7,7 @@ import { checkNoted, checkSigned, readNoted } from './noted.mjs';
 import { hasOnly, headFault, isObject, kindOf } from './shapes.mjs';
 import { checkStamps } from './stamp.mjs';
 import { TAIL, takeApart } from './take-apart.mjs';
+import { checkWitness } from './witness.mjs';
 
 /**
  * What a look at a pack found: `refused` when it is none, else what its entries say, what is wrong, what it has to own up to,
@@ -45,6 +46,7 @@ function check({ page, lines: all, texts, tail, inPage, places }, noted) {
     kept: [],
     signed: [],
     stamped: [],
+    witnessed: [],
     noted,
   };
   const seal = all.at(-1);
@@ -67,7 +69,7 @@ function check({ page, lines: all, texts, tail, inPage, places }, noted) {
     else if (it.files.length > 0) it.wrong.push(`Line ${i + 2} of the data stands behind the files.`);
     else it.links.push({ kind, ...line[kind] });
   }
-  for (const part of [checkLines, checkChains, checkLot, checkNoted, checkSigned, checkStamps]) part(it);
+  for (const part of [checkLines, checkChains, checkLot, checkNoted, checkSigned, checkStamps, checkWitness]) part(it);
   checkFiles(it, inPage, places);
   return it;
 }
@@ -90,7 +92,7 @@ function entriesOf({ own, links }) {
 }
 
 /** What a check that found nothing has shown, and what it can't show. */
-function proved({ own, links, files, kept, signed, stamped }) {
+function proved({ own, links, files, kept, signed, stamped, witnessed }) {
   const said = [];
   const ofLot = links.filter(({ kind, subject }) => kind === 'entry' || kind === 'batch' || subject === own);
   const held = ofLot.filter(({ kind }) => kind === 'held').length;
@@ -116,6 +118,7 @@ function proved({ own, links, files, kept, signed, stamped }) {
     said.push(
       `Number ${sequence} of device ${device} was there before ${new Date(at).toISOString()}, by the word of ${authority}, whose certificate names ${issuer} as its maker. Whether to trust that authority is for you to say.`,
     );
+  said.push(...witnessed);
   said.push(
     'Whoever holds the whole journal can write it anew from any entry on, and sign it in his own browser: only a fingerprint or a key that left his hands before shows that.',
   );

@@ -59,7 +59,8 @@ export function checkSigned({ head, noted, wrong, told, signed }) {
   }
 }
 
-function fits(text, { publicKey, signature }) {
+/** Whether a text was signed with a key (Ed25519, RFC 8032). */
+export function fits(text, { publicKey, signature }) {
   const bytes = Buffer.from(publicKey, 'hex');
   const plain = Buffer.from(bytes);
   plain[31] &= 0x7f;

@@ -16,7 +16,14 @@ export function headFault(head) {
     return 'The first line of the data is not the head of a pack.';
   if (typeof head.version === 'number' && head.version > 2)
     return 'A newer Headroom made this pack; get its own script.';
-  const names = ['format', 'version', 'madeAt', 'lot', 'heads', ...(head.version === 2 ? ['shows', 'stamps'] : [])];
+  const names = [
+    'format',
+    'version',
+    'madeAt',
+    'lot',
+    'heads',
+    ...(head.version === 2 ? ['shows', 'stamps', 'witness'] : []),
+  ];
   const sound =
     (head.version === 1 || head.version === 2) &&
     hasOnly(head, names) &&
@@ -26,8 +33,39 @@ export function headFault(head) {
     Array.isArray(head.heads) &&
     head.heads.length > 0 &&
     head.heads.every((one) => isHead(one, head.version)) &&
-    (head.stamps === undefined || (Array.isArray(head.stamps) && head.stamps.every(isStamp)));
+    (head.stamps === undefined || (Array.isArray(head.stamps) && head.stamps.every(isStamp))) &&
+    (head.witness === undefined || (head.version === 2 && isWitness(head.witness)));
   return sound ? null : 'The first line of the data is damaged.';
+}
+
+function isWitness(witness) {
+  return (
+    isObject(witness) &&
+    hasOnly(witness, ['stored', 'sightings']) &&
+    Array.isArray(witness.stored) &&
+    witness.stored.every(
+      (one) =>
+        isObject(one) &&
+        hasOnly(one, ['device', 'first', 'last', 'place', 'at']) &&
+        DEVICE.test(one.device) &&
+        [one.first, one.last, one.place].every(isCount) &&
+        Number.isSafeInteger(one.at),
+    ) &&
+    Array.isArray(witness.sightings) &&
+    witness.sightings.every(
+      (one) =>
+        isObject(one) &&
+        hasOnly(one, ['by', 'publicKey', 'at', 'heads', 'signature']) &&
+        DEVICE.test(one.by) &&
+        HASH.test(one.publicKey) &&
+        Number.isSafeInteger(one.at) &&
+        Array.isArray(one.heads) &&
+        one.heads.length >= 1 &&
+        one.heads.length <= 100 &&
+        one.heads.every((head) => isHead(head, 1)) &&
+        /^[0-9a-f]{128}$/.test(one.signature),
+    )
+  );
 }
 
 function isStamp(one) {

@@ -35,10 +35,12 @@ export const signedText = (head: ChainHead): string => `Headroom head ${writeHea
 export type SignatureFound = 'good' | 'bad' | 'unknown';
 
 /** Checks one signature by the browser's own arithmetic. A key of small order, for which a signature fits anything, is bad. */
-export async function checkSignature(
-  head: ChainHead,
-  { publicKey, signature }: HeadSignature,
-): Promise<SignatureFound> {
+export function checkSignature(head: ChainHead, signature: HeadSignature): Promise<SignatureFound> {
+  return checkSignatureOf(signedText(head), signature);
+}
+
+/** The same of any text. */
+export async function checkSignatureOf(text: string, { publicKey, signature }: HeadSignature): Promise<SignatureFound> {
   if (SMALL_ORDER.has(publicKey)) return 'bad';
   let key: CryptoKey;
   try {
@@ -46,7 +48,7 @@ export async function checkSignature(
   } catch (error) {
     return error instanceof Error && error.name === 'NotSupportedError' ? 'unknown' : 'bad';
   }
-  const fits = await crypto.subtle.verify('Ed25519', key, hexToBytes(signature), utf8ToBytes(signedText(head)));
+  const fits = await crypto.subtle.verify('Ed25519', key, hexToBytes(signature), utf8ToBytes(text));
   return fits ? 'good' : 'bad';
 }
 

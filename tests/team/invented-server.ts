@@ -17,7 +17,8 @@ export interface InventedServer {
 const DOWN = refuse('no-connection', 'The team’s server did not answer.');
 const START = Date.UTC(2026, 3, 11, 12);
 
-export function inventedServer(): InventedServer {
+/** @param start when it stores its first message, in milliseconds since 1970 */
+export function inventedServer(start = START): InventedServer {
   const lastOn = (subject: string) => server.messages.filter((one) => one.subject === subject).at(-1) ?? null;
   const server: InventedServer = {
     messages: [],
@@ -31,7 +32,7 @@ export function inventedServer(): InventedServer {
         server.answersLeft -= 1;
         if ((lastOn(subject)?.place ?? 0) !== after) return refuse('not-last', 'Another message is the last.');
         const place = (server.messages.at(-1)?.place ?? 0) + 1;
-        server.messages.push({ subject, data, place, at: instant(START + place) });
+        server.messages.push({ subject, data, place, at: instant(start + place) });
         return ok(place);
       },
       last: async () => (server.isUp ? ok(server.messages.at(-1)?.place ?? 0) : DOWN),

@@ -7,6 +7,7 @@ import { deviceIdSchema, entryIdSchema, hashSchema, rowsSchema, saltSchema } fro
 import { envelopeSchema } from '../read-entry.ts';
 import { signedHeadSchema } from '../signed-head.ts';
 import { stampsSchema } from '../stamp/stamp-format.ts';
+import { witnessSchema } from '../witness.ts';
 
 /**
  * The data of an evidence pack: JSON Lines inside a page that anyone can read. First the head, then for every device that
@@ -47,6 +48,8 @@ export const packHeadSchema = z.discriminatedUnion('version', [
     heads: z.array(signedHeadSchema).check(z.minLength(1)),
     /** Time stamps of entries in it, by outside authorities. */
     stamps: z.optional(stampsSchema),
+    /** What the server of a team and its devices say of the chains in it; only of those who are in one. */
+    witness: z.optional(witnessSchema),
   }),
 ]);
 export type PackHead = z.infer<typeof packHeadSchema>;

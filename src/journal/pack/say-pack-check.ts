@@ -11,6 +11,7 @@ export function sayProved(check: PackCheck): string[] {
     ...noted.flatMap(({ noted: head, as }) => (as === 'kept' ? sayKept(head, chains) : [])),
     ...chains.flatMap(saySigner),
     ...stamps.map(sayStamp),
+    ...check.witness,
   ];
 }
 

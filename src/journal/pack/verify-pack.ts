@@ -10,6 +10,7 @@ import { valueOfLine } from '../strict-json.ts';
 import { checkChains } from './check-chains.ts';
 import { checkFiles, type PackedFile } from './check-files.ts';
 import { checkLot } from './check-lot.ts';
+import { checkWitness } from './check-witness.ts';
 import { type OpenedPack, openPack, PACK_TAIL } from './open-pack.ts';
 import {
   anyPackHeadSchema,
@@ -40,6 +41,8 @@ export interface PackCheck {
   readonly files: ReadonlyMap<string, PackedFile>;
   readonly noted: readonly NotedFound[];
   readonly stamps: readonly StampSeen[];
+  /** What a team's server and its devices say of what is in it, a sentence each, and no word more. */
+  readonly witness: readonly string[];
   /** A sentence for everything that is wrong; empty when nothing was found. */
   readonly findings: readonly string[];
   /** A sentence for everything that a pack which fits has to own up to. */
@@ -79,6 +82,7 @@ export async function verifyPack(html: string, noted: Noted = NOTHING_NOTED): Pr
     (device, sequence) => byDevice.get(device)?.find((link) => link.sequence === sequence)?.hash,
   );
   const chains = chainsOf(links, signers);
+  const witness = await checkWitness('witness' in head.value ? head.value.witness : undefined, links);
   return ok({
     head: head.value,
     counts: countsOf(links, head.value.lot),
@@ -87,6 +91,7 @@ export async function verifyPack(html: string, noted: Noted = NOTHING_NOTED): Pr
     files: files.files,
     noted: heads,
     stamps: stamps.stamps,
+    witness: witness.proved,
     findings: [
       ...unread,
       ...checkSeal(opened.value),
@@ -95,6 +100,7 @@ export async function verifyPack(html: string, noted: Noted = NOTHING_NOTED): Pr
       ...files.findings,
       ...signers.findings,
       ...stamps.findings,
+      ...witness.findings,
       ...heads.flatMap(({ as, message }) => (as === 'broken' ? message : [])),
     ],
     told: [
@@ -102,6 +108,7 @@ export async function verifyPack(html: string, noted: Noted = NOTHING_NOTED): Pr
       ...lot.told,
       ...files.told,
       ...chains.flatMap(toldOfChain),
+      ...witness.told,
       ...(head.value.version === PACK_VERSION ? [...signers.told, ...stamps.told] : []),
       ...heads.flatMap(({ as, message }) => (as === 'not there' ? message : [])),
     ],

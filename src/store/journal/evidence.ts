@@ -1,11 +1,13 @@
 import type { LotId } from '../../domain/lot/lot.ts';
 import type { PackShows } from '../../journal/happenings/row.ts';
+import type { DeviceId } from '../../journal/ids.ts';
 import type { PackHead, PackLine } from '../../journal/pack/pack-format.ts';
 import { PACK_FORMAT, PACK_VERSION } from '../../journal/pack/pack-format.ts';
 import { isAbout, packLineOf } from '../../journal/pack/pack-lines.ts';
 import { showsUnder } from '../../views/history/pack-choice.ts';
 import { readWithSignedHeads } from '../signing/signed-heads.ts';
 import { stampsIn } from '../signing/stamps.ts';
+import { witnessOf } from '../signing/witness-of.ts';
 import type { Session } from '../write/session.ts';
 import { eachEntry } from './each-entry.ts';
 
@@ -27,15 +29,20 @@ export function evidenceOf(session: Session, lot: LotId, shows: PackShows): Prom
     const choice = { lot, bornIn: state.bornIn, shows: showsUnder(shows) };
     const begun = new Set<string>();
     const lines: PackLine[] = [];
+    const about = new Map<DeviceId, { first: number; last: number }>();
     const hashes = new Set<string>();
     await eachEntry(tx, (raw) => {
-      if (isAbout(raw, choice)) begun.add(raw.device);
+      if (isAbout(raw, choice)) {
+        begun.add(raw.device);
+        about.set(raw.device, { first: about.get(raw.device)?.first ?? raw.sequence, last: raw.sequence });
+      }
       if (!begun.has(raw.device)) return;
       hashes.add(raw.hash);
       lines.push(packLineOf(raw, choice));
     });
     const heads = (await signedHeads(tx)).filter(({ device }) => begun.has(device));
     const stamps = (await stampsIn(tx)).filter(({ hash }) => hashes.has(hash));
+    const witness = await witnessOf(tx, about);
     const head: PackHead = {
       format: PACK_FORMAT,
       version: PACK_VERSION,
@@ -44,6 +51,7 @@ export function evidenceOf(session: Session, lot: LotId, shows: PackShows): Prom
       shows,
       heads: [...heads],
       ...(stamps.length > 0 && { stamps }),
+      ...(witness !== null && { witness }),
     };
     return { head, lines };
   });

@@ -3,6 +3,7 @@ import type { DeviceId } from '../../journal/ids.ts';
 import type { Envelope } from '../../journal/read-entry.ts';
 import type { SignedHead } from '../../journal/signed-head.ts';
 import type { Sighting, Stored } from '../../journal/witness.ts';
+import { publicKeyOf } from '../keys/user-key.ts';
 import { readMessage } from '../message/entries-message.ts';
 import { isSeenBy } from '../message/seen.ts';
 import { readSubject } from '../message/subjects.ts';
@@ -90,7 +91,7 @@ export async function checkOpened(
     fresh: entries.value,
     head,
     stored: { device, first, last: head.sequence, place: delivered.place, at: delivered.at },
-    sighting: seen === undefined ? null : { by: device, userKey, ...seen },
+    sighting: seen === undefined ? null : { by: device, publicKey: publicKeyOf(userKey), ...seen },
   });
 }
 

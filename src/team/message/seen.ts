@@ -1,7 +1,8 @@
 import * as z from 'zod/mini';
 import { instantSchema } from '../../domain/time/instant.ts';
-import { canonicalJson } from '../../journal/canonical-json.ts';
 import { type ChainHead, chainHeadSchema } from '../../journal/chain-head.ts';
+import type { DeviceId } from '../../journal/ids.ts';
+import { sightingText } from '../../journal/witness.ts';
 import { bytesOfHex, hexOf } from '../keys/hex.ts';
 import { keyOfSeed, verifies } from '../keys/user-key.ts';
 
@@ -17,16 +18,15 @@ export const seenSchema = z.strictObject({
 export type Seen = z.infer<typeof seenSchema>;
 export type UnsignedSeen = Pick<Seen, 'at' | 'heads'>;
 
-/** Words of its own first, so that a signature of anything else never passes for one of these. */
-const text = (by: string, { at, heads }: UnsignedSeen): string => `Headroom seen ${canonicalJson({ by, at, heads })}`;
-const bytes = (by: string, seen: UnsignedSeen): Uint8Array => new TextEncoder().encode(text(by, seen));
+const bytes = (by: DeviceId, { at, heads }: UnsignedSeen): Uint8Array =>
+  new TextEncoder().encode(sightingText({ by, at, heads }));
 
 /** @param by the device that saw them */
-export function signSeen(by: string, seen: UnsignedSeen, seed: string): Seen {
+export function signSeen(by: DeviceId, seen: UnsignedSeen, seed: string): Seen {
   const heads = seen.heads.map(({ device, sequence, hash }): ChainHead => ({ device, sequence, hash }));
   const plain = { at: seen.at, heads };
   return { ...plain, signature: hexOf(keyOfSeed(seed).sign(bytes(by, plain))) };
 }
 
-export const isSeenBy = (by: string, { signature, ...seen }: Seen, userKey: string): boolean =>
+export const isSeenBy = (by: DeviceId, { signature, ...seen }: Seen, userKey: string): boolean =>
   verifies(userKey, bytes(by, seen), bytesOfHex(signature));

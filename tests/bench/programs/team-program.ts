@@ -36,7 +36,7 @@ interface Team {
   key: TeamKey | null;
   backup: Blob | null;
 }
-const team: Team = { server: inventedServer(), members: new Map(), key: null, backup: null };
+const team: Team = { server: inventedServer(Date.now()), members: new Map(), key: null, backup: null };
 
 /** What the benchmark of a team does in a page of the extension without any screen. */
 const program = {
