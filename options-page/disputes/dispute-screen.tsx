@@ -6,6 +6,7 @@ import { sayWhen } from '../../src/domain/time/say-time.ts';
 import { MINUTE } from '../../src/domain/time/units.ts';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { LotsApartNote } from '../../src/ui/lots-apart-note.tsx';
+import { usePageSubject } from '../../src/ui/page-subject.ts';
 import { StillReading } from '../../src/ui/still-reading.tsx';
 import type { ShownDispute } from '../../src/views/after-sale/shown-dispute.ts';
 import { Changes } from './changes.tsx';
@@ -39,6 +40,7 @@ export function DisputeScreen({ id }: { id: string }) {
 function OneDispute({ shown }: { shown: ShownDispute }) {
   const now = instant(Math.floor(useNow(15_000) / MINUTE) * MINUTE);
   const { lot, dispute, place } = shown;
+  usePageSubject(lotTitle(lot.facts));
   const { outcome } = dispute;
   return (
     <article class="stack loose">

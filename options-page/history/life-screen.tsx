@@ -5,6 +5,7 @@ import { sayEnd } from '../../src/domain/sale/result-words.ts';
 import { isCanceled } from '../../src/folds/bid-given.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import type { HistoryItem } from '../../src/store/journal/history.ts';
+import { usePageSubject } from '../../src/ui/page-subject.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { EarlierLives } from '../lot/sale/earlier-lives.tsx';
 import { EvidencePart } from './evidence-part.tsx';
@@ -20,6 +21,7 @@ interface Life {
 /** One lot's life: everything the journal says of it in order, its files, and the evidence pack. */
 export function LifeScreen({ id }: { id: string }) {
   const life = useLife(id);
+  usePageSubject(life ? lotTitle(life.lot.facts) : '');
   if (life === undefined) return <h1>Reading the history…</h1>;
   if (life === null)
     return (

@@ -1,10 +1,12 @@
 import type { ComponentChildren } from 'preact';
 import { useMemo } from 'preact/hooks';
+import { lotTitle } from '../../src/domain/lot/car-name.ts';
 import { pricingContext } from '../../src/domain/worksheet/pricing-context.ts';
 import { wholeSheet } from '../../src/domain/worksheet/whole-sheet.ts';
 import type { LotState } from '../../src/folds/lot-state.ts';
 import { Contained } from '../../src/ui/contained.tsx';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
+import { usePageSubject } from '../../src/ui/page-subject.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { PriceSteps } from './answer/price-steps.tsx';
 import { Walk } from './answer/walk.tsx';
@@ -56,6 +58,7 @@ function Worksheet({ lot }: { lot: LotState }) {
   const { setup } = useWorkspace();
   const now = useNow(1000);
   const edit = useLotEdit(lot);
+  usePageSubject(lotTitle(lot.facts));
   const earlier = useEarlierLives(lot);
   const { facts, addedAt } = lot;
   const context = useMemo(() => pricingContext(setup), [setup]);

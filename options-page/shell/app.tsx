@@ -2,6 +2,7 @@ import { Contained } from '../../src/ui/contained.tsx';
 import { isDemo } from '../../src/ui/demo-mode.ts';
 import { Lazy } from '../../src/ui/lazy.tsx';
 import { LongRunNote } from '../../src/ui/long-run.tsx';
+import { useShownSubject } from '../../src/ui/page-subject.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import type { FolderWords } from '../../src/views/books/folder-words.ts';
 import { BooksMeanwhile } from '../books/books-opening.tsx';
@@ -51,7 +52,7 @@ export function App({ folders = [] }: { folders?: readonly FolderWords[] }) {
   const workspace = useWorkspace();
   const { store } = workspace.setup;
   useLiveTeam(workspace.store);
-  usePageHeads(screenTitle(route), store);
+  usePageHeads(screenTitle(route, useShownSubject()), store);
   return (
     <CountedFrame
       screen={route.screen}

@@ -7,6 +7,7 @@ import { dayFrame } from '../../src/domain/week/day-frame.ts';
 import { hoursShown } from '../../src/domain/week/hours-shown.ts';
 import { SaveCalendar } from '../../src/ui/calendar/save-calendar.tsx';
 import { TimeLine } from '../../src/ui/charts/time-line/time-line.tsx';
+import { usePageSubject } from '../../src/ui/page-subject.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { countsOf } from '../../src/views/week/closing-words.ts';
 import { dayGroups, rushEdges } from '../../src/views/week/day-groups.ts';
@@ -31,6 +32,7 @@ interface DayViewProps {
 export function DayView({ date, at, today, now }: DayViewProps) {
   const { setup, complete } = useWorkspace();
   const { zone } = setup.store;
+  usePageSubject(dayInWords(date));
   const [from, before] = useMemo(
     () => [startOfDay(date, zone), startOfDay(addDays(date, 1), zone)] as const,
     [date, zone],

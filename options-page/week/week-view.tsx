@@ -7,6 +7,7 @@ import { dayFrame } from '../../src/domain/week/day-frame.ts';
 import { hoursShown } from '../../src/domain/week/hours-shown.ts';
 import { SaveCalendar } from '../../src/ui/calendar/save-calendar.tsx';
 import { TimeLine } from '../../src/ui/charts/time-line/time-line.tsx';
+import { usePageSubject } from '../../src/ui/page-subject.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { clockTimes, timesOfDay } from '../../src/views/week/times-of-day.ts';
 import { DayHead } from './day-head.tsx';
@@ -48,6 +49,7 @@ export function WeekView({ monday, today, now }: WeekViewProps) {
   }, [closings, calendar, hours.from, hours.to, monday, zone, setup, today]);
   const words = useMemo(() => timeWordsOf(setup, standingOf, calls.ofLot), [setup, standingOf, calls.ofLot]);
   const title = `${sayDate(monday)} to ${sayDate(addDays(monday, 6))}`;
+  usePageSubject(title);
   return (
     <section class="week stack" aria-busy={!complete}>
       <div class="row apart">

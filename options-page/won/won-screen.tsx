@@ -12,6 +12,7 @@ import { useBookedLots } from '../../src/ui/hooks/use-booked-lots.ts';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { useOneLot } from '../../src/ui/hooks/use-one-lot.ts';
 import { MomentInput } from '../../src/ui/inputs/moment-input.tsx';
+import { usePageSubject } from '../../src/ui/page-subject.ts';
 import { StillReading } from '../../src/ui/still-reading.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { type AfterLot, afterLotsUnder } from '../../src/views/after-sale/after-lot.ts';
@@ -48,6 +49,7 @@ export function WonScreen({ id }: { id: string }) {
 function Won({ after, now }: { after: AfterLot; now: Instant }) {
   const { setup } = useWorkspace();
   const { lot, place, money, standing, sold, toDos } = after;
+  usePageSubject(lotTitle(lot.facts));
   const [at, setAt] = useState<Instant>();
   const when = () => at ?? instant(Date.now());
   const stands = standing !== undefined && standing.as !== 'undone';

@@ -64,6 +64,10 @@ const PAPER =
   process.env.PAPER === 'all'
     ? /^(?:lots|day|week|now|plan|results|todo|won|dispute|history|worksheet|books|learn)/
     : /^(?:day|week|plan|dispute|worksheet|books-month|books-payables|books-monday)$/;
+/** Sheets that are about one car, day or month, which stands in their heading and has to stand on each page. */
+const ABOUT_ONE = /^(?:worksheet|history|won|day|week|books-folder|books-month)$/;
+/** Once on the paper that the rest of the world has. */
+const ON_A4 = 'books-month';
 /** The least that is worth a last sheet: heads, foot, and a few lines. */
 const LEAST_LINES = 8;
 
@@ -90,13 +94,15 @@ test('every page on paper is titled with store and date, holds nothing to press,
     expect.soft(left, name).toEqual([]);
     if (!(page instanceof ChromiumPage)) continue;
     const file = path.join(folder, `${name}.pdf`);
-    await page.inner.pdf({ path: file, format: 'Letter', preferCSSPageSize: true });
+    await page.inner.pdf({ path: file, format: name === ON_A4 ? 'A4' : 'Letter', preferCSSPageSize: true });
     const pages = pagesOfPdf(file);
+    const heading = await page.run(() => document.querySelector('main h1')?.firstChild?.textContent ?? '');
     expect(pages.length, name).toBeGreaterThan(0);
     for (const [at, lines] of pages.entries()) {
       const where = `${name}, page ${at + 1}`;
       expect(lines[0], where).toMatch(/· Cottonwood Truck & Van/);
       expect(lines[0], where).toContain(date);
+      if (ABOUT_ONE.test(name)) expect(lines[0], where).toContain(heading);
       expect(lines.at(-1), where).toContain(`${at + 1} of ${pages.length}`);
     }
     if (pages.length > 1)

@@ -3,6 +3,7 @@ import type { PurchaseFolder } from '../../../src/domain/books/folder/folder.ts'
 import { cents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { certificateFault } from '../../../src/domain/setup/certificate.ts';
+import { usePageSubject } from '../../../src/ui/page-subject.ts';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { folderName } from '../../../src/views/books/folder-name.ts';
 import { dateInWords } from '../../../src/views/words/date-words.ts';
@@ -83,6 +84,7 @@ const isBookedAsWon = ({ costs, payments, floor }: PurchaseFolder): boolean =>
 
 function FolderHead({ folder }: { folder: PurchaseFolder }) {
   const { facts, won, stage, gross, expected, outcome, open, notBilled = 0, floorOwed } = folder;
+  usePageSubject(folderName(facts));
   const under = [
     facts.vin && `VIN ${facts.vin}`,
     facts.venueName,

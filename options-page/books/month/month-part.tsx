@@ -12,6 +12,7 @@ import type { Transaction } from '../../../src/domain/books/post/transaction.ts'
 import { type Cents, cents, ZERO } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { sayTime } from '../../../src/domain/time/say-time.ts';
+import { usePageSubject } from '../../../src/ui/page-subject.ts';
 import { Ledger } from '../../../src/ui/tables/ledger.tsx';
 import { ScrollX } from '../../../src/ui/tables/scroll-x.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
@@ -28,6 +29,7 @@ export function MonthPart({ wanted }: { wanted: string }) {
   const { posted, state, today, bookkeeping } = useBooks();
   const read = monthSchema.safeParse(wanted);
   const month: Month = read.success ? read.data : monthOf(today);
+  usePageSubject(monthInWords(month));
   const own = inMonth(posted, month);
   const close = state.closes.find((each) => each.month === month);
   const isClosed = posted.closedTo !== null && month <= posted.closedTo;
