@@ -19,7 +19,7 @@ export const clockHappenings = {
   'calls-put-off': fc.constant(() => ({ kind: 'calls-put-off' as const, until: CLOSE })),
   'calls-done': fc.constant(() => ({ kind: 'calls-done' as const, close: CLOSE })),
   'handed-over': fc
-    .constantFrom('Closer', 'Lot porter', null)
+    .constantFrom('Closer', 'Lot attendant', null)
     .map((to) => () => ({ kind: 'handed-over' as const, to })),
   'close-extended': fc
     .tuple(fc.constantFrom(CLOSE, instant(CLOSE + 120_000)), fc.constantFrom(2, 5))

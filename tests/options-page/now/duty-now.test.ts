@@ -36,7 +36,7 @@ test('the next one takes over what is open and closes until the end of his hours
     inventedLot('closed', at('11:40')),
     inventedLot('done', at('13:00'), { done: true }),
     inventedLot('has-it', at('13:00'), { handedTo: 'the salesperson' }),
-    inventedLot('another', at('13:00'), { handedTo: 'the lot porter' }),
+    inventedLot('another', at('13:00'), { handedTo: 'the lot attendant' }),
   ];
   const next = dutyNow(calendar, BOISE, now)?.next;
   if (next == null) throw new Error('nobody is next');
