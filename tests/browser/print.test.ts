@@ -113,3 +113,41 @@ test('every page on paper is titled with store and date, holds nothing to press,
   await page.showAs({});
   removeFolder(folder);
 });
+
+/** What shows a figure or a time and is nothing but its shape. A mark's own words are hidden with it. */
+const SHAPES = {
+  '#/lots': ['.stair-bar', '.landing .stair-bar', '.stair-spread', '.worksheet-stop .figure-large'],
+  '#/week': ['.time-band', '.time-tick', '.time-mark', '.time-mark.danger'],
+} as const;
+
+test('where the system forces its colors, the staircase, the week and the number to stop at are seen', async () => {
+  const page = await browser.pageAt('options-page/index.html');
+  // Only Chromium lets a driver force its colors.
+  if (!(page instanceof ChromiumPage)) return;
+  await page.resize(1280, 900);
+  await page.inner.emulateMedia({ media: 'screen', forcedColors: 'active' });
+  for (const [hash, shapes] of Object.entries(SHAPES)) {
+    await visit(page, hash, hash === '#/lots' ? ['.lot-row:has(.lot-figure) .lot-name'] : []);
+    for (const css of shapes) expect.soft(await isSeen(page, css), `${css} on ${hash}`).toBe(true);
+  }
+  await page.inner.emulateMedia({ forcedColors: null });
+});
+
+/** Whether the picture of the screen is another when the shape is not there. */
+async function isSeen(page: ChromiumPage, css: string): Promise<boolean> {
+  const shape = page.inner.locator(css).first();
+  const clip = await shape.evaluate((element) => {
+    element.scrollIntoView({ block: 'center' });
+    for (const part of element.children) if (part instanceof HTMLElement) part.style.visibility = 'hidden';
+    const { x, y, width, height } = element.getBoundingClientRect();
+    return { x: x - 2, y: y - 2, width: width + 4, height: height + 4 };
+  });
+  const picture = () => page.inner.screenshot({ clip, animations: 'disabled' });
+  const shown = await picture();
+  await shape.evaluate((element) => ((element as HTMLElement).style.visibility = 'hidden'));
+  const hidden = await picture();
+  await shape.evaluate((element) => {
+    for (const part of [element, ...element.children]) (part as HTMLElement).style.visibility = '';
+  });
+  return !shown.equals(hidden);
+}

@@ -32,19 +32,29 @@ interface ReadBackup {
   readonly noted: Noted;
 }
 
-/** Holds a backup that is whole as a file against what it says of itself, and against what was noted elsewhere. */
-export async function checkBackup(read: ReadBackup): Promise<BackupProof> {
+/**
+ * Holds a backup that is whole as a file against what it says of itself, and against what was noted elsewhere.
+ * @param rest called between the steps, each of which goes over all entries: the page draws and answers meanwhile
+ */
+export async function checkBackup(read: ReadBackup, rest: () => Promise<void>): Promise<BackupProof> {
   const { header, entries, unknown, links, files, named, mentions, noted } = read;
   const byDevice = linksByDevice([...links].sort((a, b) => a.sequence - b.sequence));
+  await rest();
   const heads = noted.heads.map((one) => checkNoted(one, byDevice.get(one.device)));
   const signatures = await checkSignatures(header.heads, noted.keys);
   const hashes = new Map(links.map(({ device, sequence, hash }) => [`${device} ${sequence}`, hash]));
   const stamps = await checkStamps('stamps' in header ? (header.stamps ?? []) : [], (device, sequence) =>
     hashes.get(`${device} ${sequence}`),
   );
+  const lots = mentions.lotsThatCount();
+  await rest();
+  const differing = named.heldAgainst(files.files);
+  await rest();
+  const missing = mentions.missing(new Set(entries.map(({ id }) => id)));
+  await rest();
   return {
     faults: [
-      ...(unknown > 0 ? [] : checkLots(mentions.lotsThatCount(), header)),
+      ...(unknown > 0 ? [] : checkLots(lots, header)),
       ...signatures.findings,
       ...stamps.findings,
       ...heads.flatMap(({ as, message }) => (as === 'broken' ? message : [])),
@@ -52,9 +62,9 @@ export async function checkBackup(read: ReadBackup): Promise<BackupProof> {
     told: [
       ...(header.version === BACKUP_VERSION ? [] : ['An earlier Headroom wrote this backup. It could not sign one.']),
       ...(entries.length === 0 ? ['This backup holds no entry at all.'] : []),
-      ...named.heldAgainst(files.files),
+      ...differing,
       ...checkCount(header, files.files.size),
-      ...mentions.missing(new Set(entries.map(({ id }) => id))),
+      ...missing,
       ...checkTimes(entries, header),
       ...(unknown > 0
         ? [`A newer Headroom wrote ${unknown} of its entries: they are taken along, and not read here.`]

@@ -47,6 +47,7 @@ export function previewRestore(session: Session, backup: Backup, work: LongWork 
     const slices = slicesIn(tx, { ...work, total });
     const { same, onlyHere, conflict, changes } = await compareWithJournal(tx, backup, slices);
     const added = backup.entries.filter(({ id }) => !same.has(id));
+    await slices.turn();
     return { added: added.length, same: same.size, newPlaces: spans(added), onlyHere, conflict, changes };
   });
 }
@@ -69,8 +70,13 @@ function spans(entries: readonly Envelope[]): string {
 /** Holds a backup against the journal here, entry by entry. */
 export async function compareWithJournal(tx: ReadTransaction, backup: Backup, slices: Slices): Promise<Comparison> {
   const whatChanges = new WhatChanges();
-  const inFile = new Map(backup.entries.map((entry) => [entry.id, entry]));
-  const placesInFile = new Set(backup.entries.map(placeOf));
+  const inFile = new Map<EntryId, Envelope>();
+  const placesInFile = new Set<string>();
+  for (const entry of backup.entries) {
+    inFile.set(entry.id, entry);
+    placesInFile.add(placeOf(entry));
+    if (slices.took(0)) await slices.turn();
+  }
   const same = new Set<EntryId>();
   let onlyHere = 0;
   let conflict: Refusal | null = null;
@@ -93,7 +99,7 @@ export async function compareWithJournal(tx: ReadTransaction, backup: Backup, sl
     if (read?.as === 'known') whatChanges.addIncoming(read.entry);
     if (slices.took()) await slices.turn();
   }
-  return { same, onlyHere, conflict, changes: whatChanges.changes() };
+  return { same, onlyHere, conflict, changes: await whatChanges.changes(slices) };
 }
 
 function placeOf({ device, sequence }: Envelope): string {

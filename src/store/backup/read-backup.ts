@@ -18,6 +18,7 @@ import {
   backupHeaderSchema,
 } from './backup-format.ts';
 import { type BackupProof, checkBackup } from './check-backup.ts';
+import { hashInSlices } from './hash-in-slices.ts';
 import { linesOf } from './lines.ts';
 import { NamedEntries } from './named-entries.ts';
 import { NamedFiles } from './named-files.ts';
@@ -66,19 +67,19 @@ export async function readBackup(
   { pause = noPause, ...work }: LongWork & { readonly pause?: () => Promise<void> } = {},
 ): Promise<Outcome<Backup, Refusal & { readonly reason: BackupReason }>> {
   if (file.size === 0) return refuse('empty', 'This file is empty.');
-  const reading = new Reading();
   const slices = new Slices({ ...work, total: file.size, stepAside: pause });
+  const reading = new Reading(slices);
   try {
     for await (const line of linesOf(file)) {
-      const refusal = reading.take(line);
+      const refusal = await reading.take(line);
       if (refusal !== null) return { ok: false, ...refusal };
       if (slices.took(line.length + 1)) await slices.turn();
     }
+    return await reading.finish(noted);
   } catch (error) {
     if (error instanceof Refused) return refuse('stopped', error.message);
     throw error;
   }
-  return reading.finish(noted);
 }
 
 const noPause = async () => undefined;
@@ -87,6 +88,7 @@ type BackupRefusal = Refusal & { readonly reason: BackupReason };
 
 /** A backup as far as it has been read. One line is held back, because only the end tells which line is the last. */
 class Reading {
+  private readonly slices: Slices;
   private number = 0;
   private held: string | null = null;
   private header: BackupHeader | null = null;
@@ -101,15 +103,19 @@ class Reading {
   private readonly mentions = new NamedEntries();
   private readonly files = new FilesReading();
 
-  take(line: string): BackupRefusal | null {
-    const refusal = this.held === null ? null : this.takeHeld(this.held);
+  constructor(slices: Slices) {
+    this.slices = slices;
+  }
+
+  async take(line: string): Promise<BackupRefusal | null> {
+    const refusal = this.held === null ? null : await this.takeHeld(this.held);
     this.held = line;
     return refusal;
   }
 
-  private takeHeld(line: string): BackupRefusal | null {
+  private async takeHeld(line: string): Promise<BackupRefusal | null> {
     this.number += 1;
-    this.hash.update(utf8ToBytes(`${line}\n`));
+    await hashInSlices(this.hash, utf8ToBytes(`${line}\n`), this.slices);
     const read = valueOfLine(line);
     if (!read.ok && read.reason === 'respelled') this.respelled ??= this.number;
     const value = read.ok ? read.value : read.reason === 'respelled' ? parsed(line) : undefined;
@@ -118,7 +124,8 @@ class Reading {
         ? no('bad-header', 'The first line of this backup is damaged.')
         : this.takeHeader(parsed(line));
     const { version, counts } = this.header;
-    if (version !== 1 && this.entries.length >= counts.entries) return this.files.take(value) ? null : this.badFile();
+    if (version !== 1 && this.entries.length >= counts.entries)
+      return (await this.files.take(value, this.slices)) ? null : this.badFile();
     if (value !== undefined) return this.takeEntry(value);
     return !read.ok && read.reason === 'too-deep'
       ? no('bad-entry', `Line ${this.number} of this backup is not an entry of the journal (nested too deep).`)
@@ -183,11 +190,13 @@ class Reading {
     const end = backupEndSchema.safeParse(parsed(last));
     if (!end.success) {
       // Where the last line is whole, it was an entry as well.
-      this.takeHeld(last);
+      await this.takeHeld(last);
       return refuse('truncated', this.cutSentence());
     }
     if (!this.files.close()) return { ok: false, ...this.badFile() };
+    await this.slices.turn();
     const findings = checkLinks(this.links);
+    await this.slices.turn();
     if (end.data.sha256 !== bytesToHex(this.hash.digest()) || this.entries.length !== this.header.counts.entries)
       return refuse('altered', alteredSentence(findings));
     if (!endsAs(this.header, this.links))
@@ -201,7 +210,8 @@ class Reading {
         `Line ${this.respelled} of this backup is not spelled as Headroom writes it, so two readers could see two things in it. Use another backup.`,
       );
     const { header, entries, unknown, births, files, named, mentions } = this;
-    const proof = await checkBackup({ header, entries, unknown, links: this.links, files, named, mentions, noted });
+    const read = { header, entries, unknown, links: this.links, files, named, mentions, noted };
+    const proof = await checkBackup(read, () => this.slices.turn());
     return ok({ header, entries, unknown, births, files: files.files, named: named.hashes, findings, ...proof });
   }
 

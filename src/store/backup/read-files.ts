@@ -1,7 +1,9 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import { fromBase64 } from '../../journal/base64.ts';
+import type { Slices } from '../journal/slices.ts';
 import { type FileHeader, fileHeaderSchema, filePartSchema } from './backup-format.ts';
+import { hashInSlices } from './hash-in-slices.ts';
 
 /** The attached files of a backup as far as they have been read, each checked against its hash. */
 export class FilesReading {
@@ -10,9 +12,9 @@ export class FilesReading {
   private open: OpenFile | null = null;
 
   /** Takes a line. False when it is neither the head of a file nor bytes of one, or the file before it is not whole. */
-  take(value: unknown): boolean {
+  async take(value: unknown, slices: Slices): Promise<boolean> {
     const part = filePartSchema.safeParse(value);
-    if (part.success) return this.open?.add(part.data.bytes) ?? false;
+    if (part.success) return (await this.open?.add(part.data.bytes, slices)) ?? false;
     const head = fileHeaderSchema.safeParse(value);
     if (!head.success || !this.close() || this.files.has(head.data.file.hash)) return false;
     this.open = new OpenFile(head.data);
@@ -44,10 +46,10 @@ class OpenFile {
     this.mediaType = mediaType;
   }
 
-  add(base64: string): boolean {
+  async add(base64: string, slices: Slices): Promise<boolean> {
     const bytes = fromBase64(base64);
     if (bytes === null || bytes.length === 0) return false;
-    this.digest.update(bytes);
+    await hashInSlices(this.digest, bytes, slices);
     this.read += bytes.length;
     // Handed to the browser at once, which may put it on the disk.
     this.parts.push(new Blob([bytes]));

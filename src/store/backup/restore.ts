@@ -64,7 +64,7 @@ export async function restore(
     await keepSignedHeads(tx, signed);
     const here = await tx.objectStore('entries').count();
     // Each entry here is compared and folded, each of the file is compared, written and folded.
-    const slices = slicesIn(tx, { ...work, total: 2 * here + 3 * backup.entries.length });
+    const slices = slicesIn(tx, { ...work, total: 2 * here + 3 * backup.entries.length + backup.files.size });
     const restored = await restoreIn(session, tx, backup, { mode, slices });
     const { header } = backup;
     await keepStamps(tx, 'stamps' in header ? (header.stamps ?? []) : []);
@@ -90,7 +90,7 @@ async function restoreIn(
     backup.entries.filter(({ id }) => !kept.has(id)),
     slices,
   );
-  await bringFiles(tx, backup, mode);
+  await bringFiles(tx, backup, { mode, slices });
   const head = await headAfter(session, tx, backup, mode);
   writeHead(tx, head);
   await foldIntoViews(tx, slices);
@@ -106,12 +106,19 @@ async function restoreIn(
 }
 
 /** A replacement keeps what the backup's entries name: the backup may lack a file that is whole here. */
-async function bringFiles(tx: WriteTransaction, { files, named }: Backup, mode: RestoreOptions['mode']): Promise<void> {
+async function bringFiles(
+  tx: WriteTransaction,
+  { files, named }: Backup,
+  { mode, slices }: { readonly mode: RestoreOptions['mode']; readonly slices: Slices },
+): Promise<void> {
   const store = tx.objectStore('files');
   const here = await store.getAllKeys();
   if (mode === 'replace') for (const hash of here) if (!files.has(hash) && !named.has(hash)) await store.delete(hash);
   // Those that are here are written again: the disk may have damaged them, and these are surely whole.
-  for (const [hash, blob] of files) await store.put({ hash, blob });
+  for (const [hash, blob] of files) {
+    await store.put({ hash, blob });
+    if (slices.took()) await slices.turn();
+  }
 }
 
 async function headAfter(

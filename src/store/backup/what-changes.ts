@@ -6,6 +6,7 @@ import type { Entry } from '../../journal/entry.ts';
 import { type Happening, rowOf } from '../../journal/happening.ts';
 import type { EntryId } from '../../journal/ids.ts';
 import { lotOfSubject } from '../../journal/subject.ts';
+import type { Slices } from '../journal/slices.ts';
 
 /** What one of the two says of something of which only one value can hold. */
 export interface Said extends Pick<Entry, 'id' | 'at' | 'author'> {
@@ -61,29 +62,54 @@ export class WhatChanges {
     if (undo !== null) this.undos.push(undo);
   }
 
-  changes(): RestoreChanges {
+  /** @throws Refused when the slices were stopped */
+  async changes(slices: Slices): Promise<RestoreChanges> {
     const undone: ReadonlySet<EntryId> = undoneIds(this.undos);
-    const counting = this.incoming.filter(({ id }) => !undone.has(id));
-    const about = (what: string) => counting.filter(({ happening }) => rowOf(happening).about === what);
-    const born = new Set(counting.flatMap((entry) => lotsBornIn(entry).map(({ id }) => id)));
-    const touched = new Set(about('lot').flatMap(({ subject }) => lotOfSubject(subject) ?? []));
+    const born = new Set<LotId>();
+    const touched = new Set<LotId>();
+    let [setup, booked, undos] = [0, 0, 0];
+    const there = new Latest(undone);
+    for (const entry of this.incoming) {
+      if (slices.took(0)) await slices.turn();
+      if (undone.has(entry.id)) continue;
+      for (const { id } of lotsBornIn(entry)) born.add(id);
+      const { about } = rowOf(entry.happening);
+      const lot = about === 'lot' ? lotOfSubject(entry.subject) : null;
+      if (lot !== null) touched.add(lot);
+      if (about === 'setup') setup += 1;
+      if (about === 'books') booked += 1;
+      if (about === 'undo') undos += 1;
+      for (const slot of slotsOf(entry)) there.add(slot);
+    }
+    const here = new Latest(undone);
+    for (const slot of this.here) {
+      here.add(slot);
+      if (slices.took(0)) await slices.turn();
+    }
+    await slices.turn();
     return {
       lotsAdded: born.size,
       lotsChanged: [...touched].filter((id) => !born.has(id)),
-      setup: about('setup').length,
-      booked: about('books').length,
-      undos: about('undo').length,
-      clashes: clashesOf(latest(this.here, undone), latest(counting.flatMap(slotsOf), undone)),
+      setup,
+      booked,
+      undos,
+      clashes: clashesOf(here.slots, there.slots),
     };
   }
 }
 
 /** The last that counts of each slot. */
-function latest(slots: readonly Slot[], undone: ReadonlySet<EntryId>): ReadonlyMap<string, Slot> {
-  const last = new Map<string, Slot>();
-  for (const each of slots)
-    if (!undone.has(each.id) && each.id > (last.get(each.slot)?.id ?? '')) last.set(each.slot, each);
-  return last;
+class Latest {
+  readonly slots = new Map<string, Slot>();
+  private readonly undone: ReadonlySet<EntryId>;
+
+  constructor(undone: ReadonlySet<EntryId>) {
+    this.undone = undone;
+  }
+
+  add(slot: Slot): void {
+    if (!this.undone.has(slot.id) && slot.id > (this.slots.get(slot.slot)?.id ?? '')) this.slots.set(slot.slot, slot);
+  }
 }
 
 function clashesOf(here: ReadonlyMap<string, Slot>, there: ReadonlyMap<string, Slot>): Clash[] {

@@ -35,7 +35,10 @@ export class Slices {
     return this.turns.signal?.aborted === true || performance.now() > this.until;
   }
 
-  /** @throws Refused when it was stopped */
+  /**
+   * Ends the task that is running. Between two steps that each take a while it is called without asking first.
+   * @throws Refused when it was stopped
+   */
   async turn(): Promise<void> {
     const { signal, onShare, total, stepAside } = this.turns;
     if (signal?.aborted) throw new Refused('stopped', 'It was stopped.');
