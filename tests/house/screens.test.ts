@@ -18,7 +18,7 @@ test('each row of the table of screens is an address that opens its screen, unde
   const opened = ADDRESSES.map(({ hash }) => readRoute(hash));
   // What leads nowhere has no address of its own.
   expect(opened.map(({ screen }) => screen)).toEqual(ADDRESSES.map(({ screen }) => screen));
-  const titles = opened.map(screenTitle);
+  const titles = opened.map((route) => screenTitle(route));
   for (const [at, { label }] of ADDRESSES.entries()) expect(titles[at]).toContain(label);
   expect(titles).toContain('Books: Payables');
   expect(titles).toContain('Books: Folder');
