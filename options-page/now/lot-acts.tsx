@@ -12,6 +12,8 @@ import { resultActs } from './result-acts.ts';
 interface LotActsProps {
   readonly lot: NowLot;
   readonly people: readonly string[];
+  /** Who uses this computer, where several are in a team. */
+  readonly me?: string | undefined;
   readonly now: Instant;
   readonly onAct: (act: LotAct) => void;
 }
@@ -19,7 +21,7 @@ interface LotActsProps {
 const ADDED = [1, 2, 5, 10] as const;
 
 /** Everything that can be done about one lot now, each with one press. */
-export function LotActs({ lot, people, now, onAct }: LotActsProps) {
+export function LotActs({ lot, people, me, now, onAct }: LotActsProps) {
   const { setup } = useWorkspace();
   const { facts, sale } = lot.state;
   const bid = lot.bidAt(now);
@@ -93,6 +95,11 @@ export function LotActs({ lot, people, now, onAct }: LotActsProps) {
             </button>
           </div>
         </fieldset>
+      )}
+      {open && me !== undefined && lot.mine !== true && (
+        <button type="button" onClick={() => onAct({ do: 'have-it', as: me })}>
+          I have it
+        </button>
       )}
       {open && <HandOver handedTo={lot.handedTo} people={people} onAct={onAct} />}
     </div>

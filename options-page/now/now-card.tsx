@@ -27,6 +27,8 @@ import { QuickActs } from './quick-acts.tsx';
 interface NowCardProps {
   readonly lot: NowLot;
   readonly people: readonly string[];
+  /** Who uses this computer, where several are in a team. */
+  readonly me?: string | undefined;
   readonly now: Instant;
   /** Whether everything that can be done about it is in sight at once. */
   readonly open: boolean;
@@ -38,7 +40,7 @@ interface NowCardProps {
  * One lot: its name, the price at which to stop, the time left, and a button for what is most likely said of it. Opened, it
  * has everything that can be done.
  */
-export function NowCard({ lot, people, now, open, together = 1 }: NowCardProps) {
+export function NowCard({ lot, people, me, now, open, together = 1 }: NowCardProps) {
   const { setup } = useWorkspace();
   const { send, pending, clear } = useAskedAct(lot.state);
   const bid = lot.bidAt(now);
@@ -73,7 +75,7 @@ export function NowCard({ lot, people, now, open, together = 1 }: NowCardProps) 
             {together > 1 && <span class="small now-together">{together} close together</span>}
           </span>
           <span class={bid.loud ? 'now-facts act small' : 'now-facts small'}>
-            {standWords(lot, bid, seenWords(bid, setup.store.zone, now))}
+            {standWords(lot, bid, seenWords(bid, setup.store.zone, now), me)}
           </span>
         </summary>
         <p class="small quiet">
@@ -89,10 +91,10 @@ export function NowCard({ lot, people, now, open, together = 1 }: NowCardProps) 
               focus={false}
             />
           ))}
-        {isOpen && <LotActs lot={lot} people={people} now={now} onAct={send} />}
+        {isOpen && <LotActs lot={lot} people={people} me={me} now={now} onAct={send} />}
       </details>
       <Unkept pending={pending} onAct={send} onLeave={clear} />
-      {!isOpen && pending === undefined && <QuickActs lot={lot} now={now} onAct={send} />}
+      {!isOpen && pending === undefined && <QuickActs lot={lot} me={me} now={now} onAct={send} />}
     </li>
   );
 }
@@ -153,7 +155,7 @@ function seenWords({ price }: BidState, zone: Zone, now: Instant): string {
 const saysPrice = (bid: BidState) => bid.is === 'outbid' || (bid.is === 'ended' && bid.result === undefined);
 
 /** What stands at the sale, as far as we know. */
-function standWords(lot: NowLot, bid: BidState, seen: string): string {
+function standWords(lot: NowLot, bid: BidState, seen: string, me: string | undefined): string {
   const { priceNow } = lot.state.facts;
   const { why } = lot.standing;
   return [
@@ -161,8 +163,15 @@ function standWords(lot: NowLot, bid: BidState, seen: string): string {
     bidWords(bid),
     priceWords(bid),
     priceNow === undefined ? '' : saysPrice(bid) ? seen.replace(', ', '') : `now ${formatMoney(priceNow)}${seen}`,
-    lot.handedTo === undefined ? '' : `${lot.handedTo} has it`,
+    holderWords(lot, me),
   ]
     .filter(Boolean)
     .join(' · ');
+}
+
+/** In a team it counts who said so himself: what was only handed over may not have been seen. */
+function holderWords({ mine, handedTo, taken }: NowLot, me: string | undefined): string {
+  if (mine === true) return 'you have it';
+  if (handedTo === undefined) return '';
+  return me === undefined || taken === true ? `${handedTo} has it` : `handed over to ${handedTo}, who has not answered`;
 }

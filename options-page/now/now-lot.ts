@@ -18,9 +18,14 @@ export interface NowLot extends AlertLot {
 }
 
 /** Lots with a close; the standing of each is worked out only when it is shown. */
-export function nowLots(lots: readonly LotState[], works: LotWorks, corrections: readonly ClockCorrection[]): NowLot[] {
+export function nowLots(
+  lots: readonly LotState[],
+  works: LotWorks,
+  corrections: readonly ClockCorrection[],
+  me?: string,
+): NowLot[] {
   return lots.flatMap((state) => {
-    const alert = alertLot(state, works, corrections);
+    const alert = alertLot(state, works, corrections, me);
     if (alert === null) return [];
     return Object.defineProperties(alert as NowLot, {
       state: { value: state },

@@ -8,6 +8,7 @@ import { Contained } from '../../src/ui/contained.tsx';
 import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { useClockCorrections } from '../../src/ui/hooks/use-shown-alerts.ts';
 import { useStandings } from '../../src/ui/hooks/use-standings.ts';
+import { useTeamWatch } from '../../src/ui/hooks/use-team.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { peopleToHandTo } from '../../src/views/people.ts';
 import { DutyLine } from './duty-line.tsx';
@@ -28,8 +29,9 @@ export function NowScreen({ id }: { id: string }) {
   const now = useNow(1000);
   const { standings } = useStandings(lots, false);
   const corrections = useClockCorrections();
-  const all = useMemo(() => nowLots(lots, standings, corrections), [lots, standings, corrections]);
-  const people = useMemo(() => peopleToHandTo(lots, setup.rush), [lots, setup.rush]);
+  const team = useTeamWatch();
+  const all = useMemo(() => nowLots(lots, standings, corrections, team?.me), [lots, standings, corrections, team?.me]);
+  const people = useMemo(() => peopleToHandTo(lots, setup.rush, team), [lots, setup.rush, team]);
   // Fifty thousand lots are not gone through every second: a close may move down the page a little after it.
   const slowly = instant(Math.floor(now / LIST_EVERY) * LIST_EVERY);
   const { zone } = setup.store;
@@ -60,7 +62,14 @@ export function NowScreen({ id }: { id: string }) {
     <ul class="now-list">
       {list.map((lot) => (
         <Contained key={lot.id} what={lot.name} of={lot}>
-          <NowCard lot={lot} people={people} now={now} open={lot.id === id} together={together.get(lot.id) ?? 1} />
+          <NowCard
+            lot={lot}
+            people={people}
+            me={team?.me}
+            now={now}
+            open={lot.id === id}
+            together={together.get(lot.id) ?? 1}
+          />
         </Contained>
       ))}
     </ul>

@@ -1,4 +1,5 @@
 import type { LotAct } from '../../src/acts/act.ts';
+import { wantsAct } from '../../src/domain/alerts/alert-lot.ts';
 import { offerWords } from '../../src/domain/alerts/offer.ts';
 import type { Instant } from '../../src/domain/time/instant.ts';
 import { bidOffer, otherOffers } from '../../src/views/lots/act-offers.ts';
@@ -7,13 +8,15 @@ import { type QuickAct, quickResults } from './result-acts.ts';
 
 interface QuickActsProps {
   readonly lot: NowLot;
+  /** Who uses this computer, where several are in a team. */
+  readonly me?: string | undefined;
   readonly now: Instant;
   readonly onAct: (act: LotAct) => void;
 }
 
 /** What is most likely said of a lot now, each with one tap and nothing to type. Nothing where nothing is due. */
-export function QuickActs({ lot, now, onAct }: QuickActsProps) {
-  const acts = quickActs(lot, now);
+export function QuickActs({ lot, me, now, onAct }: QuickActsProps) {
+  const acts = [...haveIt(lot, me, now), ...quickActs(lot, now)];
   if (acts.length === 0) return null;
   return (
     <div class="now-quick">
@@ -25,6 +28,13 @@ export function QuickActs({ lot, now, onAct }: QuickActsProps) {
       ))}
     </div>
   );
+}
+
+/** In a team, first of all, while somebody should act and nobody said that he does: the others wait for it. */
+function haveIt(lot: NowLot, me: string | undefined, now: Instant): readonly QuickAct[] {
+  if (me === undefined || lot.mine === true || lot.taken === true || !wantsAct(lot)) return [];
+  if (lot.bidAt(now).is === 'ended') return [];
+  return [{ words: 'I have it', act: { do: 'have-it', as: me } }];
 }
 
 function quickActs(lot: NowLot, now: Instant): readonly QuickAct[] {

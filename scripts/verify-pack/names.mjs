@@ -13,7 +13,7 @@ export const NAMES = words(`
   files finest from funding hammerCents hash high highCents how id inStock increment instant kind label leadMinutes leftOut likely list
   location lotNumber lots low make markup maxBidCents mediaType miles minutes model name need needs newLot next note noted notes
   opened otherwise outcome page pageUrl picture plannedCents price priceNow proxy reason rebate recon result retail rival sale says sealed
-  seenAt seller set side sizeBytes source statement step sure text title titleId to transport trim unread until url venueId
+  seenAt seller set side sizeBytes source statement step sure taken text title titleId to transport trim unread until url venueId
   venueName vin what who why words worthIfFalse year zone
 `);
 

@@ -25,6 +25,8 @@ export function actWords(act: LotAct): string {
       return `extended by ${act.minutes} min`;
     case 'hand-over':
       return `handed over to ${act.to}`;
+    case 'have-it':
+      return `${act.as} has it`;
     case 'take-back':
       return 'yours again';
     case 'call-at':

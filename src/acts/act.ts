@@ -20,6 +20,8 @@ export type ClockAct =
   /** `from` is the close it was said of: pressed twice, time is added once. */
   | { readonly do: 'extended'; readonly minutes: number; readonly from: Instant }
   | { readonly do: 'hand-over'; readonly to: string }
+  /** Who uses this computer has it, and says so to the team. */
+  | { readonly do: 'have-it'; readonly as: string }
   | { readonly do: 'take-back' }
   | { readonly do: 'done' }
   /** Minutes before the close, the earliest call first; null goes back to the rules. */

@@ -14,6 +14,8 @@ export function clockHappening(lot: LotState, act: ClockAct, { now, setup, work 
   switch (act.do) {
     case 'hand-over':
       return ok({ kind: 'handed-over', to: act.to });
+    case 'have-it':
+      return ok({ kind: 'handed-over', to: act.as, taken: true });
     case 'take-back':
       return ok({ kind: 'handed-over', to: null });
     case 'call-at':

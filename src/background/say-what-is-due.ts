@@ -1,4 +1,4 @@
-import { closesBy } from '../domain/alerts/alert-lot.ts';
+import { type AlertLot, closesBy } from '../domain/alerts/alert-lot.ts';
 import type { Refusal } from '../domain/outcome.ts';
 import type { Instant } from '../domain/time/instant.ts';
 import type { Store } from '../store/store.ts';
@@ -58,7 +58,10 @@ async function sayFrom(sight: Sight, world: World, { now, wakeFor, record }: Cir
   await keepHeldBack(world, held, sight.setup.alerts.hourlyMost);
   const allowed = await world.noticesAllowed();
   await world.showBadge(badgeFor({ lots: sight.lots, due, allowed, now }));
-  const closed = sight.lots.filter((lot) => lot.ended || lot.done === true || closesBy(lot) <= now).map(({ id }) => id);
+  const isTaken = (lot: AlertLot) => sight.team !== undefined && lot.taken === true;
+  const closed = sight.lots
+    .filter((lot) => lot.ended || lot.done === true || closesBy(lot) <= now || isTaken(lot))
+    .map(({ id }) => id);
   const answered = sight.lots.filter(({ ended }) => ended).map(({ id }) => `closed-${id}`);
   await clearNotices(world, (about) => answered.includes(about) || closed.some((id) => isAboutOpen(about, id)));
   return allowed ? speak(world, due, record) : { said: 0, trouble: null };

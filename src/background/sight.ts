@@ -4,6 +4,7 @@ import { withinBudget } from '../domain/alerts/budget.ts';
 import type { Deadline } from '../domain/alerts/deadline.ts';
 import { planAlerts } from '../domain/alerts/plan-alerts.ts';
 import { sayClockChange } from '../domain/alerts/say-clock.ts';
+import type { TeamWatch } from '../domain/alerts/team-watch.ts';
 import { rushCalendar } from '../domain/rush/rush-bands.ts';
 import type { Setup } from '../domain/setup/setup.ts';
 import { wholeSetup } from '../domain/setup/starting-setup.ts';
@@ -11,6 +12,7 @@ import type { ClockCorrection } from '../domain/time/clock-correction.ts';
 import { type Instant, instant } from '../domain/time/instant.ts';
 import { DAY, HOUR, MINUTE } from '../domain/time/units.ts';
 import type { Store } from '../store/store.ts';
+import { teamWatch } from '../store/team/team-watch.ts';
 import { alertLots } from '../views/lots/alert-lots.ts';
 import { standingsUnder } from '../views/lots/standing.ts';
 import { peopleToHandTo } from '../views/people.ts';
@@ -33,6 +35,8 @@ export interface Sight {
   readonly setup: Pick<Setup, 'alerts' | 'rush' | 'store'>;
   /** To whom lots were handed over before, the last one first. */
   readonly people: readonly string[];
+  /** The team, while this computer is in step with it. */
+  readonly team?: TeamWatch | undefined;
   /** The keys of what was said. */
   readonly shown: ReadonlySet<string>;
   /** When what was said in the last hour was said, each notice once. */
@@ -50,32 +54,35 @@ export interface Sight {
 /** Reads the store. @throws StoreUnavailable when the browser does not give us the data */
 export async function sightOf(store: Store, world: World, now: Instant): Promise<Sight> {
   const [from, before] = [instant(Math.max(0, now - LOOK_BACK)), instant(now + LOOK_AHEAD)];
-  const [kept, plan, recorded, near, inDoubt] = await Promise.all([
+  const [kept, plan, recorded, near, inDoubt, standing] = await Promise.all([
     store.setup(),
     store.plan(),
     store.shownAlerts(),
     store.lotsByClose({ from, before }),
     store.lotsInDoubt(from, before),
+    store.team(),
   ]);
   const lots = [...new Map([...near, ...inDoubt].map((lot) => [lot.id, lot])).values()];
   const setup = wholeSetup(kept, world.zone());
   const planned = plannedBids(plan?.plan);
+  const team = teamWatch(standing, now);
   const clock = await seeClock(store, world, recorded, now);
   return {
     ...clock,
     ...(clock.lastSeen !== null && now - clock.lastSeen > AWAY && { awaySince: clock.lastSeen }),
     spoken: [...new Set([...recorded].flatMap(([key, at]) => (at > now - HOUR && clock.shown.has(key) ? [at] : [])))],
-    lots: alertLots(lots, standingsUnder(setup, planned), clock.corrections),
+    lots: alertLots(lots, standingsUnder(setup, planned), clock.corrections, team?.me),
+    team,
     deadlines: await deadlinesOf({ store, setup, now }, world.report),
     setup,
-    people: peopleToHandTo(lots, setup.rush),
-    signature: JSON.stringify([setup, plan?.plan.bids, lots.map(({ id, changedAt }) => [id, changedAt])]),
+    people: peopleToHandTo(lots, setup.rush, team),
+    signature: JSON.stringify([setup, team, plan?.plan.bids, lots.map(({ id, changedAt }) => [id, changedAt])]),
   };
 }
 
 /** What is due, and when to look again. */
 export function planOf(sight: Sight, now: Instant): AlertPlan {
-  const { lots, deadlines, setup, people, shown, again, corrections, spoken, awaySince } = sight;
+  const { lots, deadlines, setup, people, team, shown, again, corrections, spoken, awaySince } = sight;
   const plan = planAlerts({
     lots,
     deadlines,
@@ -83,6 +90,7 @@ export function planOf(sight: Sight, now: Instant): AlertPlan {
     calendar: rushCalendar(setup.rush, setup.store.zone, setup.alerts.nearMinutes),
     zone: setup.store.zone,
     people,
+    team,
     shownKeys: shown,
     awaySince,
     now,

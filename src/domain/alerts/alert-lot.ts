@@ -28,6 +28,10 @@ export interface AlertLot {
   readonly done?: boolean | undefined;
   /** Who watches it instead. */
   readonly handedTo?: string | undefined;
+  /** He said himself that he has it. */
+  readonly taken?: boolean | undefined;
+  /** Who uses this computer has it, where several are in a team. */
+  readonly mine?: boolean | undefined;
   readonly putOffUntil?: Instant | undefined;
   /** When it was put off. */
   readonly putOffAt?: Instant | undefined;

@@ -8,6 +8,8 @@ export type Offer =
   /** `from` is the close that was shown: pressed twice, time is added once. */
   | { readonly do: 'extended'; readonly minutes: number; readonly from: Instant }
   | { readonly do: 'hand-over'; readonly to: string }
+  /** Who uses this computer has it, and says so to the team. */
+  | { readonly do: 'have-it'; readonly as: string }
   | { readonly do: 'done' }
   | { readonly do: 'lost' }
   /** The user placed a proxy of this amount, or raised or cut his own to it. */
@@ -22,6 +24,8 @@ export function offerWords(offer: Offer): string {
       return `Extended by ${offer.minutes} min`;
     case 'hand-over':
       return `Hand over to ${offer.to}`;
+    case 'have-it':
+      return 'I have it';
     case 'done':
       return 'No more reminders';
     case 'lost':
@@ -42,6 +46,8 @@ export function offerCode(offer: Offer): string {
       return `${offer.do}:${offer.minutes}:${offer.from}`;
     case 'hand-over':
       return `${offer.do}:${encodeURIComponent(offer.to)}`;
+    case 'have-it':
+      return `${offer.do}:${encodeURIComponent(offer.as)}`;
     case 'bid':
       return `${offer.do}:${offer.verb}:${offer.cents}`;
     case 'done':
@@ -65,6 +71,10 @@ export function readOfferCode(code: string): Offer | null {
     case 'hand-over': {
       const to = decoded(rest);
       return to === null || to === '' ? null : { do: what, to };
+    }
+    case 'have-it': {
+      const as = decoded(rest);
+      return as === null || as === '' ? null : { do: what, as };
     }
     case 'bid': {
       const amount = positiveCentsSchema.safeParse(Number(more));

@@ -17,6 +17,7 @@ import { type DueCall, type Saying, sayBare, sayOne } from './say-lots.ts';
 import { awayKey, sayMeanwhile } from './say-meanwhile.ts';
 import { sayRoundUp } from './say-round-up.ts';
 import { sayClosed, sayPressing, saySoon } from './say-several.ts';
+import { isCalledElsewhere, type OnDuty, type TeamWatch } from './team-watch.ts';
 
 export interface PlanInput {
   readonly lots: readonly AlertLot[];
@@ -28,6 +29,8 @@ export interface PlanInput {
   readonly zone: Zone;
   /** To whom lots were handed over before, the last one first. */
   readonly people: readonly string[];
+  /** The team, while this computer is in step with it: then some calls are another's. */
+  readonly team?: TeamWatch | undefined;
   readonly shownKeys: { has(key: string): boolean };
   /** Since when nobody looked, where that was long: the browser was closed, or the computer asleep. */
   readonly awaySince?: Instant | undefined;
@@ -42,8 +45,8 @@ export interface PlanInput {
  * its step and its close.
  */
 export function planAlerts(input: PlanInput): AlertPlan {
-  const { lots, rules, calendar, zone, people, shownKeys, now } = input;
-  const saying: Saying = { zone, now, people, onDuty: onDutyAt(calendar, now) };
+  const { lots, rules, calendar, zone, people, shownKeys, team, now } = input;
+  const saying: Saying = { zone, now, people, me: team?.me, onDuty: onDutyAt(calendar, now).who };
   const { due, next: nextCall, failed } = dueCalls(input);
   // The calls of the lots come first: neither a deadline nor a list of them may take any away.
   const deadlines = attempt(() => planDeadlines(input.deadlines, shownKeys, now));
@@ -89,11 +92,12 @@ function closedMeanwhile({ lots, awaySince, shownKeys }: PlanInput, due: readonl
   return closed.length > 0 && alert.ok ? [alert.value] : [];
 }
 
-/** Who gets the reminders now; absent outside busy hours, and where the setup names nobody at all. */
-function onDutyAt(calendar: RushCalendar, now: Instant): string | undefined {
+/** Who gets the reminders now; nobody is named outside busy hours, and where the setup names nobody at all. */
+function onDutyAt(calendar: RushCalendar, now: Instant): OnDuty {
   const standing = attempt(() => calendar.of(now));
   const band = standing.ok && standing.value.kind === 'in' ? standing.value.band : undefined;
-  return band === undefined || band.duty.length === 0 ? undefined : (dutyAt(band.duty, now)?.who ?? 'The store');
+  if (band === undefined) return { busy: false };
+  return { busy: true, ...(band.duty.length > 0 && { who: dutyAt(band.duty, now)?.who ?? 'The store' }) };
 }
 
 interface DueCalls {
@@ -102,7 +106,8 @@ interface DueCalls {
   readonly failed: readonly CantWorkOut[];
 }
 
-function dueCalls({ lots, rules, calendar, shownKeys, now }: PlanInput): DueCalls {
+function dueCalls({ lots, rules, calendar, shownKeys, team, now }: PlanInput): DueCalls {
+  const duty = onDutyAt(calendar, now);
   const due: DueCall[] = [];
   const ahead: LotCall[] = [];
   let later = Number.POSITIVE_INFINITY;
@@ -118,16 +123,21 @@ function dueCalls({ lots, rules, calendar, shownKeys, now }: PlanInput): DueCall
     const calls = callsOfLot(lot, rules, calendar);
     const ready = calls.filter(({ dueAt }) => dueAt <= now);
     const coming = calls.filter((call) => call.dueAt > now && !shownKeys.has(call.key));
-    ahead.push(...coming);
+    // What is another's is not named along; who has it by then is looked at again.
+    if (isCalledElsewhere({ lot, last: false }, team, duty, now))
+      later = Math.min(later, ...coming.map((call) => call.dueAt));
+    else ahead.push(...coming);
     // Of two readings of one close, the last call of the one weighs more than the first of the other.
     const pressing = ready.findLast((call) => call.last && call.close > now && !shownKeys.has(call.key));
     const last = news ?? pressing ?? ready.at(-1);
     if (last === undefined || shownKeys.has(last.key)) return;
     const before = ready.filter((call) => call !== last);
     const reminders = before.filter(({ step }) => step !== 'after');
+    const isLast = last.last || (news !== null && lot.bid.news?.calm !== true && !coming.some((call) => call.last));
+    if (isCalledElsewhere({ lot, last: isLast }, team, duty, now)) return;
     due.push({
       ...last,
-      last: last.last || (news !== null && lot.bid.news?.calm !== true && !coming.some((call) => call.last)),
+      last: isLast,
       passed: before.filter(({ key }) => !shownKeys.has(key)).map(({ key }) => key),
       // A lot that was to get none was not missed.
       told: (last.step === 'after' && reminders.length === 0) || reminders.some(({ key }) => shownKeys.has(key)),

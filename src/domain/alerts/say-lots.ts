@@ -24,6 +24,8 @@ export interface Saying {
   readonly now: number;
   /** To whom lots were handed over before, the last one first; offered on the notice. */
   readonly people: readonly string[];
+  /** Who uses this computer, where several are in a team. */
+  readonly me?: string | undefined;
   /** Whose reminders these are by the plan of duty. */
   readonly onDuty?: string | undefined;
 }

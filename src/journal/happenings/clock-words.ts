@@ -6,7 +6,8 @@ import type { WordsFor } from './row.ts';
 export const CLOCK_WORDS: WordsFor<typeof CLOCK> = {
   'calls-put-off': () => 'Reminder put off',
   'calls-done': () => 'No more reminders for that close',
-  'handed-over': ({ to }) => (to === null ? 'No longer handed over' : `Handed over to ${to}`),
+  'handed-over': ({ to, taken }) =>
+    to === null ? 'No longer handed over' : taken === true ? `${to}: I have it` : `Handed over to ${to}`,
   'close-extended': ({ minutes }) => `Extended by ${minutes} min`,
   'lot-alerts-changed': ({ leadMinutes }) =>
     leadMinutes === null

@@ -30,14 +30,14 @@ export const CLOCK = [
       pack: 'everything',
     },
   ),
-  /** Somebody else watches it from here on; null takes it back. */
+  /** Somebody else watches it from here on; null takes it back. `taken`: who is named says so himself. */
   aboutLot(
     'handed-over',
-    { to: z.nullable(z.string().check(z.minLength(1), z.maxLength(80))) },
+    { to: z.nullable(z.string().check(z.minLength(1), z.maxLength(80))), taken: z.optional(z.literal(true)) },
     {
-      fold({ clock = {} }, { to }, { notedAt }) {
+      fold({ clock = {} }, { to, taken }, { notedAt }) {
         const { handedTo: _, ...rest } = clock;
-        return { clock: to === null ? rest : { ...rest, handedTo: { to, at: notedAt } } };
+        return { clock: to === null ? rest : { ...rest, handedTo: { to, at: notedAt, ...(taken && { taken }) } } };
       },
       undo: 'in history',
       pack: 'everything',

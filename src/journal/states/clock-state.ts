@@ -9,7 +9,8 @@ export interface ClockState {
   readonly moved?: { readonly from: Instant; readonly at: Instant };
   /** No more calls for the close at this moment. */
   readonly doneFor?: Instant;
-  readonly handedTo?: { readonly to: string; readonly at: Instant };
+  /** `taken`: he said himself that he has it. */
+  readonly handedTo?: { readonly to: string; readonly at: Instant; readonly taken?: true };
   /** What the sale added so far; it is about the close `to`, and means nothing once another close is known. */
   readonly extended?: { readonly to: Instant; readonly minutes: number; readonly at: Instant };
   readonly leadMinutes?: readonly number[];

@@ -7,6 +7,7 @@ import { type ClockCorrection, putRight } from '../../domain/time/clock-correcti
 import { type CloseTime, isOpenQuestion } from '../../domain/time/close-time.ts';
 import { hasBid } from '../../folds/bid-given.ts';
 import type { LotState } from '../../folds/lot-state.ts';
+import type { ClockState } from '../../journal/states/clock-state.ts';
 import { bidOffer } from './act-offers.ts';
 import { newsOfBid } from './bid-news.ts';
 import { stopOfStanding } from './bids.ts';
@@ -18,18 +19,21 @@ export function alertLots(
   lots: readonly LotState[],
   works: LotWorks,
   corrections: readonly ClockCorrection[] = [],
+  me?: string,
 ): AlertLot[] {
-  return lots.flatMap((lot) => alertLot(lot, works, corrections) ?? []);
+  return lots.flatMap((lot) => alertLot(lot, works, corrections, me) ?? []);
 }
 
 /**
  * One lot in the words of an alert, which are worked out only when somebody reads them.
  * @param corrections when clocks were put back, so that what a wrong one put down counts by the right time
+ * @param me who uses this computer, where several are in a team: what he has is not in another's hands
  */
 export function alertLot(
   lot: LotState,
   works: LotWorks,
   corrections: readonly ClockCorrection[] = [],
+  me?: string,
 ): AlertLot | null {
   const { facts, clock, sale, dropped } = lot;
   const close = facts.close?.instant;
@@ -49,7 +53,7 @@ export function alertLot(
       return [venueName ?? venueId, lotNumber && `lot ${lotNumber}`].filter(Boolean).join(', ') || undefined;
     },
     bid: alertBid(lot, works),
-    handedTo: clock?.handedTo?.to,
+    ...(clock?.handedTo !== undefined && heldBy(clock.handedTo, me)),
     // A bid that waits for the seller is a result for the clock: nothing is left to call for.
     ended: sale?.result !== undefined,
     since: putRight(lot.addedAt, corrections),
@@ -61,6 +65,9 @@ export function alertLot(
     ownLeads: clock?.leadMinutes,
   };
 }
+
+const heldBy = ({ to, taken }: NonNullable<ClockState['handedTo']>, me: string | undefined) =>
+  me !== undefined && to.toLowerCase() === me.toLowerCase() ? { mine: true } : { handedTo: to, taken };
 
 /** Until somebody chooses, every reading gets its calls. */
 const doubtOf = (close: CloseTime): Pick<AlertLot, 'otherCloses' | 'saleZone'> =>
