@@ -7,7 +7,7 @@ import { examinePlace } from './pointing/examine-place.ts';
 import { pointAt } from './pointing/point-at.ts';
 import { type ReadContext, readContextSchema } from './read-context.ts';
 import { type PageReading, readPageWithTies } from './read-page.ts';
-import { tiedFields, withoutLeftovers } from './watch/leftovers.ts';
+import { namedAnother, tiedFields, withoutLeftovers } from './watch/leftovers.ts';
 import { PageWatch } from './watch/page-watch.ts';
 import { sayTheSame } from './watch/say-the-same.ts';
 import { untilFound } from './watch/until-found.ts';
@@ -77,9 +77,10 @@ export function pageReader(
     return { draft: rest === 'quiet' ? draft : withNote(draft, STILL_CHANGING), ties, from };
   };
   const read = ({ draft, ties }: PageReading): DraftLots => {
-    const moved = watch.movedOn();
-    if (draft.kind !== 'one' || moved === 'no') return draft;
-    return withoutLeftovers(draft, tiedFields(draft, ties(), watch, dom)[0] ?? [], moved);
+    if (draft.kind !== 'one') return draft;
+    const found = ties();
+    const moved = watch.movedOn() === 'no' && namedAnother(draft, found, watch, dom) ? 'seen' : watch.movedOn();
+    return moved === 'no' ? draft : withoutLeftovers(draft, tiedFields(draft, found, watch, dom)[0] ?? [], moved);
   };
   const withTied = (draft: DraftLots, ties: TiesFound): DraftLots => {
     const tied = tiedFields(draft, ties, watch, dom);

@@ -13,7 +13,7 @@ const CONTEXT = { storeZone: zone('America/Boise') };
 function openPage({ loadedAgo = 0 } = {}) {
   const { window } = new JSDOM(
     `<body><h1>2021 Larkspur Hauler 250</h1><dl><dt>VIN</dt><dd id="vin">${FIRST}</dd>
-    <dt>Current bid</dt><dd id="bid">$18,400</dd><dt>Closes</dt><dd id="end">Sat, Nov 28, 2026, 2:05 PM MST</dd></dl></body>`,
+    <dt>Lot</dt><dd id="lot">101</dd><dt>Current bid</dt><dd id="bid">$18,400</dd><dt>Closes</dt><dd id="end">Sat, Nov 28, 2026, 2:05 PM MST</dd></dl></body>`,
     { url: 'https://sale.example/lot/1' },
   );
   const { document } = window;
@@ -79,6 +79,18 @@ describe('a page that goes from one lot to another without being loaded', () => 
     page.clock.setTimeout(() => page.write('bid', '$9,000'), 60_000);
     const steady = await page.read('readSteadily');
     expect(steady.lots[0]?.fields.vin?.readings[0]?.value).toBe(SECOND);
+    expect(steady.lots[0]?.tied).toEqual([]);
+    const byHand = await page.read('read');
+    expect(price(byHand)).toMatchObject({ value: 1_840_000, sure: 'doubtful' });
+    expect(byHand.notes.map(({ reason }) => reason)).toContain('moved-on');
+  });
+
+  test('ties nothing to a VIN that stood still where another lot number was written over the first', async () => {
+    const page = openPage();
+    page.inject();
+    page.write('lot', '102');
+    const steady = await page.read('readSteadily');
+    expect(steady.lots[0]?.fields.vin?.readings[0]?.value).toBe(FIRST);
     expect(steady.lots[0]?.tied).toEqual([]);
     const byHand = await page.read('read');
     expect(price(byHand)).toMatchObject({ value: 1_840_000, sure: 'doubtful' });

@@ -25,11 +25,14 @@ export interface VisitSums {
   readonly wrong: string[];
 }
 
-/** @param count how many visits; each is the same every time, by its number */
-export async function unattendedVisits(count: number): Promise<VisitSums> {
+/**
+ * @param count how many visits; each is the same every time, by its number
+ * @param first the number of the first of them
+ */
+export async function unattendedVisits(count: number, first = 1): Promise<VisitSums> {
   const sums: VisitSums = { readings: 0, written: 0, asked: 0, wrong: [] };
   let page = windowWithoutStyles();
-  for (let number = 1; number <= count; number++) {
+  for (let number = first; number < first + count; number++) {
     if (number % VISITS_A_WINDOW === 0) page = windowWithoutStyles();
     await oneVisit(number, page, sums);
   }

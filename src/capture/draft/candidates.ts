@@ -66,6 +66,23 @@ export class Candidates {
     this.lists[name] = lower as never;
   }
 
+  /** Leaves of those readings of a field that `is` picks, by value and place, at most so much of their score. */
+  doubtWhere<Name extends DraftFieldName>(
+    name: Name,
+    most: number,
+    is: (value: FieldValue<Name>, node: PageNode | undefined) => boolean,
+  ): void {
+    const lower = this.of(name).map((reading) => {
+      const node = this.nodes.get(reading);
+      if (reading.score <= most || !is(reading.value, node)) return reading;
+      const less = { ...reading, score: most };
+      if (node !== undefined) this.nodes.set(less, node);
+      return less;
+    });
+    // Only the scores are others.
+    if (lower.length > 0) this.lists[name] = lower as never;
+  }
+
   drop(name: DraftFieldName): void {
     delete this.lists[name];
   }

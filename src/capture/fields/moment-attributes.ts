@@ -1,7 +1,7 @@
 import type { CloseTime } from '../../domain/time/close-time.ts';
 import { instantSchema } from '../../domain/time/instant.ts';
-import { SECOND } from '../../domain/time/units.ts';
-import { attributeOf, elementsWithin, type PageElement, type PageNode } from '../dom/page-tree.ts';
+import { HOUR, SECOND } from '../../domain/time/units.ts';
+import { attributeOf, elementsWithin, isWithin, type PageElement, type PageNode } from '../dom/page-tree.ts';
 import type { Candidates } from '../draft/candidates.ts';
 import { weighWords } from '../roles/role-words.ts';
 import { TIME_LABELS } from '../roles/time-roles.ts';
@@ -50,6 +50,7 @@ export function readMomentAttributes(
       }
     }
   }
+  for (const { close, node } of times) preferExact(close, node, into);
   const later = times.filter(({ close }) => close.instant > clock.now);
   for (const { close, text, node, named } of times) {
     const score = named
@@ -61,6 +62,22 @@ export function readMomentAttributes(
         : 0.3;
     addClose(close, { text, from: 'page-text', score }, node, besides, into);
   }
+}
+
+/** Hours between the store's zone and one from Newfoundland to Hawaii. */
+const MOST_APART = 6;
+
+/**
+ * A time of day without a zone, beside the same moment to the machine: what the sale's own clock shows. It was read in the
+ * store's zone for want of another, and where the two differ by whole hours as American zones do, the exact one holds.
+ */
+function preferExact(exact: CloseTime, element: PageElement, into: Candidates): void {
+  into.doubtWhere('close', 0.25, (close, node) => {
+    if (node === undefined || close.how.startsWith('stated') || close.instant === exact.instant) return false;
+    const beside = (node.kind === 'element' && isWithin(element, node)) || isWithin(node, element);
+    const hours = (exact.instant - close.instant) / HOUR;
+    return beside && Number.isInteger(hours * 2) && Math.abs(hours) < MOST_APART;
+  });
 }
 
 /** Whether the words beside a `time` element say that the lot closes then. */

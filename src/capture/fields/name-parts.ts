@@ -44,7 +44,10 @@ function withoutWhen(part: string): string {
     text = `${text.slice(0, start)} ${text.slice(end)}`;
   }
   const bare = text.replace(/\s+/g, ' ').replace(/^[\s,;:–—-]+|[\s,;:(–—-]+$/g, '');
-  return /^(?:sale|auction|event|run|block)$/i.test(bare) ? part : bare;
+  // A date before the words of a sale is a part of its name.
+  const isDated =
+    bare !== part && part.endsWith(bare) && /^(?:\p{Lu}\p{L}+ ){0,2}(?:sale|auction|event)s?$/iu.test(bare);
+  return isDated || /^(?:sale|auction|event|run|block)$/i.test(bare) ? part : bare;
 }
 
 export function tidyName(value: string): string | null {

@@ -56,13 +56,17 @@ export const isNavigation = (element: PageElement): boolean =>
     (up) => up.tag === 'nav' || (isFurniture(up) && up.tag !== 'footer' && attributeOf(up, 'role') !== 'banner'),
   );
 
-/** The trail from the front page to this one: it leads through the sale. */
-export const isCrumbs = (element: PageElement): boolean =>
+/** The trail from the front page to this one: it leads through the sale. Called so, or links with marks between from the start. */
+export const isCrumbs = (element: PageElement, text: string): boolean =>
+  FROM_THE_START.test(text) ||
   [element, ...ancestorsOf(element)].some((up) =>
     /\b(?:bread-?crumbs?|crumbs?|trail|fil(?:-d-?ariane)?|ruta|migas)\b/i.test(
       `${namesOf(up)} ${attributeOf(up, 'aria-label')}`,
     ),
   );
+
+const FROM_THE_START =
+  /^(?:home|start|main|all sales|sales|auctions|events|catalog(?:ue)?|calendar|accueil|ventes|encans|inicio|subastas|eventos|startseite|auktionen) ?[/›»>→\\] ?\S/i;
 
 /** An element that is called so, or the link to the site's own front page at its head. */
 export function isBrand(element: PageElement): boolean {

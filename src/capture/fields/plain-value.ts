@@ -1,7 +1,7 @@
 import { meaningOf } from '../roles/label-list.ts';
 
 const NOTHING =
-  /^(?:n\/?a|none listed|not (?:available|listed|specified|provided|stated|given|known)|unknown|see (?:below|above|notes|photos|report)|tbd|tba|ask|call|[-–—.…?*]+|select.*|choose.*|loading\.*|private|hidden)$/i;
+  /^(?:n\/?a|none listed|not (?:available|listed|specified|provided|stated|given|known)|unknown|see (?:below|above|notes|photos|report)|tbd|tba|ask|call|[-–—.…?*]+|(?:select|choose)(?: (?:one|an?|the|your|all|from)\b.*|[-.… ]*)|loading\.*|private|hidden)$/i;
 
 /** Whether words can be the value of a label: not the middle of a sentence, not a button, not a label of their own. */
 export function isPlainValue(value: string, longest: number): boolean {

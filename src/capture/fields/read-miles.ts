@@ -13,6 +13,8 @@ const ABOUT =
 /** Distances and promises that are not this car's odometer. */
 const NOT_ODOMETER =
   /\b(?:away|within|radius|from (?:you|your|here|the)|warranty|servic\w*|interval|due|transport\w*|ship\w*|deliver\w*|haul(?:ing|ed|age)?\b|tow\w*|a mile|per mile|mpg|range|charge|drive home|pick-?up|tires?|brakes?|replaced|ago|since|rebuilt (?:engine|motor|trans\w*)|new (?:motor|engine)|engine (?:at|with)|last|each|every|next|at \d|stolen|under \d|filter|search|sort|max\w*|min\w*|sister|was told|similar|belts?|oil|in \d{4})\b/i;
+/** Labels of an odometer that is not this car's. */
+const OF_ANOTHER = /\b(?:donor|swap(?:ped)?|sister|other|replaced|previous)\b/i;
 const LEAST = 100;
 
 /** The odometer in whole miles, from its label, from a figure with a unit, or from the one figure that can be nothing else. */
@@ -22,7 +24,13 @@ export const readMiles: FieldReader = (source, into) => {
   for (const pair of source.pairs) {
     const { fact, money } = labelRoles(pair.label);
     const weight = Math.max(fact.get('miles') ?? 0, fact.get('kilometers') ?? 0);
-    if (weight === 0 || (money.size > 0 && weight < 1) || (fact.get('other') ?? 0) > weight) continue;
+    if (
+      OF_ANOTHER.test(pair.label) ||
+      weight === 0 ||
+      (money.size > 0 && weight < 1) ||
+      (fact.get('other') ?? 0) > weight
+    )
+      continue;
     if (NOT_ACTUAL.test(`${pair.value} ${pair.after}`)) unknown = true;
     const read = labeled(pair, source, { metric, km: (fact.get('kilometers') ?? 0) >= weight });
     if (read === null || read.miles <= 0) continue;

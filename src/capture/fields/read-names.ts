@@ -97,13 +97,20 @@ function readLabelled(pair: Pair, { thisYear, makes }: LotSource, into: Candidat
     if (said(field) === 0 || (fact.get('other') ?? 0) > said(field) || pair.prose) continue;
     if (
       (field === 'model' && said('year') > 0) ||
-      !isPlainValue(value, 60) ||
+      !(isPlainValue(value, 60) || (field === 'trim' && isWordInCell(pair, value))) ||
       /^\d+ (?:results?|vehicles?)/i.test(value)
     )
       continue;
     into.add(field, { value, from: pair.from, text, score: 0.96 * said(field) }, pair.node);
   }
 }
+
+/** A word that is a label elsewhere, as `Town`, in a cell of its own behind one. */
+const isWordInCell = ({ how, node }: Pair, value: string): boolean =>
+  (how === 'cell' || how === 'head') &&
+  node?.kind === 'element' &&
+  /^(?:dd|td)$/.test(node.tag) &&
+  /^\p{Lu}\p{Ll}+$/u.test(value);
 
 /** Whether the likeliest VIN read so far can be of that model year; yes where none is read. */
 function yearFitsVin(year: number, thisYear: number, into: Candidates): boolean {

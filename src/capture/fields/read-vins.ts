@@ -16,7 +16,8 @@ export const readVins: FieldReader = ({ pairs, lines }, into) => {
     if (weight === 0) continue;
     const vin = labeledVin(pair.value);
     if (vin !== null) {
-      const score = checkDigitMatches(vin) ? (pair.prose ? 0.8 : 0.97) : 0.45;
+      const own = ANOTHERS.test(pair.label) ? 0.3 : pair.prose ? 0.8 : 0.97;
+      const score = checkDigitMatches(vin) ? own : Math.min(own, 0.45);
       into.add('vin', { value: vin, from: pair.from, text: pairText(pair), score }, pair.node);
     }
     const foreign = lookAlikePositions(pair.value);

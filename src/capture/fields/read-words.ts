@@ -83,7 +83,8 @@ function wordsOf(
     .trim();
   if (!isPlainValue(plain, MOST_WORDS[field])) return null;
   if (field === 'title') {
-    const statement = isTitleStatement(plain) || /status|brand|type|document|history|info/i.test(pair.label);
+    const statement =
+      isTitleStatement(plain) || FEW_WORDS.test(plain) || /status|brand|type|document|history|info/i.test(pair.label);
     // Choices to tick, or something that is meant for a program: shown, but not to be relied on.
     const odd = /[<>{}]|^[^/:]{2,20} ?\/ ?[^/:]{2,20}:/.test(plain);
     return statement && !/\b(?:19|20)\d\d [A-Z]/.test(plain) ? { value: plain, score: odd ? 0.4 : 0.95 } : null;
@@ -99,6 +100,9 @@ function wordsOf(
     return null;
   return { value: plain, score: /on request|withheld|undisclosed|private|confidential/i.test(plain) ? 0.4 : 0.93 };
 }
+
+/** A word or three, of which only the first is written large: a state of papers in any language, and no headline. */
+const FEW_WORDS = /^\p{Lu}?\p{Ll}+(?: \p{Ll}+){0,2}$/u;
 
 /** The first of several sentences; what follows is about something else. */
 const sentence = (value: string): string => value.split(/(?<=[\p{Ll})]{2})\.\s+(?=\p{Lu})/u, 1)[0] ?? value;
@@ -152,7 +156,11 @@ function readInLine(text: string, factor: number, card: boolean, put: Put): void
   const drive = driveIn(text);
   if (drive !== null && text.length < 400) put('drive', drive, 0.74 * factor);
   if (ADDRESS.test(text)) return;
-  for (const { place, start } of placesIn(text).slice(0, 4)) {
+  for (const { place: said, start: from } of placesIn(text).slice(0, 4)) {
+    // `Location Chalk Fork, KS`: the label is no part of the town.
+    const label = /^\p{L}+ (?=\p{Lu})/u.exec(said)?.[0] ?? '';
+    const named = label.length > 3 && labelRoles(label.trim()).fact.has('location');
+    const [place, start] = named ? [said.slice(label.length), from + label.length] : [said, from];
     const before = clauseBefore(text.slice(0, start));
     const alone = start === 0 || /[·•|–—/-]\s*$/.test(text.slice(Math.max(0, start - 3), start));
     // Alone in a line it may as well be where the sale is.
@@ -163,7 +171,7 @@ function readInLine(text: string, factor: number, card: boolean, put: Put): void
 
 const DISTANCE = /\d ?(?:mi|miles|km)\b/i;
 const HERE =
-  /\b(?:at|in|is at|is in|sits(?: in| at)?|parked(?: in| at)?|located(?: in| at)?|stands(?: in| at)?|kept(?: in| at)?|from|seen (?:at|in)|units in|pier in|location:?)(?: the| our| its| their)?$/i;
+  /\b(?:at|in|is at|is in|sits(?: in| at)?|parked(?: in| at)?|located(?: in| at)?|stands(?: in| at)?|kept(?: in| at)?|from|seen (?:at|in)|units in|pier in|location:?|lieu|yard|emplacement|ubicación)(?: the| our| its| their)?$/i;
 /** Lines with the sale's own address, telephone or rights. */
 const ADDRESS =
   /©|\(c\) \d|\b(?:since \d{4}|est\.? \d{4}|p\.?o\.? box|suite \d|street|avenue|blvd|phone|tel|office|haul|ship|transport|truck to|licensed|dealers only|trade only|dealer trade)\b|\d{3}[-.]\d{3}[-.]\d{4}|\d{3}-\d{4}\b/i;

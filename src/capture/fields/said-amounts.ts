@@ -1,6 +1,7 @@
 import type { DecimalMark } from '../../domain/money/written-number.ts';
 import type { PageNode } from '../dom/page-tree.ts';
 import type { ReadFrom } from '../draft/draft-lot.ts';
+import { meaningOf } from '../roles/label-list.ts';
 import { isTalk, labelRoles } from '../roles/label-roles.ts';
 import { MONEY_AFTER, MONEY_LABELS, type MoneyRole } from '../roles/money-roles.ts';
 import { type RoleWeights, strongestRole, weighWords } from '../roles/role-words.ts';
@@ -104,7 +105,9 @@ function rolesAround(
       .slice(token.end, until)
       .replace(/^[\s,]+/, '')
       .slice(0, 40);
-    const [left, right] = [weighWords(before, MONEY_LABELS), weighWords(after, MONEY_AFTER)];
+    const named = labelAtEnd(before);
+    const left = named.size > 0 ? named : weighWords(before, MONEY_LABELS);
+    const right = weighWords(after, MONEY_AFTER);
     // The label names the first amount behind it; the others stand for themselves.
     const roles = left.size > 0 ? left : at === 0 ? label : new Map<MoneyRole, number>();
     const all = new Map(roles);
@@ -116,6 +119,18 @@ function rolesAround(
     const best = strongestRole(all);
     return { token, role: best?.role ?? null, weight: (best?.weight ?? 0) * how };
   });
+}
+
+const NO_ROLES: RoleWeights<MoneyRole> = new Map();
+
+/** The known label of several words that a text ends in: `… 11:50 AM ET TO STAY IN`. */
+function labelAtEnd(before: string): RoleWeights<MoneyRole> {
+  const words = before.split(' ');
+  for (let count = Math.min(5, words.length); count >= 2; count--) {
+    const label = words.slice(-count).join(' ');
+    if (meaningOf(label) !== undefined) return labelRoles(label).money;
+  }
+  return NO_ROLES;
 }
 
 const aroundOf = (text: string, { start, end }: MoneyToken): string =>

@@ -30,7 +30,8 @@ export function couldBeName(given: string): boolean {
   // A name is written large; a sentence is not.
   if (
     words.filter((word) => /^\p{Lu}|^\d/u.test(word)).length < words.length * 0.6 &&
-    !/sale|auction|vente|encan|clear/i.test(text)
+    !/sale|auction|vente|encan|clear/i.test(text) &&
+    !/^\p{Lu}\p{L}+ d[ue]l? \p{Ll}+$/iu.test(text)
   )
     return false;
   return !text

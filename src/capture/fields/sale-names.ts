@@ -63,14 +63,15 @@ export function saleNames(sources: SaleNameSources): SaleNames {
       text,
       venue: 0,
       sale: 0,
-      markup: kind === 'markup',
+      markup: kind === 'markup' || kind === 'event',
       kinds: new Set<string>(),
     };
     if (!told.kinds.has(kind)) {
       told.venue += venue;
       told.sale += sale;
       told.kinds.add(kind);
-      if (kind !== 'markup' && told.markup) Object.assign(told, { value: tidy, text, markup: false });
+      if (kind !== 'markup' && kind !== 'event' && told.markup)
+        Object.assign(told, { value: tidy, text, markup: false });
     }
     all.set(key, told);
   };
@@ -79,7 +80,7 @@ export function saleNames(sources: SaleNameSources): SaleNames {
     if (value !== undefined) tell(value, 'markup', 0.62, 0, `${name}: ${value}`);
   }
   for (const value of sources.organizations) tell(value, 'markup', 0.55, 0, `organization: ${value}`);
-  for (const value of sources.events) tell(value, 'markup', 0, 0.62, `event: ${value}`);
+  for (const value of sources.events) tell(value, 'event', 0, 0.62, `event: ${value}`);
   titleParts(sources.title).forEach((part, at, parts) => {
     const last = at === parts.length - 1;
     tell(part, 'title', last ? 0.22 : 0, last ? 0 : 0.26, sources.title);
@@ -92,7 +93,7 @@ export function saleNames(sources: SaleNameSources): SaleNames {
 
 /** Words by which sales are named, or a sentence or markup that says so; a place on the page alone is too little. */
 const isSaleLike = ({ value, markup, kinds }: Told): boolean =>
-  SALE_WORDS.test(value) || CALENDAR_WORDS.test(value) || markup || kinds.has('in');
+  SALE_WORDS.test(value) || CALENDAR_WORDS.test(value) || markup || kinds.has('in') || kinds.has('event');
 
 type Tell = (value: string, kind: string, venue: number, sale: number, text: string) => void;
 
@@ -150,8 +151,8 @@ const UNNAMED = 0.88;
 const TOP = 12;
 
 function tellLine({ text, element, heading }: Line, place: number, tell: Tell): void {
-  if (isCrumbs(element)) {
-    for (const part of nameParts(text).filter((one) => !LOT.test(one))) tell(part, 'crumb', 0.05, 0.4, text);
+  if (isCrumbs(element, text)) {
+    tellCrumbs(text, tell);
     return;
   }
   if (text.length > 700 || isNavigation(element)) {
@@ -181,6 +182,19 @@ function tellLine({ text, element, heading }: Line, place: number, tell: Tell): 
 /** The second line of a page may name the sale, if words of a sale are in it. */
 const saleAtTop = (part: string, place: number): number =>
   place >= 1 && place < 4 && SALE_WORDS.test(part) ? 0.38 : place < 5 ? 0.2 : 0.12;
+
+/** The trail to a lot: what stands right behind the site's part for its sales is one of them. */
+function tellCrumbs(text: string, tell: Tell): void {
+  const parts = nameParts(text.replace(/ ?([›»>→]) ?/g, ' $1 '));
+  parts.forEach((part, at) => {
+    if (LOT.test(part) || SECTION.test(part)) return;
+    tell(part, SECTION.test(parts[at - 1] ?? '') ? 'in' : 'crumb', 0.05, 0.6, text);
+  });
+}
+
+/** A part of the site, and no sale of its own. */
+const SECTION =
+  /^(?:all |our )?(?:sales|auctions|events|catalogs?|catalogues?|calendar|ventes|encans|subastas|eventos|auktionen)$/i;
 
 const LOT = /^(?:lot|item|run)\b.{0,12}$/i;
 

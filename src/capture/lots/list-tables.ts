@@ -19,15 +19,23 @@ function lotsInRows({ rows }: TableModel, within: Within): readonly LotCard[] {
   const cards: LotCard[] = [];
   let head: TableRow | null = null;
   let last: { roots: PageElement[] } | null = null;
+  const vinColumn = columnOfVins(rows, within);
   /** Rows below that a cell of the lot's first row reaches down into. */
   let held = 0;
+  /** A row of one text with a car's name, which is over the facts of that car. */
+  let over: TableRow | null = null;
   for (const row of rows) {
     if (row.kind === 'head') {
       head = row;
       last = null;
       continue;
     }
-    const marks = within.get(row.element) ?? [];
+    if (isNameAlone(row, within)) {
+      over = row;
+      last = null;
+      continue;
+    }
+    const marks = ownMarks(row, vinColumn, within);
     const several = !isOneLot(marks) && marks.length > 0;
     if (several) return [];
     const full = row.cells.filter((cell) => cell.text !== '').length;
@@ -39,16 +47,56 @@ function lotsInRows({ rows }: TableModel, within: Within): readonly LotCard[] {
     held = Math.max(0, ...row.cells.map((cell) => rowsHeld(cell))) - 1;
     const isLot = marks.length > 0 || (head !== null && namesACar(row, head));
     if (isLot && (full >= 3 || (full === 2 && held > 0))) {
-      const card = { roots: [row.element], marks };
+      const above: TableRow | null = marks.some((mark) => mark.kind === 'name') ? null : over;
+      const card = {
+        roots: above === null ? [row.element] : [above.element, row.element],
+        marks: above === null ? marks : [...(within.get(above.element) ?? []), ...marks],
+      };
       cards.push(card);
       last = card;
+      over = null;
     } else if (last !== null && isAnnounced(row) && marks.length === 0) {
       // What is announced under a row belongs to it.
       last.roots.push(row.element);
     } else last = null;
   }
   if (head === null && !areAlike(cards)) return [];
-  return cards.length >= 2 || (cards.length === 1 && head === null) ? cards : [];
+  if (cards.length >= 2) return cards;
+  // One row is a lot by itself; one among rows of facts is a fact.
+  const full = rows.filter(({ kind, cells }) => kind === 'data' && cells.filter(({ text }) => text !== '').length >= 2);
+  return cards.length === 1 && head === null && full.length === 1 ? cards : [];
+}
+
+function isNameAlone({ element, cells }: TableRow, within: Within): boolean {
+  const full = cells.filter(({ text }) => text !== '');
+  const marks = within.get(element) ?? [];
+  return full.length === 1 && marks.length > 0 && marks.every((mark) => mark.kind === 'name' && !mark.prose);
+}
+
+/** Where a table's rows have their VINs; undefined where no column has one in most rows. */
+function columnOfVins(rows: readonly TableRow[], within: Within): number | undefined {
+  const counts = new Map<number, number>();
+  for (const { kind, cells } of rows) {
+    for (const { at, element } of kind === 'data' ? cells : []) {
+      if (vinsIn(within.get(element)).size === 1) counts.set(at, (counts.get(at) ?? 0) + 1);
+    }
+  }
+  const [best] = [...counts].sort(([, a], [, b]) => b - a);
+  const full = rows.filter(({ kind, cells }) => kind === 'data' && cells.length >= 3).length;
+  return best !== undefined && best[1] >= Math.max(2, full * 0.6) ? best[0] : undefined;
+}
+
+const vinsIn = (marks: readonly LotMark[] = []): ReadonlySet<string> =>
+  new Set(marks.flatMap((mark) => (mark.kind === 'vin' ? [mark.key] : [])));
+
+/** The marks of a row. What a remark in it says of other cars is not among them where the rows' VINs have a column. */
+function ownMarks({ element, cells }: TableRow, vinColumn: number | undefined, within: Within): readonly LotMark[] {
+  const marks = within.get(element) ?? [];
+  const cell = cells.find(({ at }) => at === vinColumn);
+  if (cell === undefined || vinsIn(marks).size < 2 || vinsIn(within.get(cell.element)).size !== 1) return marks;
+  const others = cells.filter((one) => one !== cell && vinsIn(within.get(one.element)).size > 0);
+  const told = new Set(others.flatMap((one) => within.get(one.element) ?? []));
+  return marks.filter((mark) => !told.has(mark));
 }
 
 /** Without heads, one row with a car's name and another with a VIN are two facts of the same lot. */
@@ -84,7 +132,7 @@ function namesACar(row: TableRow, head: TableRow): boolean {
 function lotsInColumns({ rows, columns }: TableModel, within: Within): readonly LotCard[] {
   if (columns < 3) return [];
   const blocks = blocksOf(rows);
-  return blocks.flatMap((block) => {
+  const cards = blocks.flatMap((block) => {
     const byColumn = new Map<number, TableCell[]>();
     for (const row of block) {
       for (const cell of row.cells) if (cell.at > 0) byColumn.set(cell.at, [...(byColumn.get(cell.at) ?? []), cell]);
@@ -95,6 +143,8 @@ function lotsInColumns({ rows, columns }: TableModel, within: Within): readonly 
       return isOneLot(marks) && full >= 3 ? [{ roots: cells.map((cell) => cell.element), marks }] : [];
     });
   });
+  // A single one is a lot whose labels and values take turns in its rows.
+  return cards.length >= 2 ? cards : [];
 }
 
 /** Rows up to the one whose label comes again, or up to a break. */

@@ -36,12 +36,21 @@ export function lotSources(plan: LotPlan, facts: PageFacts): readonly LotSource[
   );
   const covered = new Set<PageElement>();
   const named = new Set<PageElement>();
+  // In a list, what somebody remarks of a lot is the condition at most, and never a figure.
+  const remarks = new Set(
+    plan.kind === 'one'
+      ? []
+      : facts.pairs.flatMap(({ how, label, node }) =>
+          node?.kind === 'element' && (how === 'head' || how === 'cell') && REMARKS.test(label) ? [node] : [],
+        ),
+  );
   for (const pair of facts.pairs) {
     const element = elementOf(pair.node);
+    if ((pair.how === 'colon' || pair.how === 'run-on') && element !== null && isCovered(element, remarks)) continue;
     const lot = lotOf(element);
     if (lot === 'none') shared.pairs.push(pair);
     else if (lot !== 'others') pairs[lot]?.push(pair);
-    if (pair.node?.kind === 'element' && isTalk(pair.label, pair.value)) {
+    if (pair.node?.kind === 'element' && (remarks.has(pair.node) || isTalk(pair.label, pair.value))) {
       covered.add(pair.node);
       named.add(pair.node);
     }
@@ -57,7 +66,7 @@ export function lotSources(plan: LotPlan, facts: PageFacts): readonly LotSource[
   }
   const extent = plan.kind === 'one' ? 'page' : 'card';
   return plan.lots.map((roots, lot): LotSource => {
-    const own = lines[lot] ?? [];
+    const own = (lines[lot] ?? []).filter((line) => remarks.size === 0 || !isCovered(line.element, remarks));
     return {
       lines: own,
       pairs: pairs[lot] ?? [],
@@ -80,6 +89,7 @@ function isSomethingElse({ label }: Pair): boolean {
   return (fact.get('other') ?? 0) > 0.9 || money.size > 0 || time.size > 0;
 }
 
+const REMARKS = /\b(?:remarks?|comments?|notes?|(?:seller|owner) says|remarques?|observaciones|notas|bemerkung\w*)\b/i;
 const NOT_COVERING: ReadonlySet<Pair['how']> = new Set(['colon', 'run-on', 'data']);
 /** A value longer than this holds more than its label names. */
 const MOST_COVERED = 120;

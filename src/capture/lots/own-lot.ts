@@ -5,8 +5,8 @@ import { moneyIn } from '../tokens/money-tokens.ts';
 import type { LotMark } from './lot-marks.ts';
 
 /** Words beside a VIN or a name that say that it is another car. */
-const ANOTHERS =
-  /\b(?:sister|instead|next|previous|prev|up next|similar|also|same seller|just like|like it|sample|example|looks like|last week|yesterday|earlier)\b/i;
+export const ANOTHERS =
+  /\b(?:donor|replaced|swap(?:ped)?|taken from|sister|instead|next|previous|prev|up next|similar|also|same seller|just like|like it|sample|example|looks like|last week|yesterday|earlier)\b/i;
 
 /** The marks by which a page names the one lot that it is about. */
 export interface OwnLot {
@@ -26,6 +26,7 @@ export function ownLot(marks: readonly LotMark[]): OwnLot {
   const weight = (mark: LotMark) =>
     (mark.prose ? -2 : 0) +
     (ANOTHERS.test(around(mark)) ? -3 : 0) +
+    (title !== undefined && isBesideAnother(mark, title, names) ? -2.5 : 0) +
     (title !== undefined && isWithin(mark.element, sectionOf(title)) ? 1 : 0) +
     vins.filter((other) => other.key === mark.key).length * 0.1;
   const vin = vins.toSorted((a, b) => weight(b) - weight(a) || a.element.order - b.element.order)[0];
@@ -42,9 +43,18 @@ export function ownLot(marks: readonly LotMark[]): OwnLot {
   const only = new Set(vins.map((mark) => mark.key)).size === 1;
   const vinKey = vin !== undefined && weight(vin) > (only ? -3 : -2) ? vin.key : '';
   const own = marks.filter((mark) =>
-    mark.kind === 'vin' ? mark.key === vinKey || mark === rival : title === undefined || sameCar(mark.key, title.key),
+    mark.kind === 'vin' ? mark.key === vinKey || mark === rival : title === undefined || isOwnName(mark, title.key),
   );
   return { vin: rival === undefined ? vinKey : '', name: title?.key ?? '', marks: own };
+}
+
+/** Whether the smallest part around a VIN that names a car names only others than the main heading does. */
+function isBesideAnother(vin: LotMark, title: LotMark, names: readonly LotMark[]): boolean {
+  for (const up of [vin.element, ...ancestorsOf(vin.element)]) {
+    const here = names.filter((name) => isWithin(name.element, up));
+    if (here.length > 0) return here.every((name) => name.key !== title.key);
+  }
+  return false;
 }
 
 /** The part of the page that a heading is over. */
@@ -65,6 +75,12 @@ const sameCar = (a: string, b: string): boolean => {
   return one.startsWith(other) || other.startsWith(one);
 };
 
+/** A name with another year in running text or in a link is another car of that model. */
+function isOwnName(mark: LotMark, own: string): boolean {
+  const isLinked = [mark.element, ...mark.element.children].some((one) => one.kind === 'element' && one.tag === 'a');
+  return sameCar(mark.key, own) && (mark.key.slice(0, 4) === own.slice(0, 4) || (!mark.prose && !isLinked));
+}
+
 const MOST_CARD_TEXT = 700;
 
 /**
@@ -82,7 +98,7 @@ export function partsOfOthers(
   }
   const parts = new Set<PageElement>();
   for (const mark of marks) {
-    if (own.marks.includes(mark) || (mark.kind === 'name' && own.name !== '' && sameCar(mark.key, own.name))) continue;
+    if (own.marks.includes(mark) || (mark.kind === 'name' && own.name !== '' && isOwnName(mark, own.name))) continue;
     if (mine.has(mark.element) || [...ancestorsOf(mark.element)].some((up) => skip.has(up) || parts.has(up))) continue;
     let part = mark.element;
     while (

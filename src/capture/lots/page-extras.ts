@@ -62,17 +62,32 @@ function readEnd(values: PageRecord['values'], source: LotSource, into: Candidat
   }
 }
 
-/** The record of the page's own data that is this lot, by the VIN that was read; without one, by its name and the page's address. */
-export function recordOf(facts: PageFacts, source: LotSource, into: Candidates): PageRecord | null {
+/**
+ * The record of the page's own data that is this lot, by the VIN that was read; without one, by its name and its address.
+ * @param link the address of a lot's own page; null where none is known
+ */
+export function recordOf(
+  facts: PageFacts,
+  source: LotSource,
+  link: string | null,
+  into: Candidates,
+): PageRecord | null {
   const vins = new Set(into.of('vin').flatMap((reading) => (reading.score >= 0.5 ? [reading.value] : [])));
   const records = facts.records.filter((one) => vins.has(one.vin));
   const [record] = records;
   if (vins.size === 1 && record !== undefined && records.length === 1) return record;
-  if (vins.size > 0 || source.extent === 'card') return null;
-  const address = decodeURIComponent(facts.pageUrl.replace(/%(?![\dA-Fa-f]{2})/g, '')).toLowerCase();
+  const own = source.extent === 'card' ? link : facts.pageUrl;
+  if (vins.size > 0 || own === null) return null;
+  const address = decodeURIComponent(own.replace(/%(?![\dA-Fa-f]{2})/g, '')).toLowerCase();
   const texts = source.lines.filter(({ prose }) => !prose).map(({ text }) => text.toLowerCase());
   const fits = facts.records.filter(({ values }) => {
-    const name = ['year', 'make', 'model'].map((key) => String(values.get(key)?.value ?? '').toLowerCase());
+    const name = [
+      ['year', 'modelyear', 'yr', 'my'],
+      ['make', 'makename', 'mk'],
+      ['model', 'modelname', 'md'],
+    ].map((keys) =>
+      String(keys.map((key) => values.get(key)?.value).find((value) => value !== undefined) ?? '').toLowerCase(),
+    );
     if (name.some((part) => part === '') || !texts.some((text) => text.startsWith(name.join(' ')))) return false;
     return ['id', 'slug', 'lotno', 'lotnumber', 'unitid', 'lotid'].some((key) => {
       const id = String(values.get(key)?.value ?? '').toLowerCase();

@@ -1,12 +1,12 @@
 import type { PageElement, PageTree } from '../dom/page-tree.ts';
-import { ancestorsOf, attributeOf, commonAncestor, isWithin } from '../dom/page-tree.ts';
+import { ancestorsOf, attributeOf, commonAncestor, isWithin, textOf } from '../dom/page-tree.ts';
 import type { TableModel } from '../text/table-model.ts';
 import { asideParts } from './aside-parts.ts';
 import { lotsInTables } from './list-tables.ts';
 import { isOneLot, type LotCard, marksWithin } from './lot-card.ts';
 import { lotCards } from './lot-cards.ts';
 import type { LotMark } from './lot-marks.ts';
-import { ownLot, partsOfOthers } from './own-lot.ts';
+import { ANOTHERS, ownLot, partsOfOthers } from './own-lot.ts';
 
 /** Which parts of the page speak of which lot. */
 export interface LotPlan {
@@ -33,7 +33,7 @@ export function planLots(tree: PageTree, allMarks: readonly LotMark[], allTables
   const repeated = inTables.length >= 2 ? inTables : lotCards(within);
   const cards = [...leadingCard(marks, repeated), ...repeated];
   const inCards = new Set(cards.flatMap((card) => card.roots));
-  const main = mainCard(marks, cards);
+  const main = mainCard(marks, cards) ?? cardOfOwn(marks, inCards, cards);
   if (cards.length < 2 || main !== null || hasLotOfItsOwn(marks, inCards, cards)) {
     const others = cards.length < 2 ? [] : cards.filter((card) => card !== main).flatMap((card) => card.roots);
     const skip = new Set([...asides, ...others]);
@@ -56,6 +56,30 @@ function mainCard(marks: readonly LotMark[], cards: readonly LotCard[]): LotCard
   const [title] = titles;
   if (title === undefined || new Set(titles.map((mark) => mark.key)).size > 1) return null;
   return cards.find((card) => card.roots.some((root) => isWithin(title.element, root))) ?? null;
+}
+
+/**
+ * The one card that tells of the lot of the main heading, where that stands outside all cards: a table of its facts built like
+ * one of cars that were sold. It has a VIN and no name, or the heading's.
+ */
+function cardOfOwn(
+  marks: readonly LotMark[],
+  inCards: ReadonlySet<PageElement>,
+  cards: readonly LotCard[],
+): LotCard | null {
+  const isOutside = (mark: LotMark) => ![mark.element, ...ancestorsOf(mark.element)].some((up) => inCards.has(up));
+  const outside = marks.filter((mark) => !mark.prose && isOutside(mark));
+  const titles = new Set(outside.flatMap((mark) => (mark.kind === 'name' && mark.heading > 0 ? [mark.key] : [])));
+  const [title] = titles;
+  if (title === undefined || titles.size > 1 || outside.some((mark) => mark.kind === 'vin')) return null;
+  const fitting = cards.filter(
+    ({ marks: own, roots }) =>
+      !roots.some((root) => textOf(root).length < 200 && ANOTHERS.test(textOf(root))) &&
+      own.some((mark) => mark.kind === 'vin') &&
+      own.every((mark) => mark.kind === 'vin' || mark.key === title),
+  );
+  const [only] = fitting;
+  return only !== undefined && fitting.length === 1 ? only : null;
 }
 
 /** A table under a heading or caption of results. */

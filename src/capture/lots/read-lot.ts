@@ -67,7 +67,7 @@ export function readLot(at: number, visible: LotSource, { plan, facts, names, li
   const isPage = visible.extent === 'page';
   const extra = isPage ? metaPairs(facts) : [];
   if (isPage) readVins({ ...visible, pairs: extra, lines: [] }, into);
-  const record = recordOf(facts, visible, into);
+  const record = recordOf(facts, visible, link, into);
   const recorded = record === null ? [] : recordPairs(record);
   if (record !== null && into.of('vin').length === 0)
     into.add('vin', { value: record.vin, from: 'structured-data', text: `vin: ${record.vin}`, score: 0.8 });

@@ -12,6 +12,8 @@ export interface Tie {
   readonly field: TiedField;
   readonly figure: readonly PageNode[];
   readonly vin: readonly PageNode[];
+  /** Where the page names the lot beside its VIN. */
+  readonly names: { readonly number: readonly PageNode[]; readonly year: readonly PageNode[] };
 }
 
 /** The ties of each lot of a page, and the VINs that stand on the page where nobody sees them. */
@@ -35,10 +37,15 @@ export function tiesOf(fields: DraftFields, read: Candidates, marks: readonly Lo
     priceNow: placesOf('priceNow', fields, read),
     close: placesOf('close', fields, read),
   };
+  const [number, year] = [fields.lotNumber?.readings[0]?.value, fields.year?.readings[0]?.value];
+  const names = {
+    number: number === undefined ? [] : read.nodesOf('lotNumber', number),
+    year: year === undefined ? [] : read.nodesOf('year', year),
+  };
   return (['priceNow', 'close'] as const).flatMap((field): Tie[] => {
     const figure = figures[field];
     const apart = figure.some((node) => isAnothers(node, at, others));
-    return figure.length === 0 || at.length === 0 || apart ? [] : [{ field, figure, vin: at }];
+    return figure.length === 0 || at.length === 0 || apart ? [] : [{ field, figure, vin: at, names }];
   });
 }
 

@@ -54,7 +54,7 @@ const WORDS: Readonly<Record<Meaning, string>> = {
     lote no; no de lote; n° de lot; no de lot; lote núm; katalognummer; katalog-nr; los nr; position in catalog;
     entry; entry no`,
   runNumber: `run; run #; run no; run number; run order; lane/run; lane / run; lane & run; lane and run; lane - run; lane-run;
-    order in ring; ring order; order of sale; order of running; running order; run position; ring no; lane position;
+    order in ring; ring order; block order; crossing order; order of sale; order of running; running order; run position; ring no; lane position;
     position; sequence; seq; seq no; lane/slot; lane & slot; run slot; turn; carril; carril/turno; turno; passage;
     ordre de passage; couloir; couloir/passage; voie; laufnummer`,
   venueName: `venue; auction house; sold at; offered at; selling venue; sale venue; auction location; venue name; auction company;
@@ -65,7 +65,7 @@ const WORDS: Readonly<Record<Meaning, string>> = {
     encan / vente; nom de la vente; nombre de la subasta; veranstaltung`,
   seller: `seller; seller name; sold by; consignor; consigned by; offered by; seller / consignor; vendor; vendedor; vendeur;
     verkäufer; البائع; מוכר; consigner; consigned for; sold for; on behalf of; for account of; account; from;
-    put up by; entered by; offered for; selling for; source; owner; owner of record; current owner; disposing owner;
+    put up by; entered by; comes from; came from; sent by; offered for; selling for; source; owner; owner of record; current owner; disposing owner;
     disposing agency; released by; fleet; from fleet; out of; vende; vendido por; consignado por; consignador; dueño;
     propietario; consignataire; consigné par; propriétaire; vendu par; eigentümer; einlieferer; anbieter`,
   location: `location; loc; vehicle location; located; located at; located in; location of vehicle; lot location; pickup location;
@@ -106,7 +106,7 @@ const WORDS: Readonly<Record<Meaning, string>> = {
     current; oferta actual; puja actual; precio actual; oferta más alta; enchère actuelle; mise actuelle;
     offre actuelle; prix actuel; plus haute enchère; aktuelles gebot; höchstgebot; aktueller preis; السعر الحالي;
     المزايدة الحالية; أعلى مزايدة; הצעה נוכחית; מחיר נוכחי; bid so far; high bid so far; highest so far; best bid;
-    best bid so far; best offer; bid in hand; bid held; money on it; now bid; bid at present; bid to beat;
+    best bid so far; best offer; on the table; in the room; bid in hand; bid held; money on it; now bid; bid at present; bid to beat;
     price so far; standing at; stands at; going at; now; high; hi bid; hi-bid; leading at; leading offer; leader at;
     top offer; top bid now; last call; last call bid; called at; offer now; bid level; current level;
     current standing; current high; current hi bid; bid ($); bid (usd); current bid ($); current bid (usd);
@@ -118,7 +118,7 @@ const WORDS: Readonly<Record<Meaning, string>> = {
     asking bid; asking; ask; next ask; bid at least; you need to bid; siguiente oferta; próxima puja;
     prochaine enchère; enchère suivante; prochaine mise; nächstes gebot; المزايدة التالية; next; next call;
     next raise; next next acceptable bid; least next bid; lowest next bid; minimum to bid; minimum to lead;
-    to lead; to take the lead; to be next; to beat it; to top it; you would bid; you can bid; bid needed;
+    to lead; to take the lead; to stay in; to keep going; to be next; to beat it; to top it; you would bid; you can bid; bid needed;
     bid wanted; needed next; wanted; wanted next; now wanted; now asking; now asked; call for; calling for;
     required bid; required next; puja mínima siguiente; puja siguiente; siguiente puja; próxima oferta mínima;
     oferta mínima siguiente; prochaine mise minimale; mise suivante; mise minimale; prochaine offre; offre suivante;

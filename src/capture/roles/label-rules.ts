@@ -71,12 +71,12 @@ export const FACT_LABELS: readonly RoleRule<FactRole>[] = [
     0.9,
     /\b(?:cond(?:ition)?s?|damages?|announce\w*|remarks?|disclos\w*|defects?|known issues?|état|condición|zustand|schäden|daños|(?:what )?the seller says|notes?|comments?|declared)\b/,
   ),
-  rule('transmission', 1, /\b(?:trans\w{0,8}|gear ?box|gears|getriebe|boîte(?: de vitesses)?|caja|shifter)\b/),
+  rule('transmission', 1, /\b(?:trans\w{0,8}|gear ?box|gears|getriebe|boîte(?: de vitesses)?|caja|shifter|shifts?)\b/),
   rule('transmission', 0.6, /^box$/),
   rule(
     'drive',
     1,
-    /\b(?:drive(?:train|line|n)?|driven wheels|wheels driven|wheel drive|driven|tracción|traction|antrieb|drv|roues motrices|entraînement)\b/,
+    /\b(?:drive(?:train|line|n)?|driven wheels|wheels driven|wheel drive|driven|tracción|traction|antrieb|drv|pulls with|power to|roues motrices|entraînement)\b/,
   ),
   rule(
     'seller',

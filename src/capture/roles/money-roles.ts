@@ -51,7 +51,7 @@ export const MONEY_LABELS: readonly RoleRule<MoneyRole>[] = [
   rule(
     'priceNow',
     0.95,
-    /\b(?:current|standing|present|leading|live|latest)\b.{0,12}\b(?:bid|offer|price|amount)\b|\b(?:high|highest|hi|top|best)(?:est)?[ -]?(?:current )?(?:bid|offer|price)\b|\bbid (?:now|stands|is)\b|\bprice now\b/,
+    /\b(?:current|standing|present|leading|live|latest)\b.{0,12}\b(?:bid|offer|price|amount)\b|\b(?:high|highest|hi|top|best)(?:est)?[ -]?(?:current )?(?:bid|offer|price)\b|(?<!\b(?:next|minimum|min|least|required) )\bbid (?:now|stands|is)\b|\bprice now\b/,
   ),
   rule(
     'priceNow',

@@ -105,7 +105,9 @@ function holdsBlocks(element: PageElement): boolean {
 
 /** Words that only their boxes keep apart on screen: `427` and `Live`, `Sold by` and `Yellow Pine`. */
 const needsBlank = (before: string, next: string): boolean =>
-  (/[\p{Ll}\d]$/u.test(before) && /^\p{Lu}\p{Ll}/u.test(next)) || (/\p{L}$/u.test(before) && /^\$ ?\d/.test(next));
+  (/[\p{Ll}\d]$/u.test(before) && /^\p{Lu}\p{Ll}/u.test(next)) ||
+  (/\p{L} \d+$/u.test(before) && /^\d+ \p{Ll}{3}/u.test(next)) ||
+  (/\p{L}$/u.test(before) && /^\$ ?\d/.test(next));
 
 /** 1 to 6 for a heading, 0 for anything else. */
 export function headingLevel(block: PageElement): number {

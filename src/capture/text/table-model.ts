@@ -1,4 +1,5 @@
 import { attributeOf, type PageElement } from '../dom/page-tree.ts';
+import { meaningOf } from '../roles/label-list.ts';
 import type { CellTexts } from './cell-texts.ts';
 import { isKnownLabel, isLabelLike } from './label-like.ts';
 
@@ -96,8 +97,10 @@ function kindOf(cells: readonly TableCell[], columns: number, texts: CellTexts):
   const likely = labels.filter(isLabelLike).length;
   const known = labels.filter(isKnownLabel).length;
   if (full.every((cell) => isHeadCell(cell.element)) && (known > 0 || likely === full.length)) return 'head';
-  // Labels all along, two of them side by side: a row of facts has values between.
-  const beside = labels.some((label, at) => isKnownLabel(label) && isKnownLabel(labels[at + 1] ?? ''));
+  // Labels all along, two of them side by side: a row of facts has values between. Words of a value may look like a label's,
+  // so both have to be known as they stand.
+  const whole = (label = '') => isKnownLabel(label) && meaningOf(label) !== undefined;
+  const beside = labels.some((label, at) => whole(label) && whole(labels[at + 1]));
   return full.length >= 3 && likely === full.length && known >= Math.max(2, full.length * 0.5) && beside
     ? 'head'
     : 'data';

@@ -1,3 +1,4 @@
+import type { PageNode } from '../dom/page-tree.ts';
 import type { SafeDom } from '../dom/safe-dom.ts';
 import {
   type DraftField,
@@ -31,7 +32,7 @@ interface Circumstances {
 }
 
 function cameWithVin(
-  { field, figure, vin }: Tie,
+  { field, figure, vin, names }: Tie,
   { fields }: DraftLot,
   { watch, dom, hiddenVins }: Circumstances,
 ): boolean {
@@ -43,9 +44,31 @@ function cameWithVin(
     return false;
   const dollars = String(Math.floor((fields.priceNow?.readings[0]?.value ?? 0) / 100));
   return figure.every((node) =>
-    watch.cameWith(field === 'close' ? figuresIn(node, dom) : saidIn(node, dollars, dom), vins, known, hiddenVins),
+    watch.cameWith(
+      field === 'close' ? figuresIn(node, dom) : saidIn(node, dollars, dom),
+      vins,
+      known,
+      hiddenVins,
+      textsOfNames(names, fields, dom),
+    ),
   );
 }
+
+/** The texts that say the lot's number or its year, and with that its name. */
+function textsOfNames({ number, year }: Tie['names'], { lotNumber, year: made }: DraftLot['fields'], dom: SafeDom) {
+  const said = (nodes: readonly PageNode[], value: string | number | undefined) =>
+    value === undefined ? [] : nodes.flatMap((node) => saidIn(node, String(value), dom));
+  return [...said(number, lotNumber?.readings[0]?.value), ...said(year, made?.readings[0]?.value)];
+}
+
+/** Whether a page names its one lot where it named another before, under the watch's eyes. */
+export const namedAnother = (
+  { lots: [lot] }: DraftLots,
+  { lots: [ties] }: TiesFound,
+  watch: PageWatch,
+  dom: SafeDom,
+): boolean =>
+  lot !== undefined && (ties ?? []).some(({ names }) => watch.namedAnother(textsOfNames(names, lot.fields, dom)));
 
 const CHECK_BOTH: PageNote = {
   reason: 'moved-on',

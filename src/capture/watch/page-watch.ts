@@ -1,5 +1,6 @@
 import { isSamePage } from '../../folds/same-sale.ts';
 import { type SafeDom, safeDom } from '../dom/safe-dom.ts';
+import { FormerTexts } from './former-texts.ts';
 import { GoneTexts } from './gone-texts.ts';
 
 /** What the watch needs to know of the page it is in. */
@@ -23,6 +24,7 @@ export class PageWatch {
   private readonly observer: MutationObserver | null;
   private readonly changed = new WeakMap<Node, number>();
   private readonly gone: GoneTexts;
+  private readonly before: FormerTexts;
   private round = 0;
   private address: string;
   /** The round from which on the page has had the address that it has now. */
@@ -32,6 +34,7 @@ export class PageWatch {
     this.page = page;
     this.dom = safeDom(document);
     this.gone = new GoneTexts(this.dom);
+    this.before = new FormerTexts(this.dom);
     this.address = page.address();
     this.addressSince = page.justLoaded && isSamePage(this.address, page.loadedFrom) ? 0 : 1;
     const Observer = document.defaultView?.MutationObserver;
@@ -49,12 +52,21 @@ export class PageWatch {
    * was loaded, and neither showed another VIN nor hides one, has nothing left over. On any other the page must have put
    * both there in one go, and the figure must not have stood there before that.
    * @param hidden VINs that are on the page and can't be seen
+   * @param names the texts by which the page names the lot beside its VIN: its number, its heading. Where one of them took the
+   * place of another, the page went from one lot to the next, though it never showed the other's VIN
    */
-  cameWith(figure: readonly Node[], vins: readonly Node[], vin: string, hidden: ReadonlySet<string>): boolean {
+  cameWith(
+    figure: readonly Node[],
+    vins: readonly Node[],
+    vin: string,
+    hidden: ReadonlySet<string>,
+    names: readonly Node[],
+  ): boolean {
     this.catchUp();
     if (figure.length === 0 || vins.length === 0) return false;
     const hidesOthers = [...hidden].some((one) => one !== vin);
-    if (this.addressSince === 0 && !this.gone.hasOtherVin(vin) && !hidesOthers) return true;
+    const isAsLoaded = this.addressSince === 0 && !this.gone.hasOtherVin(vin) && !this.before.hadOthers(names);
+    if (isAsLoaded && !hidesOthers) return true;
     const rounds = new Set([...figure, ...vins].map((node) => this.changedAt(node)));
     return rounds.size === 1 && !rounds.has(0) && !figure.some((node) => this.gone.has(this.dom.value(node)));
   }
@@ -67,6 +79,12 @@ export class PageWatch {
     this.catchUp();
     if (this.addressSince > 1 || this.gone.hasOtherVin('')) return 'seen';
     return isSamePage(this.address, this.page.loadedFrom) ? 'no' : 'before';
+  }
+
+  /** Whether one of these texts took the place of another: the page named another lot there before. */
+  namedAnother(names: readonly Node[]): boolean {
+    this.catchUp();
+    return this.before.hadOthers(names);
   }
 
   private catchUp(): void {
@@ -85,9 +103,13 @@ export class PageWatch {
       if (change.type === 'characterData') {
         this.changed.set(change.target, this.round);
         this.gone.add(change.oldValue ?? '');
+        this.before.add(this.dom.parent(change.target), change.oldValue ?? '');
       }
       for (const node of change.addedNodes) this.changed.set(node, this.round);
-      for (const node of change.removedNodes) this.gone.addWithin(node);
+      for (const node of change.removedNodes) {
+        this.gone.addWithin(node);
+        this.before.addNode(change.target, node);
+      }
     }
   }
 
