@@ -17,7 +17,7 @@ export function PlanFigures({ kept }: { kept: KeptPlan }) {
       <Fact term="cars-expected" label="Cars expected" figure={plan.cars.toFixed(1)}>
         {last === undefined
           ? ''
-          : `cash left at the end ${about(last.cash.likely)}; one time in ten below ${about(last.cash.worst)}`}
+          : `cash left at the end ${about(last.cash.likely)}; one time in ten ${last.cash.worst < 100_000 ? 'almost none' : `below ${about(last.cash.worst)}`}`}
       </Fact>
       <Fact term="worth-of-cash" label="One more $1,000 is worth" figure={about(plan.worthOfThousand)}>
         {plan.worthOfThousand === 0 ? 'the cash is not short' : 'in this purse’s time'}
@@ -51,11 +51,10 @@ const about = (amount: Cents): string => formatMoney(cents(Math.round(amount / 1
 /** What the bids that are in could take if every one of them won. */
 export function StandingNote({ standing }: Pick<Plan, 'standing'>) {
   if (standing.cars === 0) return null;
-  const line = standing.line > 0 ? ` and ${formatMoney(standing.line)} of the line` : '';
+  const line = standing.line > 0 ? ` and ${about(standing.line)} of the line` : '';
   return (
     <p class="small quiet">
-      If every bid that is in won: {standing.cars} {standing.cars === 1 ? 'car' : 'cars'} for{' '}
-      {formatMoney(standing.cash)}
+      If every bid that is in won: {standing.cars} {standing.cars === 1 ? 'car' : 'cars'} for {about(standing.cash)}
       {line}.
     </p>
   );

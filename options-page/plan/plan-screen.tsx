@@ -74,9 +74,6 @@ function Made({ kept, holds }: { kept: KeptPlan; holds: boolean }) {
         </p>
       ) : (
         <>
-          <PlanFigures kept={kept} />
-          <StandingNote standing={plan.standing} />
-          <PlanFan start={kept.purse.purse.cash} fan={plan.fan} zone={setup.store.zone} />
           {asked && (
             <section class="panel" aria-label={asked.name}>
               <p class="strong">{asked.name}</p>
@@ -91,6 +88,9 @@ function Made({ kept, holds }: { kept: KeptPlan; holds: boolean }) {
           <p class="small quiet no-print">
             Keys in a row: P pins it, S skips it, I ignores the plan for it, ↑ and ↓ move. The same key again undoes it.
           </p>
+          <StandingNote standing={plan.standing} />
+          <PlanFigures kept={kept} />
+          <PlanFan start={kept.purse.purse.cash} fan={plan.fan} zone={setup.store.zone} />
         </>
       )}
       {others.length > 0 && (
