@@ -14,6 +14,7 @@ import { DuesPart } from './dues-part.tsx';
 import { EndForm } from './end-form.tsx';
 import { EndedNote } from './ended-note.tsx';
 import { NeedsPart } from './needs-part.tsx';
+import { SameCase } from './same-case.tsx';
 import { StepForm } from './step-form.tsx';
 import { TimeLine } from './time-line.tsx';
 import { useDisputes } from './use-disputes.ts';
@@ -75,6 +76,7 @@ function OneDispute({ shown }: { shown: ShownDispute }) {
           </button>
         </div>
       </header>
+      <SameCase lot={lot} dispute={dispute} now={now} />
       <p class="dispute-words">{dispute.words}</p>
       {outcome === undefined ? (
         <>

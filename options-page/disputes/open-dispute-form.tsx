@@ -20,6 +20,7 @@ import { MoneyInput } from '../../src/ui/inputs/money-input.tsx';
 import { RadioChoice } from '../../src/ui/inputs/radio-choice.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { soldLotOf } from '../../src/views/sold/sold-lot.ts';
+import { SameCase } from './same-case.tsx';
 import { useLatest } from './use-latest.ts';
 import { WordsInput } from './words-input.tsx';
 
@@ -97,6 +98,7 @@ export function OpenDisputeForm({ lot }: { lot: LotState }) {
           hint="Overrides the venue’s rule"
         />
       </div>
+      <SameCase lot={lot} dispute={{ side, reason }} now={instant(Date.now())} />
       <WordsInput label="What happened" value={words} longest={4000} onChange={setWords} />
       {first && (
         <div class="note stack">

@@ -28,6 +28,6 @@ export async function readCounts(
   }
   const { zone } = setup.store;
   const { bills } = dueBillsOf(sold, books, setup, dateIn(zone, instant(Date.now())));
-  const open = { watched: lots, after, books, bills, zone };
+  const open = { watched: lots, after, books, bills, zone, certificates: setup.certificates ?? [] };
   return (now) => screenCounts(lots, after, mondayList(open, now), now);
 }

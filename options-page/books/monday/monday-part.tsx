@@ -30,6 +30,7 @@ export function MondayPart() {
           books: state,
           bills: dueBills(folders, setup, today).bills,
           zone: setup.store.zone,
+          certificates: setup.certificates ?? [],
         },
         now,
       ),

@@ -31,7 +31,14 @@ export function CloseForm({ month }: { month: Month }) {
     () => ({
       closing: toClose(postedBooks({ folders, apart }, state, bookkeeping, month), month),
       missing: closingOpen(
-        { folders, lots, setup, accruals: accrualMonths(state.closes, month), now: instant(Date.now()) },
+        {
+          folders,
+          lots,
+          setup,
+          accruals: accrualMonths(state.closes, month),
+          now: instant(Date.now()),
+          bank: state.bank,
+        },
         month,
       ),
     }),

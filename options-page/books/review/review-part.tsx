@@ -21,6 +21,7 @@ import { countWords } from '../../../src/views/words/count-words.ts';
 import { dateInWords } from '../../../src/views/words/date-words.ts';
 import { useBooks } from '../use-books.ts';
 import { GrossPicture } from './gross-picture.tsx';
+import { ResultsOut } from './results-out.tsx';
 import { WonLostPicture } from './won-lost-picture.tsx';
 
 const BY_WORDS: Readonly<Record<ReviewBy, string>> = { week: 'Week', month: 'Month', venue: 'Venue', buyer: 'Buyer' };
@@ -78,6 +79,7 @@ export function ReviewPart() {
         <button type="button" onClick={() => print()}>
           Print
         </button>
+        <ResultsOut from={from} venue={venue} />
       </div>
       {shown.length > 0 && <Figures all={reviewGroup('all', shown)} />}
       {shown.length > 0 && (

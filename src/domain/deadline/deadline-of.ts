@@ -27,6 +27,8 @@ export interface DueTime {
   readonly date: LocalDate;
   /** From which date days were counted; later than the event's own where that came after the cut-off hour or on a closed day. */
   readonly countedFrom: LocalDate;
+  /** Why that is not the event's own day. */
+  readonly putOff?: 'cut-off' | 'closed-day';
   /** The business days' holidays and days off that were not counted, and a closed last day that was moved. */
   readonly skipped: readonly DaySkipped[];
 }
@@ -67,7 +69,8 @@ function afterDays(rule: DeadlineRule, from: Instant, { zone, calendar }: Deadli
       ? nthBusinessDay(countedFrom, rule, calendar, skipped)
       : addDays(countedFrom, rule.firstDay === 'same' ? rule.amount - 1 : rule.amount);
   const date = rule.whenClosed === 'next-business-day' ? nextOpen(last, calendar, skipped) : last;
-  return { at: momentOf(date, rule, zone), date, countedFrom, skipped };
+  const putOff = countedFrom === clock.date ? {} : { putOff: late ? ('cut-off' as const) : ('closed-day' as const) };
+  return { at: momentOf(date, rule, zone), date, countedFrom, skipped, ...putOff };
 }
 
 /** Day 1 is the first business day from the day after (or the very day); 0 days end on the day itself, or the next open one. */

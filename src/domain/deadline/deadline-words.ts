@@ -27,6 +27,14 @@ export function ruleInWords(rule: DeadlineRule): string {
   return parts.join(', ');
 }
 
+/** Why days were counted from a later one than that of the event, as a sentence; empty where they were not. */
+export function putOffInWords({ from, cutOff }: DeadlineRule, { putOff, countedFrom }: DueTime): string {
+  if (putOff === undefined) return '';
+  const event = from === 'title' ? 'the title' : FROM_WORDS[from];
+  const why = putOff === 'cut-off' ? `came after the cut-off, ${clockWords(cutOff)}` : 'came on a closed day';
+  return `${capital(event)} ${why}, so it counts as ${sayDate(countedFrom)}.`;
+}
+
 /** Which days were passed over, as a sentence; empty when none was. Days off in a row are said once. */
 export function skippedInWords({ skipped }: DueTime): string {
   const holidays = skipped.filter(({ why }) => !WEEKDAY.test(why));
@@ -56,3 +64,5 @@ function clockWords(time: LocalTime): string {
   const hour = Number(time.slice(0, 2));
   return `${hour % 12 === 0 ? 12 : hour % 12}:${time.slice(3)} ${hour < 12 ? 'AM' : 'PM'}`;
 }
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

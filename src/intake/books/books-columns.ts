@@ -15,20 +15,20 @@ export interface OutColumn<Row> {
   readonly cell: (row: Row) => CsvCell | undefined;
 }
 
-const text = (value: string | undefined | null): CsvCell | undefined =>
+export const text = (value: string | undefined | null): CsvCell | undefined =>
   value === undefined || value === null || value === '' ? undefined : { text: value, kind: 'text' };
 /** Written year first, which every spreadsheet takes for the same day. */
-const date = (value: string | undefined | null): CsvCell | undefined =>
+export const date = (value: string | undefined | null): CsvCell | undefined =>
   value === undefined || value === null ? undefined : { text: value, kind: 'date' };
-const money = (value: number | undefined | null): CsvCell | undefined =>
+export const money = (value: number | undefined | null): CsvCell | undefined =>
   value === undefined || value === null ? undefined : { text: (value / 100).toFixed(2), kind: 'number' };
 
 const unique = (words: readonly (string | undefined)[]): string =>
   [...new Set(words.flatMap((word) => word ?? []))].join('; ');
-const numbersOf = (papers: readonly { readonly document?: BookedDocument | undefined }[]): string =>
+export const numbersOf = (papers: readonly { readonly document?: BookedDocument | undefined }[]): string =>
   unique(papers.map(({ document }) => document?.number));
 
-const carColumns = <Row>(factsOf: (row: Row) => LotFacts | undefined): readonly OutColumn<Row>[] => [
+export const carColumns = <Row>(factsOf: (row: Row) => LotFacts | undefined): readonly OutColumn<Row>[] => [
   { heading: 'VIN', means: 'As shown on the lot.', cell: (row) => text(factsOf(row)?.vin) },
   { heading: 'Lot number', means: 'As the venue prints it.', cell: (row) => text(factsOf(row)?.lotNumber) },
   { heading: 'Car', means: 'Year, make, model and trim.', cell: (row) => text(carName(factsOf(row) ?? {})) },

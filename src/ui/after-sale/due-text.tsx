@@ -1,6 +1,6 @@
 import type { Due } from '../../domain/after-sale/due.ts';
 import type { VenuePlace } from '../../domain/after-sale/venue-place.ts';
-import { FROM_WORDS, ruleInWords, skippedInWords } from '../../domain/deadline/deadline-words.ts';
+import { FROM_WORDS, putOffInWords, ruleInWords, skippedInWords } from '../../domain/deadline/deadline-words.ts';
 import type { Instant } from '../../domain/time/instant.ts';
 import { sayDuration } from '../../domain/time/say-duration.ts';
 import { sayTime } from '../../domain/time/say-time.ts';
@@ -58,7 +58,8 @@ export function WhyDue({ due }: { due: Due }) {
   if (due.rule === undefined) return <span>Set for this dispute.</span>;
   return (
     <span>
-      {capital(ruleInWords(due.rule))}. {due.time && skippedInWords(due.time)}
+      {capital(ruleInWords(due.rule))}. {due.time && putOffInWords(due.rule, due.time)}{' '}
+      {due.time && skippedInWords(due.time)}
     </span>
   );
 }

@@ -7,9 +7,11 @@ import type { Setup } from '../../domain/setup/setup.ts';
 import type { Instant } from '../../domain/time/instant.ts';
 import { dateIn } from '../../domain/time/wall-clock.ts';
 import type { LotState } from '../../folds/lot-state.ts';
+import type { BankState } from '../../journal/states/bank-state.ts';
 import { byClose, isOpenClosing } from '../results/open-closings.ts';
 import { countWords } from '../words/count-words.ts';
 import { dateInWords } from '../words/date-words.ts';
+import { openLinesOf } from './bank-lines.ts';
 import { folderName } from './folder-name.ts';
 import { payablesOf } from './payables-of.ts';
 
@@ -35,11 +37,12 @@ export interface ClosingSeen {
   readonly setup: Setup;
   readonly accruals: AccrualMonths;
   readonly now: Instant;
+  readonly bank: BankState;
 }
 
 /** What is missing from a month, by kind; kinds of which nothing is missing are left out. */
 export function closingOpen(seen: ClosingSeen, month: Month): readonly ClosingGroup[] {
-  return [resultsMissing, notBilled, billsAstray, differing, refundsToCome, billsUnpaid]
+  return [resultsMissing, notBilled, billsAstray, differing, refundsToCome, billsUnpaid, bankOpen]
     .map((group) => group(seen, month))
     .filter(({ lines }) => lines.length > 0);
 }
@@ -136,6 +139,20 @@ const billsUnpaid: Group = ({ folders, setup }, month) => {
       what: number === undefined ? nameOf(vendor) : `${nameOf(vendor)}, no. ${number}`,
       more: `${formatMoney(open)}, due ${dateInWords(dueOn)}`,
       hash: '#/books/payables',
+    })),
+  };
+};
+
+const bankOpen: Group = ({ bank }, month) => {
+  const lines = openLinesOf(bank).filter(({ date }) => monthOf(date) <= month);
+  return {
+    title: 'Bank lines not matched',
+    means: `${formatMoney(sumCents(lines.map((line) => line.cents)))} in all is at the bank and not matched with what is recorded.`,
+    lines: lines.map(({ key, text, date, cents: amount }) => ({
+      key,
+      what: text,
+      more: `${formatMoney(amount)}, ${dateInWords(date)}`,
+      hash: '#/books/bank',
     })),
   };
 };

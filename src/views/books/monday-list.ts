@@ -1,5 +1,6 @@
 import { dueAt } from '../../domain/after-sale/due.ts';
 import { type Month, monthInWords, monthOf } from '../../domain/books/month.ts';
+import type { Certificate } from '../../domain/setup/certificate.ts';
 import { addDays, mondayOf } from '../../domain/time/calendar-day.ts';
 import type { Instant } from '../../domain/time/instant.ts';
 import type { LocalDate } from '../../domain/time/local-date.ts';
@@ -11,6 +12,7 @@ import type { BooksState } from '../../journal/states/books-state.ts';
 import type { AfterLot } from '../after-sale/after-lot.ts';
 import { byClose, isOpenClosing } from '../results/open-closings.ts';
 import { countWords } from '../words/count-words.ts';
+import { dateInWords } from '../words/date-words.ts';
 import { openBankLines } from './bank-lines.ts';
 import type { DueBill } from './due-bills.ts';
 import { folderName } from './folder-name.ts';
@@ -44,6 +46,7 @@ export interface MondayOpen {
   /** Bills that are overdue or due within a week. */
   readonly bills: readonly DueBill[];
   readonly zone: Zone;
+  readonly certificates: readonly Certificate[];
 }
 
 /** What a bookkeeper settles on a Monday: results, bills, claims, the month. Empty groups are there too. */
@@ -54,7 +57,19 @@ export function mondayList(open: MondayOpen, now: Instant): readonly MondayGroup
     { title: 'Bills to pay', none: 'No bill is due within a week.', lines: open.bills },
     { title: 'Claims that end this week', none: 'No claim deadline ends this week.', lines: claimsEnding(open, now) },
     { title: 'Month to close', none: 'No earlier month is open.', lines: monthToClose(open, now) },
-    { title: 'Bank lines not matched', none: 'Every bank line is matched or left out.', lines: bankLines(open) },
+    {
+      title: 'Bank lines not matched',
+      none:
+        open.books.bank.statements.length === 0
+          ? 'No bank statement has been read.'
+          : 'Every bank line is matched or left out.',
+      lines: bankLines(open),
+    },
+    {
+      title: 'Resale certificates to renew',
+      none: 'No certificate ends within 30 days.',
+      lines: certificatesEnding(open, now),
+    },
   ];
 }
 
@@ -89,6 +104,35 @@ function bankLines({ books }: MondayOpen): MondayLine[] {
   if (open === 0) return [];
   const what = countWords(open, 'bank line', 'bank lines');
   return [{ key: 'bank', what, more: 'not matched with what is recorded', hash: '#/books/bank', late: false }];
+}
+
+/** A new one takes weeks in some states (common practice, no source). */
+const RENEW_DAYS = 30;
+
+/** One that has run out is named until it is replaced in Setup, or another one of its state is good. */
+function certificatesEnding({ certificates, zone }: MondayOpen, now: Instant): MondayLine[] {
+  const today = dateIn(zone, now);
+  const last = addDays(today, RENEW_DAYS);
+  const isReplaced = ({ id, state, until = today }: Certificate) =>
+    certificates.some((other) => other.id !== id && other.state === state && (other.until ?? '9999') > until);
+  return certificates
+    .flatMap((one): (MondayLine & { readonly until: string })[] => {
+      const { id, state, number, until } = one;
+      if (until === undefined || until > last || isReplaced(one)) return [];
+      const late = until < today;
+      const more = [number !== '' && `no. ${number}`, `${late ? 'ran out' : 'good until'} ${dateInWords(until)}`];
+      return [
+        {
+          key: `certificate ${id}`,
+          what: `Resale certificate for ${state}`,
+          more: more.filter(Boolean).join(', '),
+          hash: '#/setup/certificates',
+          late,
+          until,
+        },
+      ];
+    })
+    .sort((a, b) => (a.until < b.until ? -1 : 1));
 }
 
 /** An answer that is overdue still has to be given; a window for a claim that has ended can't be used any more. */

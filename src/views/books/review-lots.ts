@@ -6,6 +6,7 @@ import { dateIn } from '../../domain/time/wall-clock.ts';
 import type { Zone } from '../../domain/time/zone.ts';
 import { isCanceled } from '../../folds/bid-given.ts';
 import type { LotState } from '../../folds/lot-state.ts';
+import type { NotedResult } from '../../journal/states/sale-state.ts';
 import { openDisputesOf } from './after-sale-of.ts';
 
 /** Every lot whose sale is over, as the review counts it. */
@@ -13,29 +14,35 @@ export function reviewLots(lots: readonly LotState[], folders: readonly Purchase
   const byLot = new Map(folders.map((folder) => [folder.lot, folder]));
   return lots.flatMap((lot): ReviewLot[] => {
     const noted = lot.sale?.result;
-    if (noted === undefined) return [];
-    const folder = byLot.get(lot.id);
-    const inStock = folder?.stage === 'in-stock';
-    const canceled = isCanceled(lot);
-    const allIn = canceled ? null : allInOf(folder);
-    return [
-      {
-        day: dateIn(zone, noted.at),
-        venue: lot.facts.venueName ?? 'No venue named',
-        buyer: noted.bidder ?? noted.author,
-        ended: noted.result.ended,
-        canceled,
-        bids: (lot.sale?.bids ?? []).filter(({ action }) => BIDS.has(action)).length,
-        hammer: hammerOf(noted.result),
-        maxBid: noted.maxBidCents === undefined || noted.maxBidCents === null ? null : cents(noted.maxBidCents),
-        allIn,
-        tiedUp: inStock ? (allIn ?? folder.expectedCents) : ZERO,
-        ...openDisputesOf(lot),
-        expectedGross: folder?.stage === 'sold' ? (folder.expected?.gross ?? null) : null,
-        actualGross: folder?.stage === 'sold' ? folder.gross : null,
-      },
-    ];
+    return noted === undefined ? [] : [reviewLot(lot, noted, byLot.get(lot.id), zone)];
   });
+}
+
+/** One of them. */
+export function reviewLot(
+  lot: LotState,
+  noted: NotedResult,
+  folder: PurchaseFolder | undefined,
+  zone: Zone,
+): ReviewLot {
+  const inStock = folder?.stage === 'in-stock';
+  const canceled = isCanceled(lot);
+  const allIn = canceled ? null : allInOf(folder);
+  return {
+    day: dateIn(zone, noted.at),
+    venue: lot.facts.venueName ?? 'No venue named',
+    buyer: noted.bidder ?? noted.author,
+    ended: noted.result.ended,
+    canceled,
+    bids: (lot.sale?.bids ?? []).filter(({ action }) => BIDS.has(action)).length,
+    hammer: hammerOf(noted.result),
+    maxBid: noted.maxBidCents === undefined || noted.maxBidCents === null ? null : cents(noted.maxBidCents),
+    allIn,
+    tiedUp: inStock ? (allIn ?? folder.expectedCents) : ZERO,
+    ...openDisputesOf(lot),
+    expectedGross: folder?.stage === 'sold' ? (folder.expected?.gross ?? null) : null,
+    actualGross: folder?.stage === 'sold' ? folder.gross : null,
+  };
 }
 
 const BIDS: ReadonlySet<string> = new Set(['proxy-placed', 'proxy-raised', 'live-bid']);

@@ -11,7 +11,8 @@ import type { Standing } from '../lots/standing.ts';
 import { stopWords } from '../lots/stop-words.ts';
 import type { Closing } from './closing.ts';
 
-const ENDING_WORDS: Record<Ending, string> = {
+/** How a lot ended, short. */
+export const ENDING_WORDS: Record<Ending, string> = {
   won: 'won',
   lost: 'lost',
   'not-sold': 'not sold',

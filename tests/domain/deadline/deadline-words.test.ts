@@ -3,7 +3,7 @@ import type * as z from 'zod/mini';
 import { FEDERAL_CALENDAR } from '../../../src/domain/deadline/business-calendar.ts';
 import { deadlineOf } from '../../../src/domain/deadline/deadline-of.ts';
 import { deadlineRuleSchema } from '../../../src/domain/deadline/deadline-rule.ts';
-import { ruleInWords, skippedInWords } from '../../../src/domain/deadline/deadline-words.ts';
+import { putOffInWords, ruleInWords, skippedInWords } from '../../../src/domain/deadline/deadline-words.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
 
@@ -40,4 +40,16 @@ test('what was not counted is said: each holiday by its name, days off of the we
   );
   expect(skippedInWords(due)).toBe('Not counted: Thu Nov 26 (Thanksgiving Day), 2 days off of the week.');
   expect(skippedInWords({ ...due, skipped: [] })).toBe('');
+});
+
+test.each([
+  ['2026-11-24T16:59-07:00', ''],
+  ['2026-11-24T17:30-07:00', 'The sale came after the cut-off, 5:00 PM, so it counts as Wed Nov 25.'],
+  // Thanksgiving and the weekend are not open.
+  ['2026-11-25T17:30-07:00', 'The sale came after the cut-off, 5:00 PM, so it counts as Fri Nov 27.'],
+  ['2026-11-28T09:00-07:00', 'The sale came on a closed day, so it counts as Mon Nov 30.'],
+] as const)('a sale at %s that is put off by the rule says so: %s', (at, words) => {
+  const own = rule({ amount: 2, unit: 'business-days', from: 'sale', cutOff: '17:00', lateCountsNextDay: true });
+  const due = deadlineOf(own, instant(Date.parse(at)), { zone: zone('America/Phoenix'), calendar: FEDERAL_CALENDAR });
+  expect(putOffInWords(own, due)).toBe(words);
 });

@@ -1,6 +1,7 @@
 import { beforeEach, expect, test } from 'vitest';
 import { lotFactsSchema } from '../../../src/domain/lot/lot.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
+import type { Certificate } from '../../../src/domain/setup/certificate.ts';
 import { startingSetup } from '../../../src/domain/setup/starting-setup.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import type { LocalDate } from '../../../src/domain/time/local-date.ts';
@@ -31,16 +32,41 @@ async function addLot(store: Store, make: string, closedHoursAgo: number) {
   return at(value(await store.addLots('typed', [{ facts }])).lots, 0);
 }
 
-async function groupsOf(store: Store) {
+async function groupsOf(store: Store, certificates: readonly Certificate[] = []) {
   const [watched, sold, books] = [await store.allLots(), await store.lotsAfterSale(), await store.books()];
   const setup = startingSetup(BOISE);
   const after = sold.map(afterLotsUnder(setup, bookedLots(books, BOISE), NOW));
   const groups = mondayList(
-    { watched, after, books, bills: dueBillsOf(sold, books, setup, dateIn(BOISE, NOW)).bills, zone: BOISE },
+    {
+      watched,
+      after,
+      books,
+      bills: dueBillsOf(sold, books, setup, dateIn(BOISE, NOW)).bills,
+      zone: BOISE,
+      certificates,
+    },
     NOW,
   );
   return groups.map(({ lines }) => lines.map(({ what, hash, late }) => ({ what, hash, late })));
 }
+
+test('a resale certificate is listed from 30 days before it ends until another one of its state is good for longer', async () => {
+  const store = await openTestStore();
+  const good = (id: string, state: string, until?: string): Certificate => ({
+    ...{ id, state, number: id, venueIds: [] },
+    ...(until !== undefined && { until: until as LocalDate }),
+  });
+  const listed = async (...certificates: Certificate[]) =>
+    ((await groupsOf(store, certificates)).at(-1) ?? []).map(({ what, late }) => `${what}${late ? ', late' : ''}`);
+  expect(await listed(good('a', 'ID', '2026-12-30'), good('b', 'TX', '2026-12-31'), good('c', 'AZ'))).toEqual([
+    'Resale certificate for ID',
+  ]);
+  expect(await listed(good('a', 'ID', '2026-11-29'))).toEqual(['Resale certificate for ID, late']);
+  expect(await listed(good('a', 'ID', '2026-11-29'), good('b', 'ID'))).toEqual([]);
+  expect(await listed(good('a', 'ID', '2026-11-29'), good('b', 'ID', '2026-12-05'))).toEqual([
+    'Resale certificate for ID',
+  ]);
+});
 
 const bill = (lot: Awaited<ReturnType<typeof addLot>>, date: string) => ({
   kind: 'costs-booked' as const,
@@ -51,7 +77,7 @@ const bill = (lot: Awaited<ReturnType<typeof addLot>>, date: string) => ({
 });
 
 test('an empty store has nothing on its Monday list, and every group says so', async () => {
-  expect(await groupsOf(await openTestStore())).toEqual([[], [], [], [], [], []]);
+  expect(await groupsOf(await openTestStore())).toEqual([[], [], [], [], [], [], []]);
 });
 
 test('a close without a result, a bill for a car that was not won, a claim due by Sunday and last month are listed', async () => {
@@ -74,6 +100,7 @@ test('a close without a result, a bill for a car that was not won, a claim due b
     [],
     // September goes with it, and November is not over.
     [{ what: 'October 2026', hash: '#/books/month/2026-10', late: false }],
+    [],
     [],
   ]);
 });

@@ -7,6 +7,7 @@ import type { Transaction } from '../../../src/domain/books/post/transaction.ts'
 import { startingSetup } from '../../../src/domain/setup/starting-setup.ts';
 import { instant } from '../../../src/domain/time/instant.ts';
 import { zone } from '../../../src/domain/time/zone.ts';
+import { EMPTY_BOOKS } from '../../../src/folds/fold-books.ts';
 import { closingOpen } from '../../../src/views/books/closing-open.ts';
 import { postedBooks } from '../../../src/views/books/posted-books.ts';
 import { amountOf, foldersOn, WRITTEN, WRITTEN_NAMES } from './month-of-wins.ts';
@@ -80,7 +81,10 @@ test.each(WRITTEN.expected)(
     const folders = foldersOn(lastDayOf(month(name)));
     const accruals = accrualMonths(name === DECEMBER ? [] : [december], month(name));
     const setup = startingSetup(zone('America/Boise'));
-    const groups = closingOpen({ folders, lots: [], setup, accruals, now: instant(0) }, month(name));
+    const groups = closingOpen(
+      { folders, lots: [], setup, accruals, now: instant(0), bank: EMPTY_BOOKS.bank },
+      month(name),
+    );
     const named = (title: string) =>
       (groups.find((group) => group.title.startsWith(title))?.lines ?? [])
         // A fee that a venue keeps of a canceled sale has no paper of its own there.
