@@ -22,6 +22,7 @@ const TASKS = {
   scores: 'scripts/tasks/scores.ts',
   fuzz: 'scripts/tasks/fuzz.ts',
   faults: 'scripts/tasks/faults.ts',
+  mutants: 'scripts/tasks/mutants.ts',
   'team-server': 'scripts/tasks/team-server.ts',
 };
 
