@@ -55,7 +55,7 @@ export function PlanRow({ line: { lot, row, together }, standings, now, onAct }:
       </td>
       <td class="plan-why">
         {row.sentence}
-        {!row.fitsBesideProxies && row.plannedBid !== null && (
+        {!row.fitsBesideProxies && row.plannedBid !== null && row.reason.is !== 'proxy' && (
           <span class="small"> Place it late: with the bids that are in it would not fit the purse.</span>
         )}
       </td>
