@@ -23,6 +23,7 @@ const TASKS = {
   fuzz: 'scripts/tasks/fuzz.ts',
   faults: 'scripts/tasks/faults.ts',
   mutants: 'scripts/tasks/mutants.ts',
+  'team-campaign': 'scripts/tasks/team-campaign.ts',
   'team-server': 'scripts/tasks/team-server.ts',
 };
 

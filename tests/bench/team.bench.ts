@@ -5,7 +5,7 @@ import { openProgram, withChromium } from './run-in-browser.ts';
 /** `TEAM_ENTRIES=200000 npm run bench -- team` for a store of some years. */
 const ENTRIES = Number(process.env.TEAM_ENTRIES ?? 20_000);
 const CATCH_UP = 10_000;
-const ROUNDS = 2;
+const ROUNDS = 1;
 const MOST = 1.5;
 const LONGEST_MS = 100;
 const MOST_GROWTH = 1.3;
@@ -43,5 +43,8 @@ async function rounds(page: Page, count: number, times = ROUNDS) {
     for (const name of ['joining', 'restoring']) await page.evaluate((n) => window.teamProgram.remove(n), name);
   }
   for (const name of ['buyer', 'manager', 'bookkeeper']) await page.evaluate((n) => window.teamProgram.remove(n), name);
+  console.log(
+    `    joined in ${Math.round(median(join))} ms, longest task ${Math.max(...longest)} ms; restored in ${Math.round(median(restore))} ms`,
+  );
   return { join: median(join), restore: median(restore), longest: Math.max(...longest) };
 }

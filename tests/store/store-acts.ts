@@ -7,7 +7,7 @@ import { readBackup } from '../../src/store/backup/read-backup.ts';
 import type { Store } from '../../src/store/store.ts';
 import { someFacts } from '../folds/happening-arbitrary.ts';
 import { at, changeFor, type Telling, tellingOf } from '../folds/journal-arbitrary.ts';
-import { freshBrowser, openTestStore, testRandom, value } from './open-test-store.ts';
+import { freshBrowser, openTestStore, testClock, testRandom, value } from './open-test-store.ts';
 import { journalOf, storedEntries } from './raw-database.ts';
 
 /** What a user may do to a store. */
@@ -45,10 +45,18 @@ const act: fc.Arbitrary<Act> = fc.oneof(
 /** What three stores are told, one thing after the other: which of them, and what. */
 export const stepsFor = (most: number) => fc.array(fc.tuple(fc.nat(2), act), { minLength: 5, maxLength: most });
 
-/** Three stores that have nothing yet; when their names are left out, two tabs of one browser, and another browser. */
-export async function threeStores(names = ['here', 'here', 'there']): Promise<readonly Store[]> {
+/**
+ * Three stores that have nothing yet; when their names are left out, two tabs of one browser, and another browser.
+ * @param starts what each one's clock shows at first, in milliseconds since 1970; the same for all when left out
+ */
+export async function threeStores(
+  names = ['here', 'here', 'there'],
+  starts: readonly number[] = [],
+): Promise<readonly Store[]> {
   freshBrowser();
-  const stores = await Promise.all(names.map((name, i) => openTestStore({ name, random: testRandom(i + 1) })));
+  const stores = await Promise.all(
+    names.map((name, i) => openTestStore({ name, random: testRandom(i + 1), now: testClock(starts[i]).now })),
+  );
   for (const [i, store] of stores.entries()) nameOf.set(store, at(names, i));
   return stores;
 }

@@ -35,6 +35,8 @@ export interface RealServer {
   /** With all rights on the account, which nobody else has. */
   keeper(): ReturnType<typeof wsconnect>;
   kill(server: number): Promise<void>;
+  /** The number of its process. */
+  process(server: number): number;
   start(server: number): Promise<void>;
   /** Puts the messages of one server aside, or back in place of what it has. */
   copyAside(server: number): void;
@@ -108,6 +110,7 @@ export async function realServer(devices: readonly DeviceId[], servers: 1 | 3 = 
       one.kill('SIGKILL');
       await gone;
     },
+    process: (i) => running.get(i)?.pid ?? 0,
     async start(i) {
       running.set(i, spawn(program, ['-c', path.join(folder, `${i}.conf`)], { stdio: 'ignore' }));
       await untilOpen(port(i, 1));
