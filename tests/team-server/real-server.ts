@@ -27,7 +27,7 @@ globalThis.WebSocket ??= WebSocket as unknown as typeof globalThis.WebSocket;
 export interface RealServer {
   readonly addresses: readonly string[];
   /** Connects as a device, or throws; by way of another address where one is given. */
-  connect(device: DeviceId, address?: string): Promise<Wire>;
+  connect(device: DeviceId, address?: string, patience?: number): Promise<Wire>;
   /** What starts a team here. */
   readonly keys: ServerKeys;
   /** Connects with what a computer of a team has. */
@@ -89,11 +89,11 @@ export async function realServer(devices: readonly DeviceId[], servers: 1 | 3 = 
     addresses,
     names,
     keys: { ...seeds, team: TEAM, addresses },
-    async connect(device, address) {
+    async connect(device, address, patience = 2_000) {
       const credentials = known.get(device);
       if (credentials === undefined) throw new Error(`no key for ${device}`);
       const at = address === undefined ? addresses : [address];
-      return value(await connectToServer({ addresses: at, team: TEAM, name: device, credentials, patience: 2_000 }));
+      return value(await connectToServer({ addresses: at, team: TEAM, name: device, credentials, patience }));
     },
     enter: (name, credentials) => connectToServer({ addresses, team: TEAM, name, credentials, patience: 2_000 }),
     async keeper() {
