@@ -68,6 +68,13 @@ describe('a figure of another car', () => {
     expect(page.notes.map(({ reason }) => reason)).toContain('place-lost');
   });
 
+  test('that a fee or another bid comes to is not the bid because the label ends in its words', () => {
+    const page = read(`${HEAD}<p>Current bid <b>$16,100</b></p>
+      <div><span>Buy fee at current bid</span><span>$465</span></div><p>Deposit for the next bid $500</p>`);
+    expect(said(page, 'priceNow')?.[0]).toBe(1_610_000);
+    expect(page.lots[0]?.fields.nextBid).toBeUndefined();
+  });
+
   test('in a row without a VIN does not go to the lot above it', () => {
     const row = (lot: number, name: string, vin: string, bid: string) =>
       `<tr><td>${lot}</td><td>${name}</td><td>${vin}</td><td>${bid}</td></tr>`;

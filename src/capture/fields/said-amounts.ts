@@ -2,7 +2,7 @@ import type { DecimalMark } from '../../domain/money/written-number.ts';
 import type { PageNode } from '../dom/page-tree.ts';
 import type { ReadFrom } from '../draft/draft-lot.ts';
 import { meaningOf } from '../roles/label-list.ts';
-import { isTalk, labelRoles } from '../roles/label-roles.ts';
+import { isRemark, isTalk, labelRoles } from '../roles/label-roles.ts';
 import { MONEY_AFTER, MONEY_LABELS, type MoneyRole } from '../roles/money-roles.ts';
 import { type RoleWeights, strongestRole, weighWords } from '../roles/role-words.ts';
 import { clauseBefore } from '../text/clause.ts';
@@ -65,7 +65,8 @@ function inPair(pair: Pair, decimal: DecimalMark | undefined): readonly SaidAmou
   const named = strongestRole(roles);
   const currency = currencyIn(pair.after) || currencyIn(/\(([^()]*)\)/.exec(pair.label)?.[1] ?? '');
   const value = `${pair.value.split('\n', 2).join(' ')} ${currency}`.trim().slice(0, 300);
-  if (hasMaskedMoney(value) || isTalk(pair.label, pair.value)) return [];
+  const isTold = isTalk(pair.label, pair.value) || (pair.how === 'head' && isRemark(pair.label));
+  if (hasMaskedMoney(value) || isTold) return [];
   const signed = moneyIn(value, decimal);
   const isFact = [...labelRoles(pair.label).fact.values()].some((weight) => weight > 0.9);
   const bare = signed.length === 0 && named !== null && !isFact ? bareAmountsIn(value, decimal).slice(0, 1) : [];
@@ -105,8 +106,10 @@ function rolesAround(
       .slice(token.end, until)
       .replace(/^[\s,]+/, '')
       .slice(0, 40);
-    const named = labelAtEnd(before);
-    const left = named.size > 0 ? named : weighWords(before, MONEY_LABELS);
+    const words = weighWords(before, MONEY_LABELS);
+    // "The buy fee at the current bid": what the words before say of something else, the last of them can't unsay.
+    const named = words.has('other') ? NO_ROLES : labelAtEnd(before);
+    const left = named.size > 0 ? named : words;
     const right = weighWords(after, MONEY_AFTER);
     // The label names the first amount behind it; the others stand for themselves.
     const roles = left.size > 0 ? left : at === 0 ? label : new Map<MoneyRole, number>();

@@ -1,7 +1,7 @@
 import type { PageElement } from '../dom/page-tree.ts';
 import type { LotSource, SharedWords } from '../fields/field-reader.ts';
 import { meaningOf } from '../roles/label-list.ts';
-import { isTalk, labelRoles } from '../roles/label-roles.ts';
+import { isRemark, isTalk, labelRoles } from '../roles/label-roles.ts';
 import type { Line } from '../text/lines.ts';
 import { elementOf, type Pair } from '../text/pair.ts';
 import type { PageFacts } from './page-facts.ts';
@@ -41,7 +41,7 @@ export function lotSources(plan: LotPlan, facts: PageFacts): readonly LotSource[
     plan.kind === 'one'
       ? []
       : facts.pairs.flatMap(({ how, label, node }) =>
-          node?.kind === 'element' && (how === 'head' || how === 'cell') && REMARKS.test(label) ? [node] : [],
+          node?.kind === 'element' && (how === 'head' || how === 'cell') && isRemark(label) ? [node] : [],
         ),
   );
   for (const pair of facts.pairs) {
@@ -89,7 +89,6 @@ function isSomethingElse({ label }: Pair): boolean {
   return (fact.get('other') ?? 0) > 0.9 || money.size > 0 || time.size > 0;
 }
 
-const REMARKS = /\b(?:remarks?|comments?|notes?|(?:seller|owner) says|remarques?|observaciones|notas|bemerkung\w*)\b/i;
 const NOT_COVERING: ReadonlySet<Pair['how']> = new Set(['colon', 'run-on', 'data']);
 /** A value longer than this holds more than its label names. */
 const MOST_COVERED = 120;

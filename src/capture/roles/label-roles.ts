@@ -87,6 +87,10 @@ export const isTalk = (label: string, value: string): boolean =>
     label,
   );
 
+/** Whether a label is over somebody's remarks. */
+export const isRemark = (label: string): boolean =>
+  /\b(?:remarks?|comments?|notes?|(?:seller|owner) says|remarques?|observaciones|notas|bemerkung\w*)\b/i.test(label);
+
 /** Whether a value is an amount or a time by its form, so that a label that could mean either does not name a fact here. */
 const isAmountOrTime = (value: string): boolean =>
   /[$€£¥]|\b(?:USD|CAD)\b|\d{1,2}:\d\d|\b\d{1,2} ?[ap]\.?m\b|\d ?h ?\d\d\b|\b\d{1,2}\/\d{1,2}\/\d\d|^\d{1,3}(?:,\d{3})+(?:\.\d\d)?$/i.test(
