@@ -8,6 +8,7 @@ import { useNow } from '../../src/ui/hooks/use-now.ts';
 import { LotsApartNote } from '../../src/ui/lots-apart-note.tsx';
 import { usePageSubject } from '../../src/ui/page-subject.ts';
 import { StillReading } from '../../src/ui/still-reading.tsx';
+import { TermLink } from '../../src/ui/term-link.tsx';
 import type { ShownDispute } from '../../src/views/after-sale/shown-dispute.ts';
 import { Changes } from './changes.tsx';
 import { DuesPart } from './dues-part.tsx';
@@ -67,7 +68,9 @@ function OneDispute({ shown }: { shown: ShownDispute }) {
         <div class="row">
           {dispute.askedCents !== undefined && (
             <div>
-              <div class="small quiet">Amount claimed</div>
+              <div class="small quiet">
+                <TermLink term="dispute">Amount claimed</TermLink>
+              </div>
               <div class="figure">{formatMoney(dispute.askedCents)}</div>
             </div>
           )}

@@ -14,9 +14,11 @@ import { useOneLot } from '../../src/ui/hooks/use-one-lot.ts';
 import { MomentInput } from '../../src/ui/inputs/moment-input.tsx';
 import { usePageSubject } from '../../src/ui/page-subject.ts';
 import { StillReading } from '../../src/ui/still-reading.tsx';
+import { TermLink } from '../../src/ui/term-link.tsx';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { type AfterLot, afterLotsUnder } from '../../src/views/after-sale/after-lot.ts';
 import { STANDING_TITLES, standingInWords } from '../../src/views/after-sale/standing-words.ts';
+import type { TermId } from '../../src/views/words/glossary.ts';
 import { LotDisputes } from './lot-disputes.tsx';
 import { WonStep } from './won-step.tsx';
 import '../todo/after-sale.css';
@@ -76,19 +78,31 @@ function Won({ after, now }: { after: AfterLot; now: Instant }) {
         </div>
         {money && (
           <div class="money-open">
-            <Figure label="Won at" words={formatMoney(money.hammer)} />
-            <Figure label="Buy fees" words={money.fees === undefined ? 'not known' : formatMoney(money.fees)} />
-            {money.billed !== undefined && <Figure label="Billed so far" words={formatMoney(money.billed)} />}
+            <Figure term="hammer-price" label="Won at" words={formatMoney(money.hammer)} />
+            <Figure
+              term="buy-fee"
+              label="Buy fees"
+              words={money.fees === undefined ? 'not known' : formatMoney(money.fees)}
+            />
+            {money.billed !== undefined && (
+              <Figure term="billed" label="Billed so far" words={formatMoney(money.billed)} />
+            )}
             {money.settled !== 0 && (
-              <Figure label="From disputes" words={formatMoney(money.settled, { sign: 'always' })} />
+              <Figure
+                term="from-disputes"
+                label="From disputes"
+                words={formatMoney(money.settled, { sign: 'always' })}
+              />
             )}
-            <Figure label="Paid" words={formatMoney(money.paid)} />
+            <Figure term="paid" label="Paid" words={formatMoney(money.paid)} />
             {money.toComeBack > 0 ? (
-              <Figure label="Refund due" words={formatMoney(money.toComeBack)} />
+              <Figure term="refund-due" label="Refund due" words={formatMoney(money.toComeBack)} />
             ) : (
-              <Figure label="To pay" words={formatMoney(money.toPay)} />
+              <Figure term="to-pay" label="To pay" words={formatMoney(money.toPay)} />
             )}
-            {money.others > 0 && <Figure label="Owed to others" words={formatMoney(money.others)} />}
+            {money.others > 0 && (
+              <Figure term="owed-to-others" label="Owed to others" words={formatMoney(money.others)} />
+            )}
           </div>
         )}
       </header>
@@ -149,10 +163,12 @@ function Won({ after, now }: { after: AfterLot; now: Instant }) {
   );
 }
 
-function Figure({ label, words }: { label: string; words: string }) {
+function Figure({ term, label, words }: { term: TermId; label: string; words: string }) {
   return (
     <div>
-      <div class="small quiet">{label}</div>
+      <div class="small quiet">
+        <TermLink term={term}>{label}</TermLink>
+      </div>
       <div class="figure">{words}</div>
     </div>
   );

@@ -4,9 +4,11 @@ import { cents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { certificateFault } from '../../../src/domain/setup/certificate.ts';
 import { usePageSubject } from '../../../src/ui/page-subject.ts';
+import { TermLink } from '../../../src/ui/term-link.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { folderName } from '../../../src/views/books/folder-name.ts';
 import { dateInWords } from '../../../src/views/words/date-words.ts';
+import type { TermId } from '../../../src/views/words/glossary.ts';
 import { STAGE_WORDS } from '../folder-cells.tsx';
 import { useBooks } from '../use-books.ts';
 import { BillForm } from './bill-form.tsx';
@@ -105,25 +107,33 @@ function FolderHead({ folder }: { folder: PurchaseFolder }) {
           <span class="quiet"> {won === null ? '' : `won ${dateInWords(won.date)}`}</span>
         </p>
         <dl>
-          <Figure what="Status" value={STAGE_WORDS[stage]} />
+          <Figure term="folder" what="Status" value={STAGE_WORDS[stage]} />
           <Figure
+            term={open < 0 ? 'refund-due' : 'to-pay'}
             what={open < 0 ? 'Overpaid or refund due' : 'Still owed'}
             value={formatMoney(cents(Math.abs(open)))}
           />
-          {notBilled > 0 && <Figure what="Expected, no bill yet" value={formatMoney(cents(notBilled))} />}
-          {folder.arrivedOn !== undefined && <Figure what="Delivered" value={dateInWords(folder.arrivedOn)} />}
-          {floorOwed !== 0 && <Figure what="On the floor plan" value={formatMoney(floorOwed)} />}
+          {notBilled > 0 && (
+            <Figure term="not-billed" what="Expected, no bill yet" value={formatMoney(cents(notBilled))} />
+          )}
+          {folder.arrivedOn !== undefined && (
+            <Figure term="folder" what="Delivered" value={dateInWords(folder.arrivedOn)} />
+          )}
+          {floorOwed !== 0 && (
+            <Figure term="on-the-floor-plan" what="On the floor plan" value={formatMoney(floorOwed)} />
+          )}
           {outcome !== undefined && (
-            <Figure what={`Sold ${dateInWords(outcome.date)}`} value={formatMoney(outcome.priceCents)} />
+            <Figure term="gross" what={`Sold ${dateInWords(outcome.date)}`} value={formatMoney(outcome.priceCents)} />
           )}
           {gross !== null && (
             <Figure
+              term="gross"
               what="Gross so far"
               value={gross < 0 ? `a loss of ${formatMoney(cents(-gross))}` : formatMoney(gross)}
             />
           )}
           {stage !== 'undone' && expected?.gross != null && (
-            <Figure what="Expected gross" value={formatMoney(expected.gross)} />
+            <Figure term="expected-gross" what="Expected gross" value={formatMoney(expected.gross)} />
           )}
         </dl>
       </div>
@@ -131,9 +141,11 @@ function FolderHead({ folder }: { folder: PurchaseFolder }) {
   );
 }
 
-const Figure = ({ what, value }: { what: string; value: string }) => (
+const Figure = ({ term, what, value }: { term: TermId; what: string; value: string }) => (
   <div>
-    <dt>{what}</dt>
+    <dt>
+      <TermLink term={term}>{what}</TermLink>
+    </dt>
     <dd class="figure">{value}</dd>
   </div>
 );

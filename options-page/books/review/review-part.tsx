@@ -15,10 +15,12 @@ import type { LocalDate } from '../../../src/domain/time/local-date.ts';
 import { ChoiceInput } from '../../../src/ui/inputs/choice-input.tsx';
 import { RadioChoice } from '../../../src/ui/inputs/radio-choice.tsx';
 import { type SortColumn, SortTable } from '../../../src/ui/tables/sort-table.tsx';
+import { TermLink } from '../../../src/ui/term-link.tsx';
 import { useWorkspace } from '../../../src/ui/workspace.ts';
 import { reviewLots } from '../../../src/views/books/review-lots.ts';
 import { countWords } from '../../../src/views/words/count-words.ts';
 import { dateInWords } from '../../../src/views/words/date-words.ts';
+import type { TermId } from '../../../src/views/words/glossary.ts';
 import { useBooks } from '../use-books.ts';
 import { GrossPicture } from './gross-picture.tsx';
 import { ResultsOut } from './results-out.tsx';
@@ -125,26 +127,35 @@ const averageOf = (sum: Cents, of: number) =>
 function Figures({ all }: { all: ReviewGroup }) {
   return (
     <dl class="review-figures">
-      <Figure what="Won" value={`${all.won} of ${all.won + all.lost}`} note={wonWords(all)} />
+      <Figure term="result" what="Won" value={`${all.won} of ${all.won + all.lost}`} note={wonWords(all)} />
       <Figure
+        term="hammer-price"
         what="Hammer"
         value={exact(all.hammer)}
         note={`of ${countWords(all.won, 'car', 'cars')} won${averageOf(all.hammer, all.won)}`}
       />
       <Figure
+        term="all-in"
         what="All-in"
         value={exact(all.allIn)}
         note={`recorded for ${all.billed} of them${averageOf(all.allIn, all.billed)}`}
       />
-      <Figure what="Tied up" value={money(all.tiedUp)} note={tiedUpWords(all)} />
-      <Figure what="Wins against max" value={leftWords(all.wins)} note={againstWords(all.wins)} />
-      <Figure what="Losses against max" value={leftWords(all.losses)} note={againstWords(all.losses)} />
+      <Figure term="tied-up" what="Tied up" value={money(all.tiedUp)} note={tiedUpWords(all)} />
+      <Figure term="against-max" what="Wins against max" value={leftWords(all.wins)} note={againstWords(all.wins)} />
       <Figure
+        term="against-max"
+        what="Losses against max"
+        value={leftWords(all.losses)}
+        note={againstWords(all.losses)}
+      />
+      <Figure
+        term="gross"
         what="Gross on cars sold"
         value={money(all.actualGross)}
         note={all.expectedGross === null ? 'nothing sold yet' : `${money(all.expectedGross)} was expected`}
       />
       <Figure
+        term="dispute"
         what="Open disputes"
         value={String(all.openDisputes)}
         note={all.openDisputes === 0 ? '' : `${money(all.disputed)} in dispute`}
@@ -176,9 +187,18 @@ function againstWords({ under, leftEach, at, over, overEach, notCompared }: Agai
 const tiedUpWords = ({ tiedUpUnknown }: ReviewGroup) =>
   `all-in of unsold cars${tiedUpUnknown === 0 ? '' : `; ${countWords(tiedUpUnknown, 'car', 'cars')} left out, cost unknown`}`;
 
-const Figure = ({ what, value, note }: { what: string; value: string; note: string }) => (
+interface FigureProps {
+  readonly term: TermId;
+  readonly what: string;
+  readonly value: string;
+  readonly note: string;
+}
+
+const Figure = ({ term, what, value, note }: FigureProps) => (
   <div>
-    <dt class="small quiet">{what}</dt>
+    <dt class="small quiet">
+      <TermLink term={term}>{what}</TermLink>
+    </dt>
     <dd>
       <span class="figure">{value}</span>
       <span class="small quiet block">{note}</span>

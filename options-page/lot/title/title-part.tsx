@@ -8,6 +8,7 @@ import { dateIn } from '../../../src/domain/time/wall-clock.ts';
 import type { PricingContext } from '../../../src/domain/worksheet/pricing-context.ts';
 import type { Worksheet } from '../../../src/domain/worksheet/worksheet-of.ts';
 import { Ledger } from '../../../src/ui/tables/ledger.tsx';
+import { TermLink } from '../../../src/ui/term-link.tsx';
 import { Fold } from '../fold.tsx';
 import { percentWords } from '../risk/risk-words.ts';
 
@@ -50,11 +51,15 @@ export function TitlePart({ facts, context, sheet }: TitlePartProps) {
           {brand && (
             <dl class="facts">
               <div>
-                <dt>% of clean retail</dt>
+                <dt>
+                  <TermLink term="title">% of clean retail</TermLink>
+                </dt>
                 <dd class="figure">{percentWords(brand.keepsPpm / PPM)}</dd>
               </div>
               <div>
-                <dt>On the floor plan</dt>
+                <dt>
+                  <TermLink term="floor-plan">On the floor plan</TermLink>
+                </dt>
                 <dd class="figure">{brand.floorable ? 'can go' : 'can’t go'}</dd>
               </div>
               {brand.paper && (

@@ -4,6 +4,7 @@ import { holdFactors } from '../../../src/domain/carrying/hold-factors.ts';
 import { cents } from '../../../src/domain/money/cents.ts';
 import { formatMoney } from '../../../src/domain/money/format-money.ts';
 import { factorOf } from '../../../src/domain/money/rounding.ts';
+import { TermLink } from '../../../src/ui/term-link.tsx';
 
 const TEN_THOUSAND = cents(1_000_000);
 
@@ -16,21 +17,29 @@ export function HoldResult({ carrying, history }: { carrying: Carrying; history:
       <h2>Result</h2>
       <dl class="setup-facts">
         <div>
-          <dt>Expected days to sell</dt>
+          <dt>
+            <TermLink term="days-to-sell">Expected days to sell</TermLink>
+          </dt>
           <dd class="figure">{days}</dd>
         </div>
         <div>
-          <dt>On $10,000 of own cash</dt>
+          <dt>
+            <TermLink term="own-cash">On $10,000 of own cash</TermLink>
+          </dt>
           <dd class="figure">{formatMoney(factorOf(TEN_THOUSAND, hold.cashFactor))}</dd>
         </div>
         {carrying.floorPlan && (
           <div>
-            <dt>On $10,000 advanced</dt>
+            <dt>
+              <TermLink term="interest">On $10,000 advanced</TermLink>
+            </dt>
             <dd class="figure">{formatMoney(factorOf(TEN_THOUSAND, hold.floorFactor))}</dd>
           </div>
         )}
         <div>
-          <dt>Plus, on every car</dt>
+          <dt>
+            <TermLink term="interest">Plus, on every car</TermLink>
+          </dt>
           <dd class="figure">{formatMoney(hold.flatHold)}</dd>
         </div>
       </dl>

@@ -1,5 +1,6 @@
 import { CORRECTION_TERMS } from './correction-terms.ts';
 import { COST_TERMS } from './cost-terms.ts';
+import { FOLDER_TERMS } from './folder-terms.ts';
 import { LEARN_TERMS } from './learn-terms.ts';
 import { LOT_TERMS } from './lot-terms.ts';
 import { MONEY_TERMS } from './money-terms.ts';
@@ -15,6 +16,7 @@ export type TermId =
   | keyof typeof CORRECTION_TERMS
   | keyof typeof RISK_TERMS
   | keyof typeof PLAN_TERMS
+  | keyof typeof FOLDER_TERMS
   | keyof typeof MONEY_TERMS
   | keyof typeof LEARN_TERMS
   | keyof typeof OTHER_TERMS;
@@ -32,6 +34,7 @@ export const GLOSSARY: readonly TermGroup[] = [
   { title: 'The plan of the purse', terms: PLAN_TERMS },
   { title: 'What happened against what was expected', terms: LEARN_TERMS },
   { title: 'Corrections from your own results', terms: CORRECTION_TERMS },
+  { title: 'Won cars, folders and results', terms: FOLDER_TERMS },
   { title: 'What you owe, and proof of time', terms: MONEY_TERMS },
   { title: 'Other words', terms: OTHER_TERMS },
 ];
