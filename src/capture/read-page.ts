@@ -1,10 +1,12 @@
 import type { Instant } from '../domain/time/instant.ts';
 import { BUDGET, type Budget } from './budget.ts';
+import { shorten } from './dom/clean-text.ts';
 import type { PageTree } from './dom/page-tree.ts';
 import { snapshot } from './dom/snapshot.ts';
 import type { Candidates } from './draft/candidates.ts';
 import type { DraftLot, DraftLots, PageNote } from './draft/draft-lot.ts';
 import { lotLink, pageAddress } from './lots/lot-link.ts';
+import { lineThatSaleIsOver } from './lots/lot-over.ts';
 import { lotSources } from './lots/lot-source.ts';
 import { pageFacts } from './lots/page-facts.ts';
 import { saleNamesOf } from './lots/page-sale.ts';
@@ -58,6 +60,8 @@ export function readPageWithTies(
     skip: new Set([...plan.skip, ...beyond]),
   };
   const sources = lotSources(shortened, facts);
+  const over = plan.kind === 'many' ? lineThatSaleIsOver(sources[0]?.shared.lines ?? []) : null;
+  if (over !== null) return { draft: { ...nothing, notes: [saleOverNote(over.text)] }, ties: NO_TIES };
   const names = saleNamesOf(facts, shortened, sources);
   const notes = pageNotes(tree);
   const lots: DraftLot[] = [];
@@ -81,6 +85,11 @@ export function readPageWithTies(
     ties: () => ({ lots: ties.map((of) => of()), hiddenVins: hiddenVins(tree) }),
   };
 }
+
+const saleOverNote = (line: string): PageNote => ({
+  reason: 'lot-over',
+  message: `The page says “${shorten(line, 80)}”, so none of its lots can be bid on. To note how one of yours ended, open it in the list.`,
+});
 
 const NO_TIES = (): TiesFound => ({ lots: [], hiddenVins: new Set() });
 

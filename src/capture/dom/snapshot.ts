@@ -6,6 +6,8 @@ import type { DataScript, PageElement, PageTree, Showing } from './page-tree.ts'
 import { type Block, blocksOf } from './preformatted.ts';
 import { ELEMENT_NODE, type SafeDom, safeDom, TEXT_NODE } from './safe-dom.ts';
 
+const LEADER = /^\s*(?:[.·…_]\s?){5,}$/;
+
 /** Copies what `document` shows into plain data, within `budget`. */
 export function snapshot(document: Document, budget: Budget = BUDGET): PageTree {
   return new Snapshot(safeDom(document), budget).take(document);
@@ -80,6 +82,8 @@ class Snapshot {
     }
     const text = source.replace(/(?<=\S)\t+(?=\S)/g, ': ').replace(/\s+/g, ' ');
     if (parent.tag === 'title' && this.title === '') this.title = cleanLine(text).slice(0, 300);
+    // Dots that lead the eye to a value say nothing themselves.
+    if (LEADER.test(text)) return this.addText(' ', parent);
     // What is set apart by color or weight alone has no blank around it, and a VIN is no part of a word.
     const apart = /^[A-HJ-NPR-Z0-9]{17}$/.test(text.trim()) ? ` ${text} ` : text;
     this.addText(apart, parent);

@@ -1,6 +1,12 @@
 import { cleanLine, shorten } from '../dom/clean-text.ts';
 import type { PageNode } from '../dom/page-tree.ts';
-import type { DraftFieldName, DraftFields, FieldValue, PageNote } from './draft-lot.ts';
+import {
+  type DraftFieldName,
+  type DraftFields,
+  draftFieldsSchema,
+  type FieldValue,
+  type PageNote,
+} from './draft-lot.ts';
 import { MOST_IN_PROSE, type ScoredReading, settleReadings } from './settle-readings.ts';
 
 type Lists = { [Name in DraftFieldName]?: ScoredReading<FieldValue<Name>>[] };
@@ -100,7 +106,8 @@ export class Candidates {
     const fields: Record<string, unknown> = {};
     for (const name of Object.keys(this.lists) as DraftFieldName[]) {
       const field = settleReadings<unknown>(this.of(name), SAME[name] ?? sameValue, { lasting: LASTING.has(name) });
-      if (field !== undefined) fields[name] = field;
+      // A page can say what no draft may hold; that costs its field, not the lot.
+      if (field !== undefined && draftFieldsSchema.shape[name].safeParse(field).success) fields[name] = field;
     }
     // Each list was filled through `add`, which ties the value's type to the field's name.
     return fields as DraftFields;

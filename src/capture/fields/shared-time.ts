@@ -2,6 +2,7 @@ import { weighWords } from '../roles/role-words.ts';
 import { TIME_LABELS } from '../roles/time-roles.ts';
 import { clauseBefore } from '../text/clause.ts';
 import type { Line } from '../text/lines.ts';
+import { isInSellersWords } from '../text/sellers-words.ts';
 import { type MomentToken, momentsIn } from '../tokens/moment-tokens.ts';
 import { zonesIn } from '../tokens/zone-tokens.ts';
 
@@ -24,7 +25,7 @@ export function sharedTime(lines: readonly Line[], language: string): SharedTime
   let [day, first]: [MomentToken | null, MomentToken | null] = [null, null];
   let zone = '';
   for (const line of lines.slice(0, MOST_LINES)) {
-    if (line.text.length > 700) continue;
+    if (line.text.length > 700 || isInSellersWords(line.text)) continue;
     const told = timesOf(line, language);
     day ??= told.day;
     first ??= told.first;

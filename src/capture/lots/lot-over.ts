@@ -13,7 +13,7 @@ const BADGE = new RegExp(
   `^(?:${NOUN} )?(?:(?<withdrawn>withdrawn(?: by .{1,40})?|pulled|cancell?ed|no longer available)|sold|closed|ended|not sold|no sale|bidding is over|bidding over|sale over)[.!]?$`,
   'i',
 );
-const BEGINS = /^(?<withdrawn>withdrawn|retiré|retirado)\b(?: by| from|[.:,]|$)/i;
+const BEGINS = /^(?<withdrawn>withdrawn|retiré|retirado)\b(?: by| from| at | on |[.:,—–]|$)/i;
 // Where one may choose between them, they say nothing of this lot.
 const CHOICE = /^(?:open|active|live|upcoming|all|any|running|available)[.!]?$/i;
 
@@ -31,6 +31,13 @@ export function lineThatItIsOver(lines: readonly Line[]): { readonly line: Line;
   if (first === undefined || words.size !== 1 || isChoice) return null;
   return { line: first, withdrawn: BADGE.exec(first.text)?.groups?.withdrawn !== undefined };
 }
+
+const SALE_OVER =
+  /(?:^|[.!] )(?:this|the) (?:sale|auction) (?:is|has|was) (?:now |already )?(?:over|ended|closed|finished)\b(?! (?:by|until|at|with|in|to))/i;
+
+/** The line outside all lots of a list that says that its whole sale is over; null when none does. */
+export const lineThatSaleIsOver = (lines: readonly Line[]): Line | null =>
+  lines.find(({ text }) => text.length <= 300 && SALE_OVER.test(text)) ?? null;
 
 /** What was bid or asked no longer holds for a lot that is over; a lot that was withdrawn has no close either. */
 export function dropWhatIsOver(lines: readonly Line[], extent: 'page' | 'card', into: Candidates): void {

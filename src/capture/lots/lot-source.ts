@@ -4,6 +4,7 @@ import { meaningOf } from '../roles/label-list.ts';
 import { isRemark, isTalk, labelRoles } from '../roles/label-roles.ts';
 import type { Line } from '../text/lines.ts';
 import { elementOf, type Pair } from '../text/pair.ts';
+import { isInSellersWords } from '../text/sellers-words.ts';
 import type { PageFacts } from './page-facts.ts';
 import type { LotPlan } from './plan-lots.ts';
 
@@ -24,7 +25,12 @@ export function lotSources(plan: LotPlan, facts: PageFacts): readonly LotSource[
   const lines = plan.lots.map((): Line[] => []);
   const pairs = plan.lots.map((): Pair[] => []);
   const shared: { lines: Line[]; pairs: Pair[] } = { lines: [], pairs: [] };
+  const talk = new Set<PageElement>();
   for (const line of facts.lines) {
+    if (isInSellersWords(line.text)) {
+      talk.add(line.element);
+      continue;
+    }
     const lot = lotOf(line.element);
     if (lot === 'none') shared.lines.push(line);
     else if (lot !== 'others') lines[lot]?.push(line);
@@ -47,6 +53,7 @@ export function lotSources(plan: LotPlan, facts: PageFacts): readonly LotSource[
   for (const pair of facts.pairs) {
     const element = elementOf(pair.node);
     if ((pair.how === 'colon' || pair.how === 'run-on') && element !== null && isCovered(element, remarks)) continue;
+    if (element !== null && talk.has(element)) continue;
     const lot = lotOf(element);
     if (lot === 'none') shared.pairs.push(pair);
     else if (lot !== 'others') pairs[lot]?.push(pair);

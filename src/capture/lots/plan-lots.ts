@@ -134,5 +134,7 @@ function hasLotOfItsOwn(
   const isInCard = (mark: LotMark) => [mark.element, ...ancestorsOf(mark.element)].some((up) => inCards.has(up));
   const listed = new Set(cards.flatMap((card) => card.marks.map((mark) => mark.key)));
   const outside = marks.filter((mark) => !isInCard(mark) && !mark.prose && !listed.has(mark.key));
-  return outside.some((mark) => mark.kind === 'vin' || mark.heading > 0);
+  // Several cars outside are no lot that the page is about.
+  const vins = new Set(outside.filter((mark) => mark.kind === 'vin').map((mark) => mark.key));
+  return vins.size === 1 || outside.some((mark) => mark.heading > 0);
 }

@@ -27,7 +27,7 @@ const WORDS: Readonly<Record<Meaning, string>> = {
   year: `year; model year; yr; my; año; año modelo; année; année modèle; baujahr; modelljahr; سنة الصنع; שנת ייצור; built;
     built in; year built; year made; year of make; model yr; mod yr; yr built; vehicle year; vintage;
     año de fabricación; año del modelo; année-modèle; millésime; modèle année; jahrgang`,
-  make: `make; manufacturer; vehicle make; maker; marca; marque; hersteller; marke; الشركة المصنعة; יצרן; brand; badge; mfr;
+  make: `make; mk; manufacturer; vehicle make; maker; marca; marque; hersteller; marke; الشركة المصنعة; יצרן; brand; badge; mfr;
     mfg; mfgr; manufactured by; built by; vehicle manufacturer; car make; fabricante; fabricant; constructeur;
     fabrikat`,
   model: `model; vehicle model; model name; modelo; modèle; modell; الطراز; דגם; line; model line; nameplate; mdl; model no;

@@ -23,7 +23,7 @@ const DOLLARS = String.raw`US ?\$|USD|U\.S\. ?\$|\$`;
 const BEFORE = String.raw`(?:(?<![\p{L}$])(?<other>${OTHERS})|(?<![\p{L}$])(?<sign>${DOLLARS}))[  ]?`;
 const AFTER = String.raw`[  ]?(?:(?<otherAfter>(?:${OTHERS}|\$ ?(?:CAD?|CDN|MXN?)|Canadian dollars?|pesos|euros?))(?![\p{L}])|(?<signAfter>USD|US ?\$|\$(?! ?\d)|dollars?\b))`;
 /** What may not follow a figure: it would be part of a longer one, or one of which a part is masked or misprinted. */
-const NO_MORE = String.raw`(?!\d|\p{No}|[.,'’]\d|[.,'’]?[\p{L}*•●·#_?]|,\s*$)`;
+const NO_MORE = String.raw`(?!\d|\p{No}|[.,'’]\d|[.,'’]?[\p{L}*•●·#_?█░▒▓■▪]|,\s*$)`;
 const SIGNED = new RegExp(
   String.raw`${BEFORE}(?<figure>${SPACED}(?!\d)|${FIGURE})(?: (?<cents>\d\d)(?![\d,.]))?(?<thousands> ?k\b)?(?:(?= ?(?:USD|US ?\$|CAD|CDN)\b)|${NO_MORE})(?:[  ]?(?<also>CAD|CDN|USD)\b)?`,
   'giu',
@@ -76,7 +76,7 @@ function add(found: MoneyToken[], match: RegExpExecArray, decimal: DecimalMark |
 }
 
 const MASKED =
-  /(?:\$|US ?\$|CAD) ?[\dOoIl]{0,3}[,.]?(?:[*•●·#_?xX]{2,}|[\dOoIl]*[OolI][\dOolI,]*)|\$ ?\d{1,3},[xX*•#_?\d]{1,3}(?![\d.])|\$ ?\d+(?:\.\d+)?M\b/u;
+  /(?:\$|US ?\$|CAD) ?[\dOoIl]{0,3}[,.]?(?:[*•●·#_?xX]{2,}|[█░▒▓■▪]|[\dOoIl]*[OolI][\dOolI,]*)|\$ ?\d{1,3},[xX*•#_?\d]{1,3}(?![\d.])|\$ ?\d+(?:\.\d+)?M\b/u;
 
 /** Whether a text has an amount of which a part is hidden or misprinted: "$12,***", "$1O,400", "$18.4M". */
 export const hasMaskedMoney = (text: string): boolean => {
