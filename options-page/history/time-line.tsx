@@ -1,3 +1,4 @@
+import type { Evidence } from '../../src/domain/lot/evidence.ts';
 import { sayClock, sayDate, sayTime } from '../../src/domain/time/say-time.ts';
 import { dateIn } from '../../src/domain/time/wall-clock.ts';
 import type { Entry } from '../../src/journal/entry.ts';
@@ -64,6 +65,16 @@ function Moment({ item, words }: { item: HistoryItem; words: ReadonlyMap<string,
   );
 }
 
+/** What was read where the user had pointed, in the page's own words. */
+function Pointed({ evidence }: { evidence: Readonly<Record<string, Evidence>> }) {
+  const texts = Object.values(evidence).flatMap(({ from, text }) => (from === 'pointed' ? [text] : []));
+  return texts.length === 0 ? null : (
+    <p class="small">
+      From the place you pointed at: <q>{texts.join(' · ')}</q>
+    </p>
+  );
+}
+
 /** The moment that the writer states, where it is not the one in which he wrote. */
 function Done({ entry }: { entry: Entry }) {
   const { setup } = useWorkspace();
@@ -87,6 +98,10 @@ function More({ entry: { happening }, words }: { entry: Entry; words: ReadonlyMa
         </p>
       );
     }
+    case 'lots-added':
+      return happening.lots.length === 1 ? <Pointed evidence={happening.lots[0]?.evidence ?? {}} /> : null;
+    case 'lot-changed':
+      return <Pointed evidence={happening.evidence} />;
     case 'undone': {
       const undone = words.get(happening.entry);
       return undone === undefined ? null : <p class="small">That was: {undone}</p>;

@@ -9,6 +9,7 @@ import type { Setup } from '../domain/setup/setup.ts';
 import { type PointedPlace, siteOf, withPlace, withSite } from '../domain/setup/site.ts';
 import { type Instant, instant } from '../domain/time/instant.ts';
 import type { LotState } from '../folds/lot-state.ts';
+import type { Entry } from '../journal/entry.ts';
 import type { EntryId } from '../journal/ids.ts';
 import type { Store } from '../store/store.ts';
 import type { LotToAdd } from '../store/write/add-lots.ts';
@@ -46,7 +47,8 @@ export interface PageDesk {
   /** The watched lots that have not closed, the next to close first. */
   readonly openLots: () => Promise<readonly LotState[]>;
   readonly addComps: (id: LotId, comps: readonly Comp[]) => Promise<Outcome<KeptLot>>;
-  readonly rememberVenue: (venueId: string) => Promise<Outcome<unknown>>;
+  /** The value takes it back. */
+  readonly rememberVenue: (venueId: string) => Promise<Outcome<() => Promise<Outcome<unknown>>>>;
   /** Says on the toolbar button how much room the lot of this tab has left. */
   readonly badge: (lot: LotState) => Promise<void>;
 }
@@ -123,7 +125,8 @@ export function pageDesk({ store, setup, planned, recent, tab, site }: DeskParts
     },
     rememberVenue: async (venueId) => {
       const sites = (await store.setup())?.sites;
-      return store.saveSetup({ sites: withSite(sites, { ...siteOf(sites, site), venueId }) });
+      const saved = await store.saveSetup({ sites: withSite(sites, { ...siteOf(sites, site), venueId }) });
+      return saved.ok ? ok(() => store.undo(...saved.value.map(({ id }) => id))) : saved;
     },
   };
 }
@@ -133,7 +136,7 @@ export async function rememberPlaces(
   store: Store,
   site: string,
   places: readonly PointedPlace[],
-): Promise<Outcome<unknown>> {
+): Promise<Outcome<readonly Entry[]>> {
   const sites = (await store.setup())?.sites;
   return store.saveSetup({ sites: withSite(sites, places.reduce(withPlace, siteOf(sites, site))) });
 }

@@ -21,6 +21,8 @@ beforeAll(async () => {
     if (name === 'lot') return salePage(sale);
     if (name === 'clocked') return salePage(clocked);
     if (name === 'retail') return RETAIL;
+    if (name === 'open') return OPEN;
+    if (name === 'bare') return BARE;
     if (name === 'hostile') return salePage({ ...sale, extra: HOSTILE });
     return /^[\w-]+$/.test(name) ? storedPage(name) : null;
   });
@@ -78,12 +80,12 @@ describe('pointing', () => {
     await page.press('Enter');
     const again = await popupAfterPointing(page);
     await again.sees('Remembered for 127.0.0.3: “Cluster”.');
-    expect((await rowsOf(again)).Miles).toBe('45,210 | pointed at, likely');
+    expect((await rowsOf(again)).Miles).toBe('45,210 | from the place you pointed at, likely');
     expect(await page.count('[popover]')).toBe(0);
     await again.close();
     await page.reload();
     const next = await readAgain(browser, page);
-    expect((await rowsOf(next)).Miles).toBe('45,210 | pointed at, likely');
+    expect((await rowsOf(next)).Miles).toBe('45,210 | from the place you pointed at, likely');
     await next.close();
     clocked = { ...clocked, odometerLabel: 'Hours' };
     await page.reload();
@@ -114,10 +116,32 @@ describe('pointing', () => {
     await page.press('Enter');
     await page.press('Enter');
     const again = await popupAfterPointing(page);
-    expect((await rowsOf(again)).Miles).toBe('45,210 | pointed at, likely');
+    expect((await rowsOf(again)).Miles).toBe('45,210 | from the place you pointed at, likely');
     await again.close();
     await page.close();
   });
+});
+
+test('what a page leaves open is asked above everything else, and beside the button to watch; a page without a lot offers to point', async () => {
+  const { page, popup } = await readByHand(browser, server.strange('open', 4));
+  await popup.sees('The page leaves this open');
+  await popup.sees('Open questions: Price now, Closes. If you don’t answer, Price now will be left empty.');
+  expect(await popup.run(() => document.querySelector('.draft-asked')?.querySelectorAll('details[open]').length)).toBe(
+    2,
+  );
+  await popup.run(() => document.querySelector<HTMLButtonElement>('.draft-choice')?.click());
+  await popup.run(() =>
+    [...document.querySelectorAll('button')].find(({ textContent }) => textContent?.startsWith('ET: '))?.click(),
+  );
+  await popup.until(() => document.querySelector('.still-open') === null);
+  expect(await popup.run(() => document.activeElement?.closest('.draft-asked') !== null)).toBe(true);
+  await popup.close();
+  await page.go(server.strange('bare', 4));
+  const none = await readAgain(browser, page);
+  await none.sees('No lot was found on this page.');
+  await none.sees('Point at it');
+  await none.close();
+  await page.close();
 });
 
 /** What opens by itself when the user has pointed or stopped. An older Firefox does that for nobody: there he is asked to press the button. */
@@ -268,3 +292,11 @@ test('a hostile page is read as text: nothing it says runs, nothing it makes up 
   await popup.click({ button: 'Open its worksheet' });
   await page.close();
 });
+
+/** Two bids under two names, and a close without a zone. */
+const OPEN = `<!doctype html><html lang="en"><head><title>Lot 7</title></head><body><main><h1>2021 Larkspur Hauler 250</h1>
+<dl><dt>VIN</dt><dd>4XZHBHL16NT397109</dd><dt>Current bid</dt><dd>$12,400</dd><dt>High bid</dt><dd>$13,900</dd>
+<dt>Bidding ends</dt><dd>${closes.toLocaleDateString('en-US', { month: 'long', day: 'numeric', year: 'numeric' })} 2:00 PM</dd></dl></main></body></html>`;
+
+const BARE =
+  '<!doctype html><html lang="en"><head><title>Yard</title></head><body><h1>Opening hours</h1><p>Weekdays from nine to five.</p></body></html>';

@@ -1,5 +1,12 @@
 import { expect, test } from 'vitest';
-import { editedFacts, unedited, withPicked, withTyped } from '../../src/capture/draft/draft-edit.ts';
+import {
+  editedFacts,
+  isAsked,
+  unedited,
+  withDraft,
+  withPicked,
+  withTyped,
+} from '../../src/capture/draft/draft-edit.ts';
 import type { DraftLot } from '../../src/capture/draft/draft-lot.ts';
 import { cents } from '../../src/domain/money/cents.ts';
 
@@ -54,4 +61,30 @@ test('the site’s venue goes before any name on the page, and the user’s choi
   const site = { ...KNOWN, siteVenueId: 'salt' };
   expect(editedFacts(unedited(DRAFT), site).facts.venueId).toBe('salt');
   expect(editedFacts({ ...unedited(DRAFT), venueId: 'other' }, site).facts.venueId).toBe('other');
+});
+
+test('two readings of a price are asked until one was chosen, and the choice holds while the page still says it', () => {
+  const asked = unedited(DRAFT);
+  expect(isAsked(asked, 'priceNow')).toBe(true);
+  const picked = withPicked(asked, 'priceNow', 1);
+  expect(isAsked(picked, 'priceNow')).toBe(false);
+  const again = withDraft(picked, { ...DRAFT, key: 'read again' });
+  expect(editedFacts(again, KNOWN).facts.priceNow).toBe(950_000);
+  const other = {
+    settled: false,
+    readings: [reading(cents(7000_00), 'Bid: $7,000'), reading(cents(8000_00), 'Next: $8,000')],
+  };
+  const changed = withDraft(picked, { ...DRAFT, fields: { ...DRAFT.fields, priceNow: other } });
+  expect(isAsked(changed, 'priceNow')).toBe(true);
+  expect(editedFacts(changed, KNOWN).facts.priceNow).toBeUndefined();
+});
+
+test('a price that is only likely is asked where the page says another too; a certain one and one alone are not', () => {
+  const likely = { ...reading(cents(9000_00), 'Bid: $9,000'), sure: 'likely' as const };
+  const other = { ...reading(cents(9500_00), 'Price: $9,500'), sure: 'doubtful' as const };
+  const priced = (...readings: NonNullable<DraftLot['fields']['priceNow']>['readings']) =>
+    unedited({ ...DRAFT, fields: { priceNow: { settled: true, readings } } });
+  expect(isAsked(priced(likely, other), 'priceNow')).toBe(true);
+  expect(isAsked(priced(likely), 'priceNow')).toBe(false);
+  expect(isAsked(priced(reading(cents(9000_00), 'Bid: $9,000'), other), 'priceNow')).toBe(false);
 });

@@ -7,12 +7,14 @@ export interface DraftEdit {
   readonly draft: DraftLot;
   /** Fields whose value is the user's own word. */
   readonly typed: ReadonlySet<DraftFieldName>;
+  /** Fields of whose readings he chose one. */
+  readonly picked: ReadonlySet<DraftFieldName>;
   /** The venue and title he chose from the setup. */
   readonly venueId?: string | undefined;
   readonly titleId?: string | undefined;
 }
 
-export const unedited = (draft: DraftLot): DraftEdit => ({ draft, typed: new Set() });
+export const unedited = (draft: DraftLot): DraftEdit => ({ draft, typed: new Set(), picked: new Set() });
 
 /** The same corrections on the page as it was read again. */
 export function withDraft(edit: DraftEdit, draft: DraftLot): DraftEdit {
@@ -20,7 +22,29 @@ export function withDraft(edit: DraftEdit, draft: DraftLot): DraftEdit {
   const fields: Record<string, unknown> = { ...draft.fields };
   for (const name of edit.typed) fields[name] = edit.draft.fields[name];
   // Each field was taken from a draft under its own name.
-  return { ...edit, draft: { ...draft, fields: fields as DraftFields } };
+  const again: DraftEdit = {
+    ...edit,
+    picked: new Set<DraftFieldName>(),
+    draft: { ...draft, fields: fields as DraftFields },
+  };
+  return [...edit.picked].reduce<DraftEdit>((now, name) => withPicked(now, name, pickedAgain(edit, now, name)), again);
+}
+
+/** Where the reading that was chosen stands among what the page says now; -1 where it no longer says it. */
+function pickedAgain(before: DraftEdit, now: DraftEdit, name: DraftFieldName): number {
+  const chosen = before.draft.fields[name]?.readings[0];
+  return now.draft.fields[name]?.readings.findIndex(({ text }) => text === chosen?.text) ?? -1;
+}
+
+/** Whether a field is to be answered before the lot is kept: its readings differ, or its close can mean several moments. */
+export function isAsked({ draft, typed, picked }: DraftEdit, name: DraftFieldName): boolean {
+  const field = draft.fields[name];
+  const first = field?.readings[0];
+  if (field === undefined || first === undefined) return false;
+  if (name === 'close' && typeof first.value === 'object' && first.value.doubts.length > 0) return true;
+  if (typed.has(name) || picked.has(name)) return false;
+  if (!field.settled) return true;
+  return (name === 'priceNow' || name === 'close') && field.readings.length > 1 && first.sure !== 'certain';
 }
 
 /** With a value typed in; undefined empties the field. */
@@ -50,7 +74,8 @@ export function withPicked(edit: DraftEdit, name: DraftFieldName, at: number): D
   const readings = [picked, ...field.readings.filter((reading) => reading !== picked)];
   const fields = { ...edit.draft.fields, [name]: { settled: true, readings } };
   // As above.
-  return { ...edit, draft: { ...edit.draft, fields: fields as DraftFields } };
+  const chosen = new Set([...edit.picked, name]);
+  return { ...edit, picked: chosen, draft: { ...edit.draft, fields: fields as DraftFields } };
 }
 
 const TYPED = { from: 'typed', text: '', sure: 'certain' } as const;

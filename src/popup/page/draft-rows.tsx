@@ -1,4 +1,5 @@
-import { type DraftEdit, withPicked, withTyped } from '../../capture/draft/draft-edit.ts';
+import { useRef } from 'preact/hooks';
+import { type DraftEdit, isAsked, withPicked, withTyped } from '../../capture/draft/draft-edit.ts';
 import type { DraftFieldName } from '../../capture/draft/draft-lot.ts';
 import type { Setup } from '../../domain/setup/setup.ts';
 import { instant } from '../../domain/time/instant.ts';
@@ -27,6 +28,7 @@ export function DraftRows({ edit, setup, venueId, onEdit, onPoint }: DraftRowsPr
       label={label}
       field={fields[name]}
       typed={edit.typed.has(name)}
+      asked={isAsked(edit, name)}
       storeZone={storeZone}
       venueZone={setup.venues.find(({ id }) => id === venueId)?.zone}
       year={year}
@@ -36,11 +38,23 @@ export function DraftRows({ edit, setup, venueId, onEdit, onPoint }: DraftRowsPr
       onPoint={() => onPoint(name, what)}
     />
   );
-  const shown = DRAFT_FIELDS.filter(({ name }) => fields[name] !== undefined || WANTED.has(name));
-  const others = DRAFT_FIELDS.filter((one) => !shown.includes(one));
+  // What was asked stays where it is once it is answered, so that nothing moves under the finger.
+  const everAsked = useRef<ReadonlySet<DraftFieldName>>(new Set());
+  everAsked.current = new Set(
+    DRAFT_FIELDS.flatMap(({ name }) => (everAsked.current.has(name) || isAsked(edit, name) ? [name] : [])),
+  );
+  const questions = DRAFT_FIELDS.filter(({ name }) => everAsked.current.has(name));
+  const shown = DRAFT_FIELDS.filter((one) => fields[one.name] !== undefined || WANTED.has(one.name));
+  const others = DRAFT_FIELDS.filter((one) => !shown.includes(one) && !questions.includes(one));
   return (
     <div>
-      {shown.map(row)}
+      {questions.length > 0 && (
+        <section class="draft-asked" aria-label="Questions about this page">
+          <h2>The page leaves this open</h2>
+          {questions.map(row)}
+        </section>
+      )}
+      {shown.filter((one) => !questions.includes(one)).map(row)}
       <details class="draft-more">
         <summary class="small">What was not read ({others.length})</summary>
         {others.map(row)}

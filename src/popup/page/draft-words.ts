@@ -49,7 +49,7 @@ export function draftValue(name: DraftFieldName, value: FieldValue<DraftFieldNam
 export const FROM_WORDS: Record<ReadFrom, string> = {
   'structured-data': 'page data',
   'page-text': 'page text',
-  pointed: 'pointed at',
+  pointed: 'from the place you pointed at',
 };
 
 /** "page text, likely". */

@@ -52,6 +52,7 @@ export function NewsNote({ news, store, setup }: NewsNoteProps) {
                 <span key={key} class="news-change">
                   {FACT_WORDS[field] ?? field}: {before !== undefined && `${factInWords(field, before, setup)} → `}
                   <strong>{factInWords(field, after, setup)}</strong>
+                  {refreshed.pointed.has(field) && ', from the place you pointed at'}
                 </span>
               );
             })}

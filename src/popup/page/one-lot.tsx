@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { openCompanion } from '../../browser/pages.ts';
-import { type DraftEdit, editedFacts, unedited, withDraft } from '../../capture/draft/draft-edit.ts';
+import { type DraftEdit, editedFacts, isAsked, unedited, withDraft } from '../../capture/draft/draft-edit.ts';
 import type { DraftFieldName, DraftLot } from '../../capture/draft/draft-lot.ts';
 import type { SeenBefore } from '../../capture/draft/seen-before.ts';
 import { carName, lotTitle } from '../../domain/lot/car-name.ts';
@@ -12,6 +12,7 @@ import { ChoiceInput } from '../../ui/inputs/choice-input.tsx';
 import { ChangeList } from './change-list.tsx';
 import { CompOffer } from './comp-offer.tsx';
 import { DraftRows } from './draft-rows.tsx';
+import { DRAFT_FIELDS } from './draft-words.ts';
 import { SiteOffer } from './site-offer.tsx';
 import { StandingNow } from './standing-now.tsx';
 import { type PageReading, STILL_WORDS } from './use-page-reading.ts';
@@ -47,9 +48,17 @@ export function OneLot({ desk, draft, readAt, settled, onPoint }: OneLotProps) {
   const changes = watched !== undefined && seen?.kind === 'same' ? seen.changes : [];
   const ticked = new Set(changes.filter(({ field, taken }) => left.get(field) ?? taken).map(({ field }) => field));
 
-  const finish = (answer: Awaited<ReturnType<PageDesk['watch']>>, words: string) => {
+  const finish = (
+    answer: Awaited<ReturnType<PageDesk['watch']>>,
+    words: string,
+    forgetVenue: Awaited<ReturnType<typeof remember>>,
+  ) => {
     if (!answer.ok) return setSaid(answer.message);
-    const { lot, undo } = answer.value;
+    const { lot, undo: undoLot } = answer.value;
+    const undo = async () => {
+      const venue = await forgetVenue?.();
+      return venue?.ok === false ? venue : undoLot();
+    };
     setSaid(undefined);
     setKept({
       lot,
@@ -58,7 +67,9 @@ export function OneLot({ desk, draft, readAt, settled, onPoint }: OneLotProps) {
     });
   };
   const remember = async () => {
-    if (edit.venueId !== undefined && ownVenue) await desk.rememberVenue(edit.venueId);
+    if (edit.venueId === undefined || !ownVenue) return undefined;
+    const venue = await desk.rememberVenue(edit.venueId);
+    return venue.ok ? venue.value : undefined;
   };
   /** Whether the page still says what is shown, so that it may be kept. */
   const stillSo = async () => {
@@ -69,17 +80,18 @@ export function OneLot({ desk, draft, readAt, settled, onPoint }: OneLotProps) {
   };
   const watch = async () => {
     if (!(await stillSo())) return;
-    await remember();
-    finish(await desk.watch({ facts, evidence }), 'Added to your list.');
+    const forget = await remember();
+    finish(await desk.watch({ facts, evidence }), 'Added to your list.', forget);
   };
   const update = async (lot: LotState) => {
     if (!(await stillSo())) return;
-    await remember();
+    const forget = await remember();
     const set: LotFacts = Object.fromEntries(Object.entries(facts).filter(([field]) => ticked.has(field as LotField)));
     const sources = Object.fromEntries(Object.entries(evidence).filter(([field]) => ticked.has(field as LotField)));
     finish(
       await desk.update(lot.id, set, sources),
       `${ticked.size === 1 ? 'One fact is' : `${ticked.size} facts are`} new.`,
+      forget,
     );
   };
 
@@ -157,6 +169,7 @@ export function OneLot({ desk, draft, readAt, settled, onPoint }: OneLotProps) {
       )}
       <CompOffer desk={desk} drafts={[edit.draft]} readAt={readAt} />
       <div class="page-keep row">
+        <StillOpen edit={edit} />
         {watched === undefined ? (
           <button type="button" class="main" disabled={vinOpen} onClick={() => void watch()}>
             {vinOpen ? 'Choose the VIN first' : 'Watch this lot'}
@@ -178,6 +191,19 @@ export function OneLot({ desk, draft, readAt, settled, onPoint }: OneLotProps) {
         </span>
       </div>
     </section>
+  );
+}
+
+/** What watching now leaves open, beside the button that does it. */
+function StillOpen({ edit }: { edit: DraftEdit }) {
+  const open = DRAFT_FIELDS.filter(({ name }) => name !== 'vin' && isAsked(edit, name));
+  if (open.length === 0) return null;
+  const empty = open.filter(({ name }) => edit.draft.fields[name]?.settled === false).map(({ label }) => label);
+  return (
+    <p class="small still-open">
+      Open questions: {open.map(({ label }) => label).join(', ')}.{' '}
+      {empty.length > 0 && `If you don’t answer, ${empty.join(', ')} will be left empty.`}
+    </p>
   );
 }
 

@@ -8,7 +8,13 @@ import type { Store } from '../../store/store.ts';
 /** The watched lot of the page in front, what opening the page brought up to date, and what it says that is to be checked. */
 export interface PageNews {
   readonly lot: LotState;
-  readonly refreshed: { readonly entry: EntryId; readonly was: LotFacts; readonly now: LotFacts } | null;
+  readonly refreshed: {
+    readonly entry: EntryId;
+    readonly was: LotFacts;
+    readonly now: LotFacts;
+    /** Facts that were read where the user pointed. */
+    readonly pointed: ReadonlySet<string>;
+  } | null;
   readonly asked: readonly AskedChange[];
 }
 
@@ -27,5 +33,7 @@ export async function pageNews(store: Store, search: URLSearchParams): Promise<P
   if (item?.counts !== true || item.read.as !== 'known' || item.read.entry.happening.kind !== 'lot-changed') {
     return { lot, refreshed: null, asked };
   }
-  return { lot, refreshed: { entry: entry.data, was: was.data, now: item.read.entry.happening.set }, asked };
+  const { set: now, evidence } = item.read.entry.happening;
+  const pointed = new Set(Object.keys(evidence).filter((field) => evidence[field]?.from === 'pointed'));
+  return { lot, refreshed: { entry: entry.data, was: was.data, now, pointed }, asked };
 }

@@ -11,6 +11,7 @@ import type { Store } from '../../store/store.ts';
 import { Planned } from '../planned.ts';
 import { LotChecklist } from './lot-checklist.tsx';
 import { OneLot } from './one-lot.tsx';
+import { PointOffer } from './point-offer.tsx';
 import { type PageReading, usePageReading } from './use-page-reading.ts';
 
 export interface PagePanelProps {
@@ -35,7 +36,8 @@ export function PagePanel({ store, setup, tab, site, recent, pointed, onSetup, o
     () => pageDesk({ store, setup, planned, recent, tab: tab.id, site }),
     [store, setup, planned, recent, tab, site],
   );
-  const { reading, settled, fail } = usePageReading(tab.id, async () => {
+  const [undoPlaces, setUndoPlaces] = useState<() => Promise<void>>();
+  const { reading, settled, readAgain, fail } = usePageReading(tab.id, async () => {
     const places = pointed ? await takePointed(tab.id, site) : [];
     const known = places.length === 0 ? setup : await remember(places);
     return readingContext(site, known, await recent());
@@ -45,6 +47,13 @@ export function PagePanel({ store, setup, tab, site, recent, pointed, onSetup, o
     if (!kept.ok) throw new Error(kept.message);
     const known = { ...setup, ...(await store.setup()) };
     setRemembered(places);
+    setUndoPlaces(() => async () => {
+      const back = await store.undo(...kept.value.map(({ id }) => id));
+      if (!back.ok) return fail(back.message);
+      setRemembered([]);
+      onSetup({ ...known, ...(await store.setup()) });
+      readAgain();
+    });
     onSetup(known);
     return known;
   };
@@ -70,15 +79,32 @@ export function PagePanel({ store, setup, tab, site, recent, pointed, onSetup, o
       </div>
       {reading.at === 'reading' && <p role="status">Reading the page…</p>}
       {reading.at === 'failed' && (
-        <p class="note warning" role="alert">
-          {reading.message}
-        </p>
+        <>
+          <p class="note warning" role="alert">
+            {reading.message}
+          </p>
+          <div class="row">
+            <button type="button" class="main" onClick={readAgain}>
+              Read it again
+            </button>
+            <button type="button" onClick={onLeave}>
+              Type the lot in
+            </button>
+          </div>
+        </>
       )}
       {remembered.length > 0 && (
-        <p class="note small" role="status">
-          Remembered for {site}: {remembered.map(({ label }) => `“${label}”`).join(', ')}. You can remove it in Setup,
-          Sites.
-        </p>
+        <div class="note small row apart" role="status">
+          <span>
+            Remembered for {site}: {remembered.map(({ label }) => `“${label}”`).join(', ')}. You can remove it in Setup,
+            Sites.
+          </span>
+          {undoPlaces !== undefined && (
+            <button type="button" onClick={() => undoPlaces().catch((error: unknown) => fail(String(error)))}>
+              Undo
+            </button>
+          )}
+        </div>
       )}
       {reading.at === 'read' && (
         <>
@@ -92,7 +118,7 @@ export function PagePanel({ store, setup, tab, site, recent, pointed, onSetup, o
               The page changed after it was first read. This is what it says now: check the price and the close.
             </p>
           )}
-          <Found page={reading.page} desk={desk} settled={settled} onPoint={point} />
+          <Found page={reading.page} desk={desk} settled={settled} onPoint={point} onLeave={onLeave} />
         </>
       )}
     </div>
@@ -104,18 +130,33 @@ interface FoundProps {
   readonly desk: ReturnType<typeof pageDesk>;
   readonly settled: PageReading['settled'];
   readonly onPoint: (name: DraftFieldName, what: string) => void;
+  readonly onLeave: () => void;
 }
 
-function Found({ page, desk, settled, onPoint }: FoundProps) {
+function Found({ page, desk, settled, onPoint, onLeave }: FoundProps) {
   const [only] = page.lots;
-  if (page.kind === 'many') return <LotChecklist desk={desk} page={page} settled={settled} />;
+  if (page.kind === 'many') {
+    return (
+      <>
+        <LotChecklist desk={desk} page={page} settled={settled} />
+        <PointOffer onPoint={onPoint}>Something missing on each lot? Point at it on one of them:</PointOffer>
+      </>
+    );
+  }
   if (only !== undefined) {
     return <OneLot key={only.key} desk={desk} draft={only} readAt={page.readAt} settled={settled} onPoint={onPoint} />;
   }
   return (
-    <p>
-      <strong>No lot was found on this page.</strong> Open the page of one lot, or a list of lots, and read that. Or
-      type the lot in.
-    </p>
+    <div class="stack page-lot">
+      <p>
+        <strong>No lot was found on this page.</strong> Open the page of one lot, or a list of lots, and read that.
+      </p>
+      <PointOffer onPoint={onPoint}>Or is there one? Point at what it says:</PointOffer>
+      <div>
+        <button type="button" onClick={onLeave}>
+          Type the lot in
+        </button>
+      </div>
+    </div>
   );
 }

@@ -9,13 +9,16 @@ export type Reading =
   | { readonly at: 'failed'; readonly message: string }
   | { readonly at: 'read'; readonly page: DraftLots; readonly changed: boolean };
 
+export type StillSo = 'same' | 'changed' | 'gone' | 'slow';
+
 export interface PageReading {
   readonly reading: Reading;
   /**
    * Resolves once the page was read again after a rest: `same` when it still says what is shown, `changed` when it does
-   * not, and what it says now is shown instead; `gone` when it can't be read any more.
+   * not, and what it says now is shown instead; `gone` when it can't be read any more; `slow` when it does not answer.
    */
-  readonly settled: () => Promise<'same' | 'changed' | 'gone'>;
+  readonly settled: () => Promise<StillSo>;
+  readonly readAgain: () => void;
   readonly fail: (message: string) => void;
 }
 
@@ -24,27 +27,36 @@ export const STILL_WORDS = {
   same: undefined,
   changed: 'Nothing was saved: the page has changed. Check what it says now, then press again.',
   gone: 'Nothing was saved: the page was left. Go back to it and read it again.',
+  slow: 'Nothing was saved: the page does not answer. Wait until it has finished loading, then press again.',
 } as const;
 
 const SLOW =
   'The page did not answer within 8 seconds. Wait until it has finished loading and read it again, or type the lot in.';
 const SLOW_MS = 8000;
+/** A page that never comes to rest is read four times, with four seconds between. */
+const STEADY_MS = 20_000;
 
 /** Reads the page in a tab at once, then reads it again after a rest, because a page may still hold another car's figures. */
 export function usePageReading(tab: number, contextOf: () => Promise<ReadContext>): PageReading {
   const [reading, setReading] = useState<Reading>({ at: 'reading' });
-  const second = useRef<Promise<'same' | 'changed' | 'gone'>>(Promise.resolve('gone'));
-  const started = useRef(false);
+  const second = useRef<Promise<StillSo>>(Promise.resolve('gone'));
+  const round = useRef(0);
   const fail = (message: string) => setReading({ at: 'failed', message });
-  const start = async () => {
-    const context = await contextOf();
-    const first = await Promise.race([readTab(tab, context, 'at-once'), afterAWhile()]);
-    if (first === 'slow') return fail(SLOW);
+  const start = async (mine: number) => {
+    const read = async () => {
+      const context = await contextOf();
+      return { context, first: await readTab(tab, context, 'at-once') };
+    };
+    const answer = await Promise.race([read(), slowAfter(SLOW_MS)]);
+    // He has pressed again meanwhile.
+    if (mine !== round.current) return;
+    if (answer === 'slow') return fail(SLOW);
+    const { context, first } = answer;
     if (!first.ok) return fail(first.message);
     setReading({ at: 'read', page: first.value, changed: false });
     second.current = again(context, first.value);
   };
-  const again = async (context: ReadContext, shown: DraftLots): Promise<'same' | 'changed' | 'gone'> => {
+  const again = async (context: ReadContext, shown: DraftLots): Promise<StillSo> => {
     const steady = await readTab(tab, context, 'steadily');
     if (!steady.ok) return 'gone';
     if (sayTheSame(shown, steady.value)) return 'same';
@@ -53,15 +65,18 @@ export function usePageReading(tab: number, contextOf: () => Promise<ReadContext
     second.current = Promise.resolve('same');
     return 'changed';
   };
-  useEffect(() => {
-    if (started.current) return;
-    started.current = true;
-    start().catch((error: unknown) => {
-      fail(`The page could not be read: ${String(error)}`);
+  const readAgain = () => {
+    setReading({ at: 'reading' });
+    start(++round.current).catch((error: unknown) => {
+      fail(`The page could not be read: ${String(error)}. Reload it and read it again, or type the lot in.`);
       reportError(error);
     });
+  };
+  useEffect(() => {
+    if (round.current === 0) readAgain();
   });
-  return { reading, settled: () => second.current, fail };
+  const settled = () => Promise.race([second.current, slowAfter(STEADY_MS)]);
+  return { reading, settled, readAgain, fail };
 }
 
-const afterAWhile = (): Promise<'slow'> => new Promise((resolve) => setTimeout(() => resolve('slow'), SLOW_MS));
+const slowAfter = (ms: number): Promise<'slow'> => new Promise((resolve) => setTimeout(() => resolve('slow'), ms));
