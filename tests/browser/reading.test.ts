@@ -6,6 +6,7 @@ import type { Page, Popup } from './drivers/browser.ts';
 import { type PageServer, servePages } from './drivers/page-server.ts';
 import { useBrowser } from './drivers/use-browser.ts';
 import { waitUntil } from './drivers/wait-until.ts';
+import { openPage, PAGE_WITHOUT_LOT } from './programs/open-page.ts';
 import { SALE_VIN, type SalePage, salePage } from './programs/sale-page.ts';
 import { readAgain, readByHand, rowsOf, whenRead } from './read-by-hand.ts';
 
@@ -21,8 +22,8 @@ beforeAll(async () => {
     if (name === 'lot') return salePage(sale);
     if (name === 'clocked') return salePage(clocked);
     if (name === 'retail') return RETAIL;
-    if (name === 'open') return OPEN;
-    if (name === 'bare') return BARE;
+    if (name === 'open') return openPage(closes);
+    if (name === 'bare') return PAGE_WITHOUT_LOT;
     if (name === 'hostile') return salePage({ ...sale, extra: HOSTILE });
     return /^[\w-]+$/.test(name) ? storedPage(name) : null;
   });
@@ -292,11 +293,3 @@ test('a hostile page is read as text: nothing it says runs, nothing it makes up 
   await popup.click({ button: 'Open its worksheet' });
   await page.close();
 });
-
-/** Two bids under two names, and a close without a zone. */
-const OPEN = `<!doctype html><html lang="en"><head><title>Lot 7</title></head><body><main><h1>2021 Larkspur Hauler 250</h1>
-<dl><dt>VIN</dt><dd>4XZHBHL16NT397109</dd><dt>Current bid</dt><dd>$12,400</dd><dt>High bid</dt><dd>$13,900</dd>
-<dt>Bidding ends</dt><dd>${closes.toLocaleDateString('en-US', { month: 'long', day: 'numeric', year: 'numeric' })} 2:00 PM</dd></dl></main></body></html>`;
-
-const BARE =
-  '<!doctype html><html lang="en"><head><title>Yard</title></head><body><h1>Opening hours</h1><p>Weekdays from nine to five.</p></body></html>';

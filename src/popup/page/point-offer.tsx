@@ -17,7 +17,7 @@ export function PointOffer({ onPoint, children }: PointOfferProps) {
   return (
     <div class="stack small" role="group" aria-label="Point at it on the page">
       <p>{children}</p>
-      <div class="row">
+      <div class="row point-offer">
         <ChoiceInput
           label="Field to point at"
           value={name}
