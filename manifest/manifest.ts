@@ -69,7 +69,17 @@ function chromiumOnly(variant: Variant): Record<string, unknown> {
 const FIREFOX_ONLY = {
   background: { scripts: ['background.js'], type: 'module' },
   browser_specific_settings: {
-    gecko: { id: GECKO_ID, strict_min_version: '140.0', data_collection_permissions: { required: ['none'] } },
+    gecko: {
+      id: GECKO_ID,
+      strict_min_version: '140.0',
+      // For Mozilla everything that leaves the browser is transmitted, to the user's own server too (extensionworkshop.com, “Firefox
+      // built-in consent for data collection and transmission” and the add-on policies). Nothing is required; what a team's journal
+      // holds is asked for when he starts or joins one: names of people, prices and payments, addresses of pages, and what stood there.
+      data_collection_permissions: {
+        required: ['none'],
+        optional: ['personallyIdentifyingInfo', 'financialAndPaymentInfo', 'browsingActivity', 'websiteContent'],
+      },
+    },
     // The first for telephones that knows what is said above of data.
     gecko_android: { strict_min_version: '142.0' },
   },

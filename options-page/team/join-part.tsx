@@ -4,7 +4,7 @@ import type { Invitation } from '../../src/team/joining/invitation.ts';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { LabeledBox } from './labeled-box.tsx';
 import { roleWords } from './role-words.ts';
-import { useTeamAct } from './team-acts.ts';
+import { allowed, useTeamAct } from './team-acts.ts';
 
 /** An invitation is read and shown first; joining is a press of its own. */
 export function JoinPart() {
@@ -58,7 +58,7 @@ export function JoinPart() {
               disabled={busy}
               onClick={() =>
                 run(
-                  (program) => program.joinTeam(invitation),
+                  allowed((program) => program.joinTeam(invitation)),
                   () => say('Asked to be let in.'),
                 )
               }

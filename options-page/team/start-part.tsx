@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { useWorkspace } from '../../src/ui/workspace.ts';
 import { LabeledBox } from './labeled-box.tsx';
-import { useTeamAct } from './team-acts.ts';
+import { allowed, useTeamAct } from './team-acts.ts';
 
 /** A team is started on a server of the dealer's own, which is asked for an answer at once. */
 export function StartPart() {
@@ -23,7 +23,7 @@ export function StartPart() {
         onSubmit={(event) => {
           event.preventDefault();
           void run(
-            (program) => program.startTeam({ dealership, name, server }),
+            allowed((program) => program.startTeam({ dealership, name, server })),
             () => say('The server answered, and the team is started.'),
           );
         }}

@@ -1,3 +1,4 @@
+import { mayNotSend } from '../browser/data-consent.ts';
 import { thisZone } from '../browser/this-zone.ts';
 import { type Outcome, ok, type Refusal, refuse } from '../domain/outcome.ts';
 import type { DeviceId } from '../journal/ids.ts';
@@ -40,6 +41,7 @@ export async function keepInStep(how: HowLong, { stop, onNews }: Keeping = {}): 
       await runTeam({
         store,
         enter: (team) => enterTeam(store, team),
+        mayNotSend,
         now: thisClock,
         how,
         ...(stop && { stop }),
@@ -94,6 +96,8 @@ export async function joinTeam(invitation: Invitation): Promise<Outcome<null>> {
 
 /** Kept before the server hears of it, and taken away again where there was no answer: nothing of it happened then. */
 async function firstAnswer(store: TeamStore, team: KeptTeam): Promise<Outcome<null>> {
+  const refused = await mayNotSend();
+  if (refused !== null) return { ok: false, ...refused };
   const kept = await store.keepTeam(team);
   if (!kept.ok) return kept;
   const entered = await enterTeam(store, team);

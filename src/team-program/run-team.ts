@@ -20,6 +20,8 @@ export type HowLong = 'while open' | 'briefly';
 export interface TeamRun {
   readonly store: TeamStore;
   readonly enter: (team: KeptTeam) => Promise<Outcome<Entered, Refusal>>;
+  /** Whether the user lets nothing be sent, in the browser's settings; asked before each meeting, null for no. */
+  readonly mayNotSend?: () => Promise<Refusal | null>;
   readonly now: () => Instant;
   readonly how: HowLong;
   /** Ends a run that is `while open`. */
@@ -31,7 +33,8 @@ export interface TeamRun {
 }
 
 /** Sends and fetches again and again. A server that can't be reached is noted, and no more than that. */
-export async function runTeam({ store, enter, now, how, stop, onNews, linger = LINGER }: TeamRun): Promise<void> {
+export async function runTeam(run: TeamRun): Promise<void> {
+  const { store, enter, now, how, stop, onNews, linger = LINGER } = run;
   const calls = callsFor(store);
   let entered: Entered | null = null;
   let retry: number = RETRY.first;
@@ -40,7 +43,12 @@ export async function runTeam({ store, enter, now, how, stop, onNews, linger = L
     while (stop?.aborted !== true) {
       const team = await store.team();
       if (team === null) return;
-      if (entered === null) {
+      const refused = (await run.mayNotSend?.()) ?? null;
+      if (refused !== null) {
+        await entered?.wire.close();
+        entered = null;
+        await noteStopped(store, refused);
+      } else if (entered === null) {
         const tried = await enter(team);
         if (tried.ok) entered = tried.value;
         else await noteStopped(store, tried);

@@ -75,7 +75,10 @@ test('the two manifests differ in these things only', () => {
         gecko: {
           id: 'headroom@headroom.example',
           strict_min_version: '140.0',
-          data_collection_permissions: { required: ['none'] },
+          data_collection_permissions: {
+            required: ['none'],
+            optional: ['personallyIdentifyingInfo', 'financialAndPaymentInfo', 'browsingActivity', 'websiteContent'],
+          },
         },
         gecko_android: { strict_min_version: '142.0' },
       },

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { Refusal } from '../../src/domain/outcome.ts';
 import { type Instant, instant } from '../../src/domain/time/instant.ts';
 import { zone } from '../../src/domain/time/zone.ts';
 import type { KeptTeam } from '../../src/store/connection/kept-team.ts';
@@ -149,3 +150,26 @@ function there<Value>(found: Value | null): Value {
   if (found === null) throw new Error('this browser is in no team');
   return found;
 }
+
+test('while the user lets nothing be sent, the server is not asked, it is said, and what was written goes once he does', async () => {
+  // The owner’s browser again, some time later.
+  const alone = await computer(1);
+  await addLot(alone, 'not yet');
+  let entered = 0;
+  const meet = (refused: Refusal | null) =>
+    runTeam({
+      store: alone.team,
+      enter: (kept) => {
+        entered += 1;
+        return enterTeam(alone.team, kept);
+      },
+      mayNotSend: async () => refused,
+      now: NOW,
+      how: 'briefly',
+      linger: 0,
+    });
+  await meet({ reason: 'no-consent', message: 'The user said no.' });
+  expect([entered, await alone.store.team()]).toMatchObject([0, { notSent: 1, stopped: 'The user said no.' }]);
+  await meet(null);
+  expect([entered, await alone.store.team()]).toMatchObject([1, { notSent: 0, stopped: null }]);
+});
