@@ -19,7 +19,7 @@ async function inTeam(browser: InventedBrowser, minutesAgo = 0, stopped: string 
   const people = [
     { device: await store.device(), name: 'the manager', role: 'manager', isOut: false },
     { device: deviceIdSchema.parse('B000000000'), name: 'the buyer', role: 'buyer', isOut: false },
-    { device: deviceIdSchema.parse('C000000000'), name: 'the lot porter', role: 'buyer', isOut: true },
+    { device: deviceIdSchema.parse('C000000000'), name: 'the lot attendant', role: 'buyer', isOut: true },
   ];
   const shown = { name: 'Cottonwood', addresses: [], state: 'in', role: 'manager', people, invitations: [] } as const;
   value(await store.keepTeam({ shown, secret: null }));

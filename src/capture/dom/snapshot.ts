@@ -82,11 +82,10 @@ class Snapshot {
     }
     const text = source.replace(/(?<=\S)\t+(?=\S)/g, ': ').replace(/\s+/g, ' ');
     if (parent.tag === 'title' && this.title === '') this.title = cleanLine(text).slice(0, 300);
-    // Dots that lead the eye to a value say nothing themselves.
-    if (LEADER.test(text)) return this.addText(' ', parent);
     // What is set apart by color or weight alone has no blank around it, and a VIN is no part of a word.
     const apart = /^[A-HJ-NPR-Z0-9]{17}$/.test(text.trim()) ? ` ${text} ` : text;
-    this.addText(apart, parent);
+    // Dots that lead the eye to a value say nothing themselves.
+    this.addText(LEADER.test(text) ? ' ' : apart, parent);
   }
 
   private addText(text: string, parent: PageElement): void {
