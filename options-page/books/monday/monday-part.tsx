@@ -51,33 +51,39 @@ export function MondayPart() {
           Print
         </button>
       </header>
-      {groups.map((group) => (
-        <Group key={group.title} group={group} />
-      ))}
+      {groups.map((group) => group.lines.length > 0 && <Group key={group.title} group={group} />)}
+      <InOrder groups={groups.filter(({ lines }) => lines.length === 0)} />
     </div>
   );
 }
 
-function Group({ group: { title, none, lines } }: { group: MondayGroup }) {
+/** What nothing is open of, in one place: it is read once and needs no hand. */
+function InOrder({ groups }: { groups: readonly MondayGroup[] }) {
+  if (groups.length === 0) return null;
+  return (
+    <section class="stack">
+      <h2>Nothing to do</h2>
+      <p class="quiet">{groups.map(({ none }) => none).join(' ')}</p>
+    </section>
+  );
+}
+
+function Group({ group: { title, lines } }: { group: MondayGroup }) {
   return (
     <section class="stack">
       <h2>
-        {title} <span class="quiet small">{lines.length > 0 && lines.length.toLocaleString('en-US')}</span>
+        {title} <span class="quiet small">{lines.length.toLocaleString('en-US')}</span>
       </h2>
-      {lines.length === 0 ? (
-        <p class="quiet">{none}</p>
-      ) : (
-        <ul class="monday-lines">
-          {lines.map(({ key, what, more, hash, late }) => (
-            <li key={key}>
-              <span class="monday-box" aria-hidden="true" />
-              <a href={hash}>{what}</a>
-              <span class="quiet small">{more}</span>
-              {late && <span class="tag act">overdue</span>}
-            </li>
-          ))}
-        </ul>
-      )}
+      <ul class="monday-lines">
+        {lines.map(({ key, what, more, hash, late }) => (
+          <li key={key}>
+            <span class="monday-box" aria-hidden="true" />
+            <a href={hash}>{what}</a>
+            <span class="quiet small">{more}</span>
+            {late && <span class="tag act">overdue</span>}
+          </li>
+        ))}
+      </ul>
     </section>
   );
 }
