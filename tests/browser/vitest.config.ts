@@ -6,7 +6,15 @@ const DAY = 24 * 60 * 60 * 1000;
  * Each of these runs in one browser a day, and in the other the next day: what they try is mostly not the browser's. With
  * `EVERY_LOOK=1` they run in both, as all others always do.
  */
-const IN_TURN = ['thursday', 'team', 'results', 'stored-pages', 'lots-in-and-out'] as const;
+const IN_TURN = [
+  'thursday',
+  'team',
+  'results',
+  'stored-pages',
+  'lots-in-and-out',
+  'first-rows',
+  'demo-worked-on',
+] as const;
 const notToday = (browser: string): string[] =>
   process.env.EVERY_LOOK !== undefined
     ? []
