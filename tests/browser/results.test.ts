@@ -21,6 +21,7 @@ test('closings are caught up on by keyboard, nothing typed is lost, and a lot’
   await page.press('Enter');
   // Nobody noted a bid on it: who bid is asked above the list, and the likeliest answer has the focus.
   await page.sees('Who bid?');
+  await page.until(() => Boolean(document.activeElement?.closest('.ask-box')));
   await page.press('Enter');
   await page.sees('Won at $30,000');
   expect(await focused()).toBe('1');
@@ -85,6 +86,8 @@ async function answered(surface: Surface, words: string): Promise<void> {
     yes.find((one) => /^(?:Yes|Save)/.test(one.textContent ?? ''))?.click();
     return false;
   }, words);
+  // What is typed next must not meet a question that is about to go.
+  await surface.until(() => document.querySelector('.ask-box') === null);
 }
 
 test('a proxy and a live bid become receipts on the worksheet, and a result said wrong is corrected', async () => {

@@ -8,8 +8,8 @@ const DAY = 24 * 60 * 60 * 1000;
  */
 const IN_TURN = [
   'thursday',
-  'team',
   'results',
+  'team',
   'stored-pages',
   'lots-in-and-out',
   'first-rows',
