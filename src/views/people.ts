@@ -1,4 +1,4 @@
-import type { TeamWatch } from '../domain/alerts/team-watch.ts';
+import { isSamePerson, type TeamWatch } from '../domain/alerts/team-watch.ts';
 import type { Rush } from '../domain/setup/store.ts';
 import type { LotState } from '../folds/lot-state.ts';
 
@@ -10,5 +10,5 @@ export function peopleToHandTo(lots: readonly LotState[], { weekly, exceptions }
   const handed = lots.flatMap(({ clock }) => clock?.handedTo ?? []).sort((a, b) => b.at - a.at);
   const planned = [...weekly, ...exceptions.flatMap(({ hours }) => hours)].flatMap(({ who }) => who ?? []);
   const names = [...handed.map(({ to }) => to), ...planned, ...(team?.others ?? []).map(({ name }) => name)];
-  return [...new Set(names)].filter((name) => name.toLowerCase() !== team?.me.toLowerCase());
+  return [...new Set(names)].filter((name) => !isSamePerson(name, team?.me));
 }

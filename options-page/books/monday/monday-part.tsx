@@ -62,7 +62,7 @@ function InOrder({ groups }: { groups: readonly MondayGroup[] }) {
   if (groups.length === 0) return null;
   return (
     <section class="stack">
-      <h2>Nothing to do</h2>
+      <h2>Nothing open</h2>
       <p class="quiet">{groups.map(({ none }) => none).join(' ')}</p>
     </section>
   );

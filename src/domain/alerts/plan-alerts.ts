@@ -46,7 +46,7 @@ export interface PlanInput {
  */
 export function planAlerts(input: PlanInput): AlertPlan {
   const { lots, rules, calendar, zone, people, shownKeys, team, now } = input;
-  const saying: Saying = { zone, now, people, me: team?.me, onDuty: onDutyAt(calendar, now).who };
+  const saying: Saying = { zone, now, people, me: team?.me, onDuty: addressee(calendar, now) };
   const { due, next: nextCall, failed } = dueCalls(input);
   // The calls of the lots come first: neither a deadline nor a list of them may take any away.
   const deadlines = attempt(() => planDeadlines(input.deadlines, shownKeys, now));
@@ -92,12 +92,18 @@ function closedMeanwhile({ lots, awaySince, shownKeys }: PlanInput, due: readonl
   return closed.length > 0 && alert.ok ? [alert.value] : [];
 }
 
-/** Who gets the reminders now; nobody is named outside busy hours, and where the setup names nobody at all. */
-function onDutyAt(calendar: RushCalendar, now: Instant): OnDuty {
+/** Whose name the reminders bear now; absent outside busy hours, and where the setup names nobody at all. */
+function addressee(calendar: RushCalendar, now: Instant): string | undefined {
+  const { who, isGap } = onDutyAt(calendar, now);
+  return isGap ? 'The store' : who;
+}
+
+/** Who is on duty now; in a gap of the plan nobody is. */
+function onDutyAt(calendar: RushCalendar, now: Instant): OnDuty & { readonly isGap: boolean } {
   const standing = attempt(() => calendar.of(now));
   const band = standing.ok && standing.value.kind === 'in' ? standing.value.band : undefined;
-  if (band === undefined) return { busy: false };
-  return { busy: true, ...(band.duty.length > 0 && { who: dutyAt(band.duty, now)?.who ?? 'The store' }) };
+  const who = band && dutyAt(band.duty, now)?.who;
+  return { busy: band !== undefined, who, isGap: band !== undefined && band.duty.length > 0 && who === undefined };
 }
 
 interface DueCalls {

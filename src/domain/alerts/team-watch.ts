@@ -33,7 +33,7 @@ export function isCalledElsewhere(
   now: number,
 ): boolean {
   if (team === undefined || lot.mine === true) return false;
-  const isOthers = lot.handedTo !== undefined && team.others.some(({ name }) => isSame(name, lot.handedTo));
+  const isOthers = lot.handedTo !== undefined && team.others.some(({ name }) => isSamePerson(name, lot.handedTo));
   if (isOthers && lot.taken === true) return true;
   // How it ended is asked of whoever had it.
   if (closesBy(lot) <= now) return isOthers;
@@ -44,17 +44,23 @@ export function isCalledElsewhere(
 function isCalledFirst(handedTo: string | undefined, team: TeamWatch, duty: OnDuty): boolean {
   const me: Watcher = { name: team.me, role: team.myRole };
   const all = [me, ...team.others];
-  const named = (names: string) => all.filter(({ name }) => names.split(' and ').some((one) => isSame(one, name)));
+  const named = (names: string) => {
+    const whole = all.filter(({ name }) => isSamePerson(name, names));
+    // The plan joins the names of two who are there at once; a name may hold an “and” itself.
+    if (whole.length > 0) return whole;
+    const each = names.split(/\s+and\s+/i);
+    return all.filter(({ name }) => each.some((one) => isSamePerson(one, name)));
+  };
   const ofRole = (role: string) => all.filter((one) => one.role === role);
   const first =
     handedTo !== undefined
       ? named(handedTo)
-      : duty.who !== undefined
-        ? named(duty.who)
+      : (duty.who ?? '').trim() !== ''
+        ? named(duty.who ?? '')
         : ofRole(duty.busy ? 'manager' : 'buyer');
   return first.length === 0 || first.includes(me);
 }
 
 /** People type their names in more than one way. */
-const isSame = (one: string, other: string | undefined): boolean =>
+export const isSamePerson = (one: string, other: string | undefined): boolean =>
   other !== undefined && one.trim().toLowerCase() === other.trim().toLowerCase();

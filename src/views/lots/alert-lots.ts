@@ -1,4 +1,5 @@
 import { type AlertBid, type AlertLot, calledAt, type PriceSeen } from '../../domain/alerts/alert-lot.ts';
+import { isSamePerson } from '../../domain/alerts/team-watch.ts';
 import type { OpenBid } from '../../domain/bid/bid-state.ts';
 import { bidSentence } from '../../domain/bid/bid-words.ts';
 import { lotTitle } from '../../domain/lot/car-name.ts';
@@ -67,7 +68,7 @@ export function alertLot(
 }
 
 const heldBy = ({ to, taken }: NonNullable<ClockState['handedTo']>, me: string | undefined) =>
-  me !== undefined && to.toLowerCase() === me.toLowerCase() ? { mine: true } : { handedTo: to, taken };
+  isSamePerson(to, me) ? { mine: true } : { handedTo: to, taken };
 
 /** Until somebody chooses, every reading gets its calls. */
 const doubtOf = (close: CloseTime): Pick<AlertLot, 'otherCloses' | 'saleZone'> =>

@@ -89,3 +89,19 @@ test('whatever is handed over, to whomever, and whoever is on duty: the last cal
     }),
   );
 });
+
+test('in a gap of the plan the managers are called first, as where it names nobody', () => {
+  const calendar = rushCalendar(
+    rushSchema.parse({
+      weekly: [
+        { weekday: 'sat', from: '10:00', to: '11:00', who: 'the buyer' },
+        { weekday: 'sat', from: '11:00', to: '14:00' },
+      ],
+    }),
+    BOISE,
+    30,
+  );
+  const due = (team: TeamWatch) => planFor([inventedLot('a', BUSY)], BUSY - 55 * MINUTE, { team, calendar }).due;
+  expect([due(MANAGER).length, due(BUYER).length]).toEqual([1, 0]);
+  expect(due(MANAGER)[0]?.title).toMatch(/^The store: /);
+});
